@@ -1,0 +1,26 @@
+// Small helpers for words in messages.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace shaftcut {
+
+// The text in double quotes, cut to 40 characters with "..." and with control characters as '?': fit for a message.
+std::string quoted(std::string_view text);
+
+// True where `text` is well-formed UTF-8 (no overlong forms, surrogates or values over U+10FFFF).
+bool is_utf8(std::string_view text);
+
+// The code points of well-formed UTF-8. Ill-formed bytes come back as U+FFFD.
+std::u32string code_points(std::string_view utf8);
+
+// The name in `known` that differs from `name` by the fewest edits; empty where none is within a third of its length
+// (at least 2 edits).
+std::string nearest_name(std::string_view name, const std::vector<std::string>& known);
+
+// "a", "a or b", "a, b or c".
+std::string listed(const std::vector<std::string>& names, std::string_view last = "or");
+
+}  // namespace shaftcut

@@ -1,0 +1,185 @@
+#include "shaftcut/words/parse.hpp"
+
+#include <optional>
+
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+__extension__ typedef __int128 Wide;  // products of lengths and scales pass 64 bits
+
+constexpr std::int64_t most_length_um = 100'000'000;  // 100 m: longer than any shaft or stock bar
+constexpr std::int64_t um_in_mm = 1000;
+constexpr std::int64_t um_in_inch = 25'400;
+
+// A decimal number as digits: value = units / 10^places. Places past the twelfth are read and dropped: they are
+// under a millionth of a micrometre and cannot move a rounding that goes half away from zero.
+struct Decimal {
+    Wide units = 0;
+    Wide scale = 1;
+};
+
+std::string_view take_digits(std::string_view& text)
+{
+    std::size_t count = 0;
+    while (count < text.size() && text[count] >= '0' && text[count] <= '9') ++count;
+    const std::string_view digits = text.substr(0, count);
+    text.remove_prefix(count);
+    return digits;
+}
+
+// Whole numbers that matter here have at most 9 digits; longer ones saturate, to be refused as too large.
+std::int64_t whole(std::string_view digits)
+{
+    std::int64_t value = 0;
+    for (const char c : digits) value = value > 99'999'999 ? 999'999'999 : value * 10 + (c - '0');
+    return value;
+}
+
+std::optional<Decimal> take_decimal(std::string_view& text)
+{
+    const std::string_view before = take_digits(text);
+    if (before.empty()) return std::nullopt;
+    Decimal number{whole(before), 1};
+    if (text.empty() || text.front() != '.') return number;
+    text.remove_prefix(1);
+    const std::string_view after = take_digits(text);
+    if (after.empty()) return std::nullopt;
+    for (const char c : after.substr(0, 12)) {
+        number.units = number.units * 10 + (c - '0');
+        number.scale *= 10;
+    }
+    return number;
+}
+
+std::int64_t rounded(Wide numerator, Wide denominator)
+{
+    return static_cast<std::int64_t>((2 * numerator + denominator) / (2 * denominator));
+}
+
+struct Amount {
+    Wide numerator = 0;
+    Wide denominator = 1;
+    bool fraction = false;
+};
+
+// "3/16" after an optional "29-". The caller has seen that a '/' follows somewhere.
+std::optional<Amount> take_mixed_number(std::string_view& text)
+{
+    std::string_view digits = take_digits(text);
+    std::int64_t integer = 0;
+    bool has_integer = false;
+    if (!digits.empty() && !text.empty() && text.front() == '-') {
+        integer = whole(digits);
+        has_integer = true;
+        text.remove_prefix(1);
+        digits = take_digits(text);
+    }
+    if (digits.empty() || text.empty() || text.front() != '/') return std::nullopt;
+    text.remove_prefix(1);
+    const std::int64_t top = whole(digits);
+    const std::string_view bottom_digits = take_digits(text);
+    const std::int64_t bottom = whole(bottom_digits);
+    if (bottom_digits.empty() || bottom == 0 || bottom > 1000) return std::nullopt;
+    if (has_integer && top >= bottom) return std::nullopt;
+    return Amount{static_cast<Wide>(integer) * bottom + top, bottom, true};
+}
+
+std::optional<Amount> take_amount(std::string_view& text)
+{
+    if (text.find('/') != std::string_view::npos) return take_mixed_number(text);
+    const auto number = take_decimal(text);
+    if (!number) return std::nullopt;
+    return Amount{number->units, number->scale, false};
+}
+
+// Nothing left means the file's own unit; one space before the unit is optional.
+std::optional<Units> take_unit(std::string_view text, Units units)
+{
+    if (text.empty()) return units;
+    if (text.front() == ' ') text.remove_prefix(1);
+    if (text == "mm") return Units::mm;
+    if (text == "in") return Units::in;
+    return std::nullopt;
+}
+
+bool take_minus(std::string_view& text)
+{
+    if (text.empty() || text.front() != '-') return false;
+    text.remove_prefix(1);
+    return true;
+}
+
+ParseFault not_a_length(std::string_view text)
+{
+    return {quoted(text) + " is not a length",
+            "write digits with a decimal point, such as 742, 742.5 mm, 29.25 in or 29-3/16 in"};
+}
+
+}  // namespace
+
+Parsed<Length> parse_length(std::string_view text, Units units, Sign sign)
+{
+    std::string_view rest = text;
+    const bool minus = take_minus(rest);
+    if (minus && sign == Sign::none) return ParseFault{quoted(text) + " is negative", "this length is 0 or more"};
+    const auto amount = take_amount(rest);
+    if (!amount) return not_a_length(text);
+    const auto unit = take_unit(rest, units);
+    if (!unit) {
+        if (rest.find_first_not_of(" ") != std::string_view::npos && rest.find_first_of("0123456789.,'") == std::string_view::npos)
+            return ParseFault{quoted(text) + " has an unknown unit", "write mm or in after the figure, or leave it out"};
+        return not_a_length(text);
+    }
+    if (amount->fraction && *unit == Units::mm)
+        return ParseFault{quoted(text) + " is a fraction of a millimetre", "fractions are of inches: add in, or write decimals"};
+    const std::int64_t factor = *unit == Units::mm ? um_in_mm : um_in_inch;
+    const std::int64_t um = rounded(amount->numerator * factor, amount->denominator);
+    if (um > most_length_um) return ParseFault{quoted(text) + " is over 100 m", "check the figure and its unit"};
+    return Length::micrometres(minus ? -um : um);
+}
+
+Parsed<Angle> parse_angle(std::string_view text, Sign sign)
+{
+    std::string_view rest = text;
+    const bool minus = take_minus(rest);
+    const auto number = take_decimal(rest);
+    if (!number || !rest.empty() || (minus && sign == Sign::none))
+        return ParseFault{quoted(text) + " is not an angle", "write degrees as a plain number, such as 12 or 12.5"};
+    const std::int64_t mdeg = rounded(number->units * 1000, number->scale);
+    if (mdeg > 180'000) return ParseFault{quoted(text) + " is over 180 degrees", "write an angle of 180 or less"};
+    return Angle::millidegrees(minus ? -mdeg : mdeg);
+}
+
+Parsed<Fraction> parse_fraction(std::string_view text)
+{
+    const ParseFault fault{quoted(text) + " is not a fraction", "write a number above 0 and at most 1, such as 1/2 or 0.5"};
+    std::string_view rest = text;
+    const auto amount = take_amount(rest);
+    if (!amount || !rest.empty() || amount->denominator > 1'000'000) return fault;
+    if (amount->numerator == 0 || amount->numerator > amount->denominator) return fault;
+    return Fraction{static_cast<std::int64_t>(amount->numerator), static_cast<std::int64_t>(amount->denominator)};
+}
+
+Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most)
+{
+    std::string_view rest = text;
+    const auto number = take_decimal(rest);
+    if (!number || !rest.empty() || number->units > static_cast<Wide>(most) * number->scale)
+        return ParseFault{quoted(text) + " is not a number from 0 to " + std::to_string(most), "write a plain number, such as 10 or 2.5"};
+    return rounded(number->units * 1000, number->scale);
+}
+
+Parsed<std::int64_t> parse_whole(std::string_view text, std::int64_t least, std::int64_t most)
+{
+    std::string_view rest = text;
+    const std::string_view digits = take_digits(rest);
+    const std::int64_t value = whole(digits);
+    if (digits.empty() || !rest.empty() || value < least || value > most)
+        return ParseFault{quoted(text) + " is not a whole number from " + std::to_string(least) + " to " + std::to_string(most),
+                          "write digits only"};
+    return value;
+}
+
+}  // namespace shaftcut
