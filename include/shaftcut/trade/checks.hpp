@@ -1,0 +1,62 @@
+// Everything that must hold after the cut, each check with its value, worst case, limit and basis.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shaftcut/trade/cut.hpp"
+#include "shaftcut/trade/datum.hpp"
+#include "shaftcut/trade/limits.hpp"
+
+namespace shaftcut {
+
+enum class CheckId {
+    consistency, closing_clearance, overlap_working, overlap_turning, overlap_standing, tube_left, shortening_allowed,
+    guard_clearance, guard_cover, guard_setback, joint_angle_tractor, joint_angle_implement, irregularity, locking, connection,
+    overload_device
+};
+template <> struct Words<CheckId> {
+    static constexpr std::array all{"consistency", "closing-clearance", "overlap-working", "overlap-turning", "overlap-standing",
+                                    "tube-left", "shortening-allowed", "guard-clearance", "guard-cover", "guard-setback",
+                                    "joint-angle-tractor", "joint-angle-implement", "irregularity", "locking", "connection",
+                                    "overload-device"};
+};
+
+enum class CheckResult { pass, warn, fail, not_checked };
+template <> struct Words<CheckResult> { static constexpr std::array all{"pass", "warn", "fail", "not-checked"}; };
+
+// Of a check's figures, which are thousandths of it: micrometres, thousandths of a degree or of a per cent.
+enum class CheckUnit { none, mm, deg, percent };
+template <> struct Words<CheckUnit> { static constexpr std::array all{"", "mm", "deg", "percent"}; };
+
+struct Check {
+    CheckId id = CheckId::consistency;
+    CheckResult result = CheckResult::not_checked;
+    CheckUnit unit = CheckUnit::none;
+    std::optional<std::int64_t> value, worst, limit;  // thousandths of `unit`
+    std::string says;   // one or more sentences for people, in the documents' units: what was found; for a pass, short
+    std::string basis;  // the limit's source, how the value is computed; for not-checked, the reason
+};
+
+// All that a check may look at.
+struct CheckInput {
+    const Job& job;
+    const Catalogue& catalogue;
+    const Series* series;  // null for a shaft of no known series
+    const LimitsInForce& limits;
+    const SawSettings& saw;
+    const ShaftReading& reading;
+    const std::vector<FitReading>& fits;
+    const Fit& fit;  // the deciding one
+    const std::optional<Stops>& stops;
+    const std::optional<CutPlan>& plan;
+    Units units;  // of the documents
+};
+
+// One check for each id, in the order of the enumerators.
+std::vector<Check> run_checks(const CheckInput& input);
+
+bool any_failed(const std::vector<Check>& checks);
+
+}  // namespace shaftcut

@@ -1,0 +1,73 @@
+// The one place where a measurement becomes a telescoping length.
+//
+//     telescoping = length at its reference − Σ over the wide-angle ends measured at their outer cross of w     (in line)
+//     |eT·u + wT·m(u,t) + L·t + wI·m(v,t) + eI·v| = D                                                            (bent)
+//
+// w: spacing of a wide-angle joint; e: a connection yoke's distance from its cross to its locking groove; t along the
+// tubes, u and v the axes of the two stubs; m(u,t) = (u+t)/|u+t|; D the measured straight distance; L the answer.
+// Checked by: drawing the bent chain of links point by point (datum_test), and the two references of one shaft agreeing.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "shaftcut/trade/catalogue.hpp"
+#include "shaftcut/trade/job.hpp"
+#include "shaftcut/trade/shaft.hpp"
+
+namespace shaftcut {
+
+// What a measured length holds at one end beyond the telescoping length.
+struct Reach {
+    Length yoke;     // e: 0 unless the length runs between grooves
+    Length spacing;  // w: 0 unless the length starts from a wide-angle joint's outer cross or beyond it
+    bool bends() const { return yoke != Length() || spacing != Length(); }
+};
+using Reaches = PerEach<End, Reach>;
+
+// The telescoping length of a straight distance read in line: the least that it allows.
+Length in_line(Length distance, const Reaches& reaches);
+
+// The telescoping length of a straight distance over joints bent by these angles, both the same way in one plane: the
+// greatest that it allows. Where the bent ends alone are longer than the distance the root is taken as 0.
+Length bent(Length distance, const Reaches& reaches, const PerEach<End, Angle>& angles);
+
+struct ShaftReading {
+    Shaft shaft;
+    Toleranced closed;                                    // as stated
+    Reference reference = Reference::inner_cross;         // of the closed length as stated
+    PerEach<Reference, Length> closed_at;                 // the same length at either cross
+    bool has_wide_angle = false;
+};
+
+// A longest that was read in line although a joint bends it, for want of an angle.
+struct UnbentReading {
+    Range range;
+    std::vector<End> ends;      // those with no angle
+    Length at_limit_angles;     // the telescoping length if those joints stood at their limit angles
+};
+
+struct FitReading {
+    std::string tractor;  // whose it is; may be empty
+    Between between = Between::crosses;
+    Reference reference = Reference::inner_cross;
+    Reaches reaches;
+    std::optional<Toleranced> shortest;                       // as stated
+    PerEach<Range, std::optional<Toleranced>> longest;        // as stated
+    PerEach<Range, PerEach<End, Angle>> read_at;              // the joint angles at which each longest was read (0: in line)
+    Fit fit;                                                  // telescoping
+    std::vector<UnbentReading> unbent;
+    std::string unreadable;  // why lengths between grooves cannot be converted; empty where they can
+};
+
+// `series` is null for a shaft of no known series. Every wide-angle end's spacing and reference must be known: the job
+// reader refuses a job where they are not.
+ShaftReading read_shaft(const JobShaft& shaft, const Series* series, Length measuring_plus_minus);
+FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* series, const ShaftReading& reading,
+                    const LimitsInForce& limits, Length measuring_plus_minus);
+
+// The least shortest, the greatest longest of each range and the greatest angle of each end and range. An unreadable fit
+// leaves the shortest unknown.
+Fit deciding_fit(const std::vector<FitReading>& fits);
+
+}  // namespace shaftcut

@@ -1,0 +1,71 @@
+// The answer to a job: all that a document sees. Documents print it; they never compute.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shaftcut/trade/checks.hpp"
+#include "shaftcut/trade/cut.hpp"
+#include "shaftcut/trade/datum.hpp"
+#include "shaftcut/trade/job.hpp"
+
+namespace shaftcut {
+
+enum class Verdict { cut, fits, refused };
+template <> struct Words<Verdict> { static constexpr std::array all{"cut", "fits", "refused"}; };
+
+// Overlaps at the telescoping lengths that are known.
+struct Overlaps {
+    Length closed;
+    std::optional<Length> shortest;
+    PerEach<Range, std::optional<Length>> longest;
+};
+
+// What is cut and what is left. All lengths telescoping or from the half's inner cross.
+struct CutFigures {
+    CutPlan plan;
+    Length closed_at_reference;  // the new closed length at the closed length's own reference
+    Overlaps overlap;
+};
+
+// One step of the work; `why` may be empty.
+struct Step {
+    std::string text;
+    std::string why;
+};
+
+struct WorkOrder {
+    // Heading: what ISO 7200:2004 asks of a title block comes from here.
+    std::string order, date, customer, machine, tractor, owner;
+    Units units = Units::mm;  // of the documents
+    std::string shaft_title;  // "Alder 2, lemon tubes, primary, 540 min⁻¹"
+
+    Verdict verdict = Verdict::refused;
+    std::vector<std::string> reasons;   // why refused, a sentence each; empty otherwise
+    std::vector<std::string> ways_out;  // what would serve instead; empty unless refused
+    std::vector<std::string> notes;     // what else the fitter should know: references, several tractors, read in line
+
+    // What was stated and what it means.
+    JobShaft shaft;                     // as the job states it
+    std::optional<Shape> shape;
+    ShaftReading reading;
+    std::vector<FitReading> fits;
+    Fit fit;                            // the deciding one
+    std::optional<Stops> stops;
+    LimitsInForce limits;
+    SawSettings saw;
+    std::optional<Length> overlap_closed_before;
+
+    // Empty when refused: no document can print what a refused job must not show.
+    std::optional<CutFigures> cut;
+    std::vector<Check> checks;          // one for each CheckId, in its order
+
+    std::vector<Step> steps;            // in order
+    std::vector<std::string> cautions;
+};
+
+// `series` is the job's own or null. `units`: of the documents.
+WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units);
+
+}  // namespace shaftcut
