@@ -6,7 +6,6 @@
 namespace shaftcut {
 namespace {
 
-constexpr std::size_t most_names_listed = 12;
 constexpr std::size_t most_text = 200;
 constexpr std::size_t most_name = 60;
 
@@ -21,15 +20,6 @@ Parsed<Length> parse_in_file(std::string_view text, std::optional<Units> units)
     if (units) return parse_length(text, *units);
     const Parsed<Length> in_mm = parse_length(text, Units::mm);
     return std::holds_alternative<Length>(in_mm) ? in_mm : parse_length(text, Units::in);
-}
-
-std::string known_names(std::vector<std::string> known, std::string_view what)
-{
-    if (known.empty()) return std::string(what) + " holds none";
-    const std::size_t more = known.size() - std::min(known.size(), most_names_listed);
-    known.resize(known.size() - more);
-    for (std::string& name : known) name = quoted(name);
-    return std::string(what) + " holds " + listed(known, "and") + (more > 0 ? " and " + std::to_string(more) + " more" : "");
 }
 
 }  // namespace
@@ -139,14 +129,11 @@ std::optional<std::string> Attribute::name() const
     return std::nullopt;
 }
 
-std::optional<std::string> Attribute::one_of(const std::vector<std::string>& known, std::string_view what) const
+std::optional<std::string> Attribute::one_of(const KnownNames& known) const
 {
     if (!given()) return std::nullopt;
-    if (std::find(known.begin(), known.end(), given_->value) != known.end()) return given_->value;
-    if (reading_->faults.full()) return std::nullopt;
-    const std::string nearest = nearest_name(given_->value, known);
-    fault(name_ + (" " + quoted(given_->value)) + " is not in " + std::string(what),
-          nearest.empty() ? known_names(known, what) : "the nearest name there is " + quoted(nearest));
+    if (known.holds(given_->value)) return given_->value;
+    if (!reading_->faults.full()) fault(name_ + (" " + quoted(given_->value)) + " is not in " + known.what(), known.instead_of(given_->value));
     return std::nullopt;
 }
 

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "shaftcut/reading/faults.hpp"
+#include "shaftcut/reading/known_names.hpp"
 #include "shaftcut/reading/read.hpp"
 #include "shaftcut/reading/source.hpp"
 #include "shaftcut/reading/xml.hpp"
@@ -32,6 +33,9 @@ struct Reading {
 class Attribute {
 public:
     bool given() const { return given_ != nullptr; }
+    const char* called() const { return name_; }
+    // As it stands in the file; only where it is given.
+    const std::string& value() const { return given_->value; }
     // Of the attribute, or of its element where it is missing.
     Place place() const;
     // Records a fault at this attribute, or at its element where it is missing.
@@ -49,8 +53,8 @@ public:
     std::optional<std::string> text() const;
     // The same, but neither empty nor longer than 60 characters: what a series, a connection or a workshop is called.
     std::optional<std::string> name() const;
-    // One of `known`; where it is not, the fault says the nearest one. `what` names the list: "the catalogue".
-    std::optional<std::string> one_of(const std::vector<std::string>& known, std::string_view what) const;
+    // One of `known`; where it is not, the fault says the nearest one.
+    std::optional<std::string> one_of(const KnownNames& known) const;
     // A word of E, or words of E, each at most once, with blanks between them (none at all will do).
     template <class E> std::optional<E> word() const;
     template <class E> std::vector<E> words() const;
