@@ -51,6 +51,13 @@ const std::array<LimitRow, limit_count>& limit_rows() { return rows; }
 
 const LimitRow& row_of(Limit limit) { return rows[static_cast<std::size_t>(limit)]; }
 
+Limit angle_limit(JointKind joint, Range range)
+{
+    static constexpr std::array standard{Limit::angle_standard_working, Limit::angle_standard_turning, Limit::angle_standard_standing};
+    static constexpr std::array wide{Limit::angle_wide_working, Limit::angle_wide_turning, Limit::angle_wide_standing};
+    return (joint == JointKind::standard ? standard : wide)[static_cast<std::size_t>(range)];
+}
+
 LimitsInForce::LimitsInForce(const Limits& job, const Limits& series, const Limits& workshop)
 {
     for (const LimitRow& row : rows) {
