@@ -1,5 +1,6 @@
 #include "shaftcut/words/parse.hpp"
 
+#include <numeric>
 #include <optional>
 
 #include "shaftcut/words/text.hpp"
@@ -159,7 +160,10 @@ Parsed<Fraction> parse_fraction(std::string_view text)
     const auto amount = take_amount(rest);
     if (!amount || !rest.empty() || amount->denominator > 1'000'000) return fault;
     if (amount->numerator == 0 || amount->numerator > amount->denominator) return fault;
-    return Fraction{static_cast<std::int64_t>(amount->numerator), static_cast<std::int64_t>(amount->denominator)};
+    const auto top = static_cast<std::int64_t>(amount->numerator);
+    const auto bottom = static_cast<std::int64_t>(amount->denominator);
+    const std::int64_t common = std::gcd(top, bottom);
+    return Fraction{top / common, bottom / common};
 }
 
 Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most)

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "shaftcut/trade/terms.hpp"
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
 #include "shaftcut/words/problem.hpp"
@@ -37,6 +38,9 @@ struct LimitRow {
 const std::array<LimitRow, limit_count>& limit_rows();
 const LimitRow& row_of(Limit limit);
 
+// The limit that a joint's angle in this range is held to.
+Limit angle_limit(JointKind joint, Range range);
+
 struct LimitSetting {
     LimitValue value;
     Place place;
@@ -63,6 +67,7 @@ struct LimitInForce {
 // The limits in force for one shaft: the job's, else the series', else the workshop's, else the default.
 class LimitsInForce {
 public:
+    LimitsInForce() : LimitsInForce(Limits(), Limits(), Limits()) {}
     LimitsInForce(const Limits& job, const Limits& series, const Limits& workshop);
 
     const LimitInForce& operator[](Limit limit) const { return values_[static_cast<std::size_t>(limit)]; }

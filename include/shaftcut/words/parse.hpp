@@ -31,7 +31,7 @@ Parsed<Length> parse_length(std::string_view text, Units units, Sign sign = Sign
 // Degrees as a decimal number, at most 180, rounded to 0.001.
 Parsed<Angle> parse_angle(std::string_view text, Sign sign = Sign::none);
 
-// "1/2", "0.5" or "1": a number above 0 and at most 1. At most 6 decimals; a denominator of 1 to 1000.
+// "1/2", "0.5" or "1": a number above 0 and at most 1. In lowest terms; at most 6 decimals, a denominator of 1 to 1000.
 Parsed<Fraction> parse_fraction(std::string_view text);
 
 // Thousandths of a plain decimal number that is not negative and at most `most`: "10" is 10000.

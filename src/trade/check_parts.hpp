@@ -1,0 +1,46 @@
+// What the check functions share. Private to the trade layer's checks.
+#pragma once
+
+#include <string>
+
+#include "shaftcut/trade/checks.hpp"
+
+namespace shaftcut {
+
+Check check_consistency(const CheckInput& input);
+Check check_closing_clearance(const CheckInput& input);
+Check check_overlap_working(const CheckInput& input);
+Check check_overlap_turning(const CheckInput& input);
+Check check_overlap_standing(const CheckInput& input);
+Check check_tube_left(const CheckInput& input);
+Check check_shortening_allowed(const CheckInput& input);
+Check check_guard_clearance(const CheckInput& input);
+Check check_guard_cover(const CheckInput& input);
+Check check_guard_setback(const CheckInput& input);
+Check check_joint_angle_tractor(const CheckInput& input);
+Check check_joint_angle_implement(const CheckInput& input);
+Check check_irregularity(const CheckInput& input);
+Check check_locking(const CheckInput& input);
+Check check_connection(const CheckInput& input);
+Check check_overload_device(const CheckInput& input);
+
+// A check that could not be made, and why.
+Check not_checked(CheckId id, const std::string& reason);
+
+// A length check with its figures in micrometres.
+Check length_check(CheckId id, std::optional<Length> value, std::optional<Length> worst, std::optional<Length> limit);
+
+// A length in a sentence: values that must be large are printed rounded down, limits rounded up.
+std::string value_text(const CheckInput& input, Length length);
+std::string limit_text(const CheckInput& input, Length length);
+
+// The sum of sentences with a space between them.
+std::string joined(const std::vector<std::string>& sentences);
+
+// Why no cut can be computed.
+std::string no_plan_reason(const CheckInput& input);
+
+// Sets the result to the worse of what it is and `result` (pass < not-checked < warn < fail).
+void at_least(Check& check, CheckResult result);
+
+}  // namespace shaftcut

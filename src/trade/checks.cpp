@@ -1,0 +1,110 @@
+#include "shaftcut/trade/checks.hpp"
+
+#include <algorithm>
+
+#include "check_parts.hpp"
+
+namespace shaftcut {
+namespace {
+
+using CheckFunction = Check (*)(const CheckInput&);
+
+// One line for each check, in the order of the enumerators.
+constexpr std::array<CheckFunction, Words<CheckId>::all.size()> functions{
+    check_consistency,
+    check_closing_clearance,
+    check_overlap_working,
+    check_overlap_turning,
+    check_overlap_standing,
+    check_tube_left,
+    check_shortening_allowed,
+    check_guard_clearance,
+    check_guard_cover,
+    check_guard_setback,
+    check_joint_angle_tractor,
+    check_joint_angle_implement,
+    check_irregularity,
+    check_locking,
+    check_connection,
+    check_overload_device,
+};
+
+int severity(CheckResult result)
+{
+    switch (result) {
+    case CheckResult::pass: return 0;
+    case CheckResult::not_checked: return 1;
+    case CheckResult::warn: return 2;
+    case CheckResult::fail: break;
+    }
+    return 3;
+}
+
+std::optional<std::int64_t> micrometres(std::optional<Length> length)
+{
+    return length ? std::optional(length->um()) : std::nullopt;
+}
+
+}  // namespace
+
+std::vector<Check> run_checks(const CheckInput& input)
+{
+    std::vector<Check> checks;
+    for (const CheckFunction function : functions) checks.push_back(function(input));
+    return checks;
+}
+
+bool any_failed(const std::vector<Check>& checks)
+{
+    return std::any_of(checks.begin(), checks.end(), [](const Check& check) { return check.result == CheckResult::fail; });
+}
+
+Check not_checked(CheckId id, const std::string& reason)
+{
+    Check check;
+    check.id = id;
+    check.says = "Not checked: " + reason + ".";
+    check.basis = reason;
+    return check;
+}
+
+Check length_check(CheckId id, std::optional<Length> value, std::optional<Length> worst, std::optional<Length> limit)
+{
+    Check check;
+    check.id = id;
+    check.result = CheckResult::pass;
+    check.unit = CheckUnit::mm;
+    check.value = micrometres(value);
+    check.worst = micrometres(worst);
+    check.limit = micrometres(limit);
+    return check;
+}
+
+std::string value_text(const CheckInput& input, Length length)
+{
+    return figure_with_unit(length, input.units, Toward::down, 3);
+}
+
+std::string limit_text(const CheckInput& input, Length length)
+{
+    return figure_with_unit(length, input.units, Toward::up, 3);
+}
+
+std::string joined(const std::vector<std::string>& sentences)
+{
+    std::string all;
+    for (const std::string& sentence : sentences) all += (all.empty() ? "" : " ") + sentence;
+    return all;
+}
+
+std::string no_plan_reason(const CheckInput& input)
+{
+    return input.stops ? "the shortest length cannot be read" : "the half lengths are not known";
+}
+
+void at_least(Check& check, CheckResult result)
+{
+    if (severity(result) > severity(check.result)) check.result = result;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,163 @@
+// Whether what was measured can be true at all, and what of it is doubtful.
+#include "check_parts.hpp"
+
+namespace shaftcut {
+namespace {
+
+// Finds contradictions and doubts, and collects a sentence for each.
+struct Findings {
+    std::vector<std::string> contradictions;
+    std::vector<std::string> doubts;
+};
+
+// The file's name without its folder: documents of one job are the same wherever it lies.
+std::string short_place(Place place)
+{
+    place.file.erase(0, place.file.find_last_of('/') + 1);
+    return to_string(place);
+}
+
+struct Figure {
+    std::string name;
+    Length length;
+    Place place;
+};
+
+std::string text(const CheckInput& input, const Figure& figure)
+{
+    const std::string where = figure.place.file.empty() ? "" : " (" + short_place(figure.place) + ")";
+    return figure.name + " " + figure_with_unit(figure.length, input.units, Toward::nearest, 3) + where;
+}
+
+void contradict(Findings& found, const CheckInput& input, const Figure& a, const std::string& relation, const Figure& b)
+{
+    found.contradictions.push_back("Contradiction: " + text(input, a) + " is " + relation + " " + text(input, b) + ".");
+}
+
+Figure longest_figure(const Fit& fit, Range range)
+{
+    return {std::string("longest ") + to_word(range), fit.longest[range]->value, fit.longest_places[range]};
+}
+
+void compare_lengths_of_fit(Findings& found, const CheckInput& input, const Fit& fit)
+{
+    if (!fit.shortest) return;
+    const Figure shortest{"shortest", fit.shortest->value, fit.shortest_place};
+    if (!clearly_above(shortest.length, Length()))
+        found.contradictions.push_back("Contradiction: " + text(input, shortest) + " between the inner crosses is not more than 0, measured against closed " +
+                                       text(input, {"length", input.reading.shaft.closed.value, input.reading.shaft.closed_place}) + ".");
+    for (const Range range : all_ranges)
+        if (fit.longest[range] && clearly_below(fit.longest[range]->value, shortest.length))
+            contradict(found, input, longest_figure(fit, range), "less than", shortest);
+    const auto& turning = fit.longest[Range::turning];
+    if (turning && fit.longest[Range::working] && clearly_above(fit.longest[Range::working]->value, turning->value))
+        contradict(found, input, longest_figure(fit, Range::working), "more than", longest_figure(fit, Range::turning));
+    if (turning && fit.longest[Range::standing] && clearly_below(fit.longest[Range::standing]->value, turning->value))
+        contradict(found, input, longest_figure(fit, Range::standing), "less than", longest_figure(fit, Range::turning));
+}
+
+void compare_angles(Findings& found, const JobFit& fit)
+{
+    for (const End end : both_ends) {
+        const auto& working = fit.angles[end][Range::working];
+        const auto& turning = fit.angles[end][Range::turning];
+        if (!working || !turning || *working <= *turning) continue;
+        const std::string place = short_place(fit.angle_places[end]);
+        found.contradictions.push_back(std::string("Contradiction: the ") + to_word(end) + " end's working angle " + figure(*working, 3) + "° (" + place +
+                                       ") is more than its turning angle " + figure(*turning, 3) + "° (" + place + ").");
+    }
+}
+
+Figure half_figure(const CheckInput& input, Tube tube)
+{
+    const Half& half = input.reading.shaft.halves[tube];
+    return {std::string(to_word(tube)) + " half", half.length->value, half.length_place.value_or(input.reading.shaft.closed_place)};
+}
+
+void compare_halves(Findings& found, const CheckInput& input)
+{
+    const Shaft& shaft = input.reading.shaft;
+    const Figure closed{"closed length between the inner crosses", shaft.closed.value, shaft.closed_place};
+    for (const Tube tube : both_tubes) {
+        const Half& half = shaft.halves[tube];
+        if (half.length && !clearly_below(half.length->value, closed.length))
+            contradict(found, input, half_figure(input, tube), "not less than", closed);
+        if (half.guard && !clearly_below(half.guard->value, closed.length))
+            contradict(found, input, {std::string(to_word(tube)) + " guard half", half.guard->value, half.guard_place.value_or(closed.place)},
+                       "not less than", closed);
+        if (half.length && half.seat && clearly_below(half.length->value, *half.seat))
+            contradict(found, input, half_figure(input, tube), "less than", {"its seat in the series", *half.seat, input.series->place});
+    }
+    if (!input.stops) return;
+    const Figure inner = half_figure(input, Tube::inner);
+    const Figure outer = half_figure(input, Tube::outer);
+    if (!clearly_below(closed.length, inner.length + outer.length))
+        found.contradictions.push_back("Contradiction: " + text(input, closed) + " is not less than " + text(input, inner) + " and " +
+                                       text(input, outer) + " together: the tubes would not meet.");
+}
+
+void doubt_closed_length(Findings& found, const CheckInput& input)
+{
+    if (!input.stops || input.stops->agreement == ClosedAgreement::agrees) return;
+    const std::string measured = figure_with_unit(input.reading.shaft.closed.value, input.units, Toward::nearest, 3);
+    const std::string modelled = figure_with_unit(input.stops->modelled, input.units, Toward::nearest, 3);
+    const std::string start = "Closed length between the inner crosses is " + measured + ", but the halves and shoulders give " + modelled + ": ";
+    switch (input.stops->agreement) {
+    case ClosedAgreement::longer:
+        found.doubts.push_back(start + "something stops the tubes early. The shaft is altered or the series is wrong; each tube is taken to be the one that stops.");
+        break;
+    case ClosedAgreement::guards_stop:
+        found.doubts.push_back(start + "the guards stop the shaft before its tubes do.");
+        break;
+    default:
+        found.doubts.push_back(start + "the shaft closes further than its series. The shaft is altered or the series is wrong.");
+    }
+}
+
+void doubt_unbent(Findings& found, const CheckInput& input, const FitReading& fit)
+{
+    for (const UnbentReading& unbent : fit.unbent) {
+        std::vector<std::string> ends;
+        for (const End end : unbent.ends) ends.emplace_back(to_word(end));
+        const Length more = unbent.at_limit_angles - fit.fit.longest[unbent.range]->value;
+        std::string sentence = std::string("The longest ") + to_word(unbent.range) + " length was read with the joints in line, for no " +
+                               to_word(unbent.range) + " angle is given for the " + (ends.size() == 2 ? "tractor and implement ends" : ends[0] + " end") +
+                               "; at the limit angle it would be " + limit_text(input, more) + " longer";
+        if (input.plan) sentence += " and leave an overlap of " + value_text(input, input.plan->overlap_at(unbent.at_limit_angles));
+        found.doubts.push_back(sentence + ".");
+    }
+}
+
+void doubt_loosened_limits(Findings& found, const CheckInput& input)
+{
+    for (const Limit limit : input.limits.loosened()) {
+        const LimitInForce& in_force = input.limits[limit];
+        found.doubts.push_back(std::string("The job's limit ") + row_of(limit).name + " " + limit_text(limit, in_force.value, input.units) +
+                               " is looser than the workshop's " + limit_text(limit, in_force.workshop, input.units) + ".");
+    }
+}
+
+}  // namespace
+
+Check check_consistency(const CheckInput& input)
+{
+    Findings found;
+    for (const FitReading& fit : input.fits) {
+        compare_lengths_of_fit(found, input, fit.fit);
+        if (!fit.unreadable.empty()) found.contradictions.push_back("Refused: " + fit.unreadable + ".");
+        doubt_unbent(found, input, fit);
+    }
+    for (const JobFit& fit : input.job.fits) compare_angles(found, fit);
+    compare_halves(found, input);
+    doubt_closed_length(found, input);
+    doubt_loosened_limits(found, input);
+    Check check;
+    check.id = CheckId::consistency;
+    check.result = !found.contradictions.empty() ? CheckResult::fail : !found.doubts.empty() ? CheckResult::warn : CheckResult::pass;
+    found.contradictions.insert(found.contradictions.end(), found.doubts.begin(), found.doubts.end());
+    check.says = found.contradictions.empty() ? "The measured lengths agree with each other." : joined(found.contradictions);
+    check.basis = "geometry: no length can be outside what the others leave; lengths compared between the inner crosses";
+    return check;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,229 @@
+// The checks on clearance, overlaps and guards: each a difference of lengths, its worst case a linear sum of tolerances.
+#include <algorithm>
+
+#include "check_parts.hpp"
+
+namespace shaftcut {
+namespace {
+
+// Overlap limits: least overlap at this range, as a length.
+struct OverlapLimit {
+    Length length;
+    std::string words;
+    std::string basis;
+};
+
+std::string fraction_text(const CheckInput& input, Limit limit)
+{
+    return limit_text(limit, input.limits[limit].value, input.units) + " of the new closed overlap";
+}
+
+OverlapLimit overlap_limit(const CheckInput& input, Range range, const CutPlan& plan)
+{
+    const Length closed_overlap = plan.overlap_at(plan.closed);
+    if (range == Range::standing)
+        return {input.limits.length(Limit::least_overlap_standing), "the least with the PTO stopped", input.limits.basis(Limit::least_overlap_standing)};
+    const Limit part = range == Range::working ? Limit::overlap_working : Limit::overlap_turning;
+    OverlapLimit limit{fraction_of(input.limits.fraction(part), closed_overlap), fraction_text(input, part), input.limits.basis(part)};
+    if (range == Range::working) return limit;
+    const Length least = input.limits.length(Limit::least_overlap_turning);
+    limit.basis += "; at least " + limit_text(input, least) + ": " + input.limits.basis(Limit::least_overlap_turning);
+    if (least > limit.length) {
+        limit.length = least;
+        limit.words = "the least with the PTO turning";
+    }
+    return limit;
+}
+
+// u_a + u_b + t for each half that is cut.
+Length halves_tolerance(const CheckInput& input, const CutPlan& plan)
+{
+    Length sum;
+    for (const Tube tube : both_tubes) {
+        sum += input.reading.shaft.halves[tube].length->plus_minus;
+        if (plan.cut[tube] != Length()) sum += input.saw.plus_minus;
+    }
+    return sum;
+}
+
+std::string tractors_without(const CheckInput& input, Range range)
+{
+    std::string names;
+    for (const FitReading& fit : input.fits)
+        if (!fit.fit.longest[range]) names += (names.empty() ? "" : ", ") + (fit.tractor.empty() ? "one fit" : fit.tractor);
+    return names.empty() ? "" : "; no such length was given for " + names;
+}
+
+Check check_overlap(const CheckInput& input, CheckId id, Range range)
+{
+    const std::string range_words = std::string("longest ") + to_word(range) + " length";
+    if (!input.stops && range == Range::turning) {
+        Check check = length_check(id, std::nullopt, std::nullopt, std::nullopt);
+        check.result = CheckResult::fail;
+        check.says = "The overlap cannot be known: the halves were not measured and no shoulders are known to derive them from.";
+        check.basis = "overlap is inner half + outer half − length; without the halves it cannot be computed";
+        return check;
+    }
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    const auto& longest = input.fit.longest[range];
+    if (!longest) return not_checked(id, "no " + range_words + " is given");
+    const OverlapLimit limit = overlap_limit(input, range, *input.plan);
+    const Length value = input.plan->overlap_at(longest->value);
+    const Length worst = value - halves_tolerance(input, *input.plan) - longest->plus_minus;
+    Check check = length_check(id, value, worst, limit.length);
+    if (clearly_below(worst, limit.length)) check.result = CheckResult::warn;
+    if (clearly_below(value, limit.length)) check.result = CheckResult::fail;
+    check.says = "Overlap at the " + range_words + " is " + value_text(input, value) + "; at least " + limit_text(input, limit.length) +
+                 " is asked (" + limit.words + ").";
+    if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + value_text(input, worst) + ".";
+    check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
+    if (input.fits.size() > 1) check.basis += tractors_without(input, range);
+    return check;
+}
+
+// max over the halves of guard half + the other half's guard shoulder; nothing where one of them is unknown.
+std::optional<Length> guards_closed(const CheckInput& input)
+{
+    std::optional<Length> closed;
+    for (const Tube tube : both_tubes) {
+        const auto& guard = input.plan->guard_half[tube];
+        const auto& face = input.reading.shaft.halves[other(tube)].guard_shoulder;
+        if (!guard || !face) return std::nullopt;
+        closed = std::max(closed.value_or(*guard + *face), *guard + *face);
+    }
+    return closed;
+}
+
+const std::optional<Toleranced>* greatest_longest(const Fit& fit)
+{
+    const std::optional<Toleranced>* greatest = nullptr;
+    for (const Range range : all_ranges)
+        if (fit.longest[range] && (!greatest || fit.longest[range]->value > (*greatest)->value)) greatest = &fit.longest[range];
+    return greatest;
+}
+
+}  // namespace
+
+Check check_closing_clearance(const CheckInput& input)
+{
+    const CheckId id = CheckId::closing_clearance;
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    const CutPlan& plan = *input.plan;
+    const Length limit = input.limits.length(Limit::closing_clearance);
+    const Length floor = input.limits.length(Limit::closing_clearance_floor);
+    const Length value = input.fit.shortest->value - plan.closed;
+    bool cut_half_sets_closed = false;
+    for (const Tube tube : both_tubes) cut_half_sets_closed = cut_half_sets_closed || (plan.sets_closed[tube] && plan.cut[tube] != Length());
+    const Length worst = value - input.fit.shortest->plus_minus - input.reading.shaft.closed.plus_minus -
+                         (cut_half_sets_closed ? input.saw.plus_minus : Length());
+    Check check = length_check(id, value, worst, limit);
+    if (clearly_below(worst, floor)) check.result = CheckResult::warn;
+    if (clearly_below(value, limit) || !clearly_above(worst, Length())) check.result = CheckResult::fail;
+    check.says = "Clearance left at the shortest length is " + value_text(input, value) + "; " + limit_text(input, limit) + " is asked.";
+    if (check.result != CheckResult::pass)
+        check.says += " Tolerances could leave " + value_text(input, worst) + " (floor " + limit_text(input, floor) + ").";
+    check.basis = "shortest − closed length after the cut; " + input.limits.basis(Limit::closing_clearance) + "; floor " +
+                  limit_text(input, floor) + ": " + input.limits.basis(Limit::closing_clearance_floor);
+    return check;
+}
+
+Check check_overlap_working(const CheckInput& input) { return check_overlap(input, CheckId::overlap_working, Range::working); }
+Check check_overlap_turning(const CheckInput& input) { return check_overlap(input, CheckId::overlap_turning, Range::turning); }
+Check check_overlap_standing(const CheckInput& input) { return check_overlap(input, CheckId::overlap_standing, Range::standing); }
+
+Check check_tube_left(const CheckInput& input)
+{
+    const CheckId id = CheckId::tube_left;
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    std::optional<Length> least;
+    bool any_cut = false;
+    for (const Tube tube : both_tubes) {
+        const Half& half = input.reading.shaft.halves[tube];
+        if (input.plan->cut[tube] == Length()) continue;
+        any_cut = true;
+        if (!half.seat || !half.least_tube)
+            return not_checked(id, std::string("the seat or the least tube of the ") + to_word(tube) + " half is not known");
+        const Length left = input.plan->half[tube] - *half.seat - *half.least_tube;
+        least = std::min(least.value_or(left), left);
+    }
+    Check check = length_check(id, least, std::nullopt, Length());
+    check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
+    if (!any_cut) {
+        check.says = "No drive tube is cut.";
+        return check;
+    }
+    if (clearly_below(*least, Length())) check.result = CheckResult::fail;
+    check.says = check.result == CheckResult::fail
+                     ? "A tube would be " + value_text(input, -*least) + " shorter than the series allows."
+                     : "The tubes stay at least " + value_text(input, *least) + " longer than the series' least.";
+    return check;
+}
+
+Check check_guard_clearance(const CheckInput& input)
+{
+    const CheckId id = CheckId::guard_clearance;
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    const auto closed = guards_closed(input);
+    if (!closed) return not_checked(id, "a guard was not measured or the series does not give its guard shoulder");
+    const Length limit = input.limits.length(Limit::closing_clearance);
+    const Length value = input.fit.shortest->value - *closed;
+    Check check = length_check(id, value, std::nullopt, limit);
+    if (clearly_below(value, limit)) check.result = CheckResult::warn;
+    if (clearly_below(value, Length())) check.result = CheckResult::fail;
+    check.says = "The guards have " + value_text(input, value) + " left to close at the shortest length; " + limit_text(input, limit) + " is asked.";
+    check.basis = "shortest − the guards' own closed length; it fails below 0; " + input.limits.basis(Limit::closing_clearance);
+    return check;
+}
+
+Check check_guard_cover(const CheckInput& input)
+{
+    const CheckId id = CheckId::guard_cover;
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    const auto* longest = greatest_longest(input.fit);
+    if (!longest) return not_checked(id, "no longest length can be read");
+    Length value = -(*longest)->value;
+    Length doubt = (*longest)->plus_minus;
+    for (const Tube tube : both_tubes) {
+        const auto& kept = input.plan->guard_half[tube];
+        if (!kept) return not_checked(id, "a guard was not measured: hold the halves side by side");
+        value += *kept;
+        doubt += input.reading.shaft.halves[tube].guard->plus_minus;
+        if (input.plan->guard_cut[tube] != Length()) doubt += input.saw.plus_minus;
+    }
+    const Length limit = input.limits.length(Limit::guard_overlap);
+    Check check = length_check(id, value, value - doubt, limit);
+    if (clearly_below(value, limit)) check.result = CheckResult::warn;
+    if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
+    check.says = "The guard tubes overlap by " + value_text(input, value) + " at the greatest length; " + limit_text(input, limit) + " is asked.";
+    if (check.result == CheckResult::fail) check.says += " Tolerances could leave " + value_text(input, value - doubt) + ": the shaft would lie bare.";
+    check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
+                  input.limits.basis(Limit::guard_overlap);
+    return check;
+}
+
+Check check_guard_setback(const CheckInput& input)
+{
+    const CheckId id = CheckId::guard_setback;
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    std::optional<Length> least, greatest;
+    for (const Tube tube : both_tubes) {
+        const auto& guard = input.plan->guard_half[tube];
+        if (!guard) continue;
+        const Length setback = input.plan->half[tube] - *guard;
+        least = std::min(least.value_or(setback), setback);
+        greatest = std::max(greatest.value_or(setback), setback);
+    }
+    if (!least) return not_checked(id, "no guard was measured");
+    const Length limit = input.limits.length(Limit::guard_setback);
+    const Length value = *least < Length() ? *least : *greatest;
+    Check check = length_check(id, value, std::nullopt, limit);
+    const bool longer = clearly_below(value, Length());
+    if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
+    check.says = longer ? "A guard tube ends " + limit_text(input, -value) + " beyond its drive tube."
+                        : "A guard tube ends up to " + limit_text(input, value) + " short of its drive tube; at most " +
+                              value_text(input, limit) + " is asked.";
+    check.basis = "half − guard half after the cut; " + input.limits.basis(Limit::guard_setback);
+    return check;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,201 @@
+#include "shaftcut/trade/datum.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace shaftcut {
+namespace {
+
+Length or_zero(std::optional<Length> length) { return length.value_or(Length()); }
+
+Toleranced with_tolerance(const Measurement& measured, Length measuring_plus_minus)
+{
+    return {measured.length, measured.plus_minus.value_or(measuring_plus_minus)};
+}
+
+PerEach<End, Length> spacings(const JobShaft& shaft, const Series* series)
+{
+    PerEach<End, Length> found;
+    for (const End end : both_ends) {
+        if (shaft.ends[end].joint == JointKind::standard) continue;
+        found[end] = series && series->wide_angle ? series->wide_angle->spacing : or_zero(shaft.spacing);
+    }
+    return found;
+}
+
+Reference closed_reference(const JobShaft& shaft, const Series* series)
+{
+    if (shaft.closed_reference) return *shaft.closed_reference;
+    if (series && series->wide_angle_reference) return *series->wide_angle_reference;
+    const auto shape = series ? std::optional(series->shape) : shaft.shape;
+    // Without a wide-angle joint both references are the same place.
+    return (shape ? usual_reference(*shape) : std::nullopt).value_or(Reference::inner_cross);
+}
+
+Reaches cross_reaches(const PerEach<End, Length>& spacing, Reference reference)
+{
+    Reaches reaches;
+    if (reference == Reference::outer_cross)
+        for (const End end : both_ends) reaches[end].spacing = spacing[end];
+    return reaches;
+}
+
+// What the job and the series say of a half, before the closed length is asked for a half that was not measured.
+Half stated_half(Tube tube, const JobShaft& shaft, const Series* series, Length measuring_plus_minus)
+{
+    const JobHalf& job = shaft.halves[tube];
+    Half half;
+    half.end = tube == Tube::inner ? shaft.inner_tube : other(shaft.inner_tube);
+    if (series) {
+        const SeriesHalf& known = series->halves[tube];
+        half.shoulder = known.shoulder;
+        half.guard_shoulder = known.guard_shoulder;
+        half.seat = known.seat;
+        half.least_tube = known.least_tube;
+        half.shortening_forbidden = known.shortening_forbidden || series->shortening_forbidden;
+    }
+    if (job.shoulder) half.shoulder = job.shoulder->length;
+    if (job.lubrication_hole) half.lubrication_hole = job.lubrication_hole->length;
+    half.features = job.features;
+    if (job.guard) {
+        half.guard = with_tolerance(*job.guard, measuring_plus_minus);
+        half.guard_place = job.guard->place;
+    }
+    if (job.length) {
+        half.length = with_tolerance(*job.length, measuring_plus_minus);
+        half.length_place = job.length->place;
+        half.measured = true;
+    }
+    return half;
+}
+
+// a = C − s_B, b = C − s_A: pushed together, a tube's end stands at the other half's shoulder.
+void derive_length(Half& half, const std::optional<Length>& others_shoulder, const Toleranced& closed)
+{
+    if (half.length || !others_shoulder) return;
+    half.length = Toleranced{closed.value - *others_shoulder, closed.plus_minus};
+}
+
+// e at each end; sets `unreadable` where the series does not say one.
+void add_yokes(FitReading& reading, const JobShaft& shaft, const Series* series)
+{
+    for (const End end : both_ends) {
+        const JobEnd& job_end = shaft.ends[end];
+        const auto distance = series && job_end.connection ? cross_to_groove(*series, *job_end.connection, job_end.joint) : std::nullopt;
+        if (distance) {
+            reading.reaches[end].yoke = *distance;
+        } else if (reading.unreadable.empty()) {
+            reading.unreadable = std::string("lengths between grooves cannot be used: the distance from cross to locking groove of the ") +
+                                 to_word(end) + " end's yoke is not known; measure between crosses";
+        }
+    }
+}
+
+void read_longest(FitReading& reading, Range range, const JobFit& fit, const JobShaft& shaft, const LimitsInForce& limits)
+{
+    const Length distance = reading.longest[range]->value;
+    PerEach<End, Angle> at_limits;
+    UnbentReading unbent{range, {}, {}};
+    for (const End end : both_ends) {
+        if (!reading.reaches[end].bends()) continue;
+        const auto& stated = fit.angles[end][range];
+        reading.read_at[range][end] = stated.value_or(Angle());
+        at_limits[end] = stated.value_or(limits.angle(angle_limit(shaft.ends[end].joint, range)));
+        if (!stated) unbent.ends.push_back(end);
+    }
+    reading.fit.longest[range] = Toleranced{bent(distance, reading.reaches, reading.read_at[range]), reading.longest[range]->plus_minus};
+    if (unbent.ends.empty()) return;
+    unbent.at_limit_angles = bent(distance, reading.reaches, at_limits);
+    reading.unbent.push_back(unbent);
+}
+
+}  // namespace
+
+Length in_line(Length distance, const Reaches& reaches)
+{
+    for (const End end : both_ends) distance -= reaches[end].yoke + reaches[end].spacing;
+    return distance;
+}
+
+Length bent(Length distance, const Reaches& reaches, const PerEach<End, Angle>& angles)
+{
+    double along = 0;
+    double across = 0;
+    for (const End end : both_ends) {
+        const double angle = angles[end].radians();
+        const double yoke = reaches[end].yoke.mm();
+        const double spacing = reaches[end].spacing.mm();
+        const double side = end == End::tractor ? 1.0 : -1.0;
+        along += yoke * std::cos(angle) + spacing * std::cos(angle / 2);
+        across += side * (yoke * std::sin(angle) + spacing * std::sin(angle / 2));
+    }
+    const double square = distance.mm() * distance.mm() - across * across;
+    return Length::from_mm(std::sqrt(std::max(0.0, square)) - along);
+}
+
+ShaftReading read_shaft(const JobShaft& shaft, const Series* series, Length measuring_plus_minus)
+{
+    ShaftReading reading;
+    reading.closed = with_tolerance(shaft.closed, measuring_plus_minus);
+    reading.reference = closed_reference(shaft, series);
+    reading.shaft.spacing = spacings(shaft, series);
+    reading.has_wide_angle = std::any_of(both_ends.begin(), both_ends.end(),
+                                         [&](End end) { return shaft.ends[end].joint == JointKind::wide_angle; });
+    reading.shaft.closed = {in_line(reading.closed.value, cross_reaches(reading.shaft.spacing, reading.reference)), reading.closed.plus_minus};
+    reading.shaft.closed_place = shaft.closed.place;
+    reading.closed_at[Reference::inner_cross] = reading.shaft.closed.value;
+    reading.closed_at[Reference::outer_cross] =
+        reading.shaft.closed.value + reading.shaft.spacing[End::tractor] + reading.shaft.spacing[End::implement];
+    auto& halves = reading.shaft.halves;
+    for (const Tube tube : both_tubes) halves[tube] = stated_half(tube, shaft, series, measuring_plus_minus);
+    for (const Tube tube : both_tubes) derive_length(halves[tube], halves[other(tube)].shoulder, reading.shaft.closed);
+    return reading;
+}
+
+FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* series, const ShaftReading& shaft_reading,
+                    const LimitsInForce& limits, Length measuring_plus_minus)
+{
+    FitReading reading;
+    reading.tractor = fit.tractor;
+    reading.between = fit.between;
+    reading.reference = fit.reference.value_or(shaft_reading.reference);
+    const bool grooves = fit.between == Between::grooves;
+    reading.reaches = cross_reaches(shaft_reading.shaft.spacing, grooves ? Reference::outer_cross : reading.reference);
+    if (grooves) add_yokes(reading, shaft, series);
+    reading.shortest = with_tolerance(fit.shortest, measuring_plus_minus);
+    reading.fit.shortest_place = fit.shortest.place;
+    reading.fit.angles = fit.angles;
+    const bool readable = reading.unreadable.empty();
+    if (readable) reading.fit.shortest = Toleranced{in_line(reading.shortest->value, reading.reaches), reading.shortest->plus_minus};
+    for (const Range range : all_ranges) {
+        if (!fit.longest[range]) continue;
+        reading.longest[range] = with_tolerance(*fit.longest[range], measuring_plus_minus);
+        reading.fit.longest_places[range] = fit.longest[range]->place;
+        if (readable) read_longest(reading, range, fit, shaft, limits);
+    }
+    return reading;
+}
+
+Fit deciding_fit(const std::vector<FitReading>& fits)
+{
+    Fit decides = fits.front().fit;
+    for (const FitReading& reading : fits) {
+        const Fit& fit = reading.fit;
+        if (!fit.shortest || !decides.shortest) {
+            decides.shortest.reset();
+        } else if (fit.shortest->value < decides.shortest->value) {
+            decides.shortest = fit.shortest;
+            decides.shortest_place = fit.shortest_place;
+        }
+        for (const Range range : all_ranges) {
+            if (fit.longest[range] && (!decides.longest[range] || fit.longest[range]->value > decides.longest[range]->value)) {
+                decides.longest[range] = fit.longest[range];
+                decides.longest_places[range] = fit.longest_places[range];
+            }
+            for (const End end : both_ends) decides.angles[end][range] = std::max(decides.angles[end][range], fit.angles[end][range]);
+        }
+    }
+    return decides;
+}
+
+}  // namespace shaftcut

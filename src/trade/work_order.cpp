@@ -1,0 +1,104 @@
+#include "shaftcut/trade/work_order.hpp"
+
+#include "shaftcut/trade/advice.hpp"
+#include "shaftcut/trade/instructions.hpp"
+
+namespace shaftcut {
+namespace {
+
+std::string shaft_title(const Job& job, const Series* series)
+{
+    const JobShaft& shaft = job.shaft;
+    std::string title = series ? "Series " + series->name : "Shaft of no known series";
+    const auto shape = series ? std::optional(series->shape) : shaft.shape;
+    if (shape && *shape != Shape::other) title += std::string(", ") + to_word(*shape) + " tubes";
+    title += std::string(", ") + to_word(shaft.role) + " shaft";
+    if (shaft.speed) title += ", " + std::to_string(*shaft.speed) + " min⁻¹";
+    if (shaft.built) title += ", built " + std::to_string(*shaft.built);
+    return title;
+}
+
+void fill_heading(WorkOrder& order, const Job& job, const Series* series, const Workshop& workshop)
+{
+    order.order = job.order;
+    order.date = job.date;
+    order.customer = job.customer;
+    order.machine = job.machine;
+    order.tractor = job.tractor;
+    order.owner = workshop.name;
+    order.shaft_title = shaft_title(job, series);
+    order.shaft = job.shaft;
+    order.shape = series ? std::optional(series->shape) : job.shaft.shape;
+}
+
+Overlaps overlaps_of(const CutPlan& plan, const Fit& fit)
+{
+    Overlaps overlaps;
+    overlaps.closed = plan.overlap_at(plan.closed);
+    overlaps.shortest = plan.overlap_at(fit.shortest->value);
+    for (const Range range : all_ranges)
+        if (fit.longest[range]) overlaps.longest[range] = plan.overlap_at(fit.longest[range]->value);
+    return overlaps;
+}
+
+CutFigures cut_figures(const WorkOrder& order, const CutPlan& plan)
+{
+    const Length beyond = order.reading.closed.value - order.reading.shaft.closed.value;
+    return {plan, plan.closed + beyond, overlaps_of(plan, order.fit)};
+}
+
+std::vector<std::string> reasons_of(const std::vector<Check>& checks)
+{
+    std::vector<std::string> reasons;
+    for (const Check& check : checks)
+        if (check.result == CheckResult::fail) reasons.push_back(check.says);
+    return reasons;
+}
+
+std::optional<Length> overlap_before(const Shaft& shaft)
+{
+    const auto& inner = shaft.halves[Tube::inner].length;
+    const auto& outer = shaft.halves[Tube::outer].length;
+    if (!inner || !outer) return std::nullopt;
+    return inner->value + outer->value - shaft.closed.value;
+}
+
+void judge(WorkOrder& order, const CheckInput& input)
+{
+    order.checks = run_checks(input);
+    if (any_failed(order.checks)) {
+        order.verdict = Verdict::refused;
+        order.reasons = reasons_of(order.checks);
+        order.ways_out = ways_out(input, order.checks);
+        return;
+    }
+    order.verdict = nothing_to_cut(*input.plan) ? Verdict::fits : Verdict::cut;
+    order.cut = cut_figures(order, *input.plan);
+}
+
+}  // namespace
+
+WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units)
+{
+    const Series* series = job.shaft.series ? find_series(catalogue, *job.shaft.series) : nullptr;
+    const Length measuring = workshop.measuring_plus_minus;
+    WorkOrder order;
+    order.units = units;
+    order.limits = LimitsInForce(job.limits, series ? series->limits : Limits(), workshop.limits);
+    order.saw = saw_settings(workshop.saw, units);
+    fill_heading(order, job, series, workshop);
+    order.reading = read_shaft(job.shaft, series, measuring);
+    for (const JobFit& fit : job.fits)
+        order.fits.push_back(read_fit(fit, job.shaft, series, order.reading, order.limits, measuring));
+    order.fit = deciding_fit(order.fits);
+    order.stops = stops_of(order.reading.shaft);
+    order.overlap_closed_before = overlap_before(order.reading.shaft);
+    const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
+    judge(order, {job, catalogue, series, order.limits, order.saw, order.reading, order.fits, order.fit, order.stops, plan, units});
+    order.notes = notes_for(order);
+    order.steps = steps_for(order);
+    order.cautions = cautions_for(order);
+    return order;
+}
+
+}  // namespace shaftcut
