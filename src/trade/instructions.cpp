@@ -66,8 +66,10 @@ void add_saw_steps(std::vector<Step>& steps, const WorkOrder& order)
     steps.push_back({"At the shortest position hold the halves side by side, one on each stub. Do the cuts marked on this sheet look right? If not, stop and measure again.",
                      guard_unmeasured(order) ? "a guard was not measured: confirm its cut here" : ""});
     if (any(plan.cut) && has_feature(order, Feature::end_stop)) steps.push_back({"Take the end stop off the tube to be cut.", ""});
-    if (any(plan.guard_cut)) steps.push_back({"Cut the guard tubes, each from its free end: " + cuts_text(order, plan.guard_cut) + ".", ""});
-    if (any(plan.cut)) steps.push_back({"Cut the drive tubes, each from its free end: " + cuts_text(order, plan.cut) + ".", ""});
+    if (any(plan.guard_cut)) steps.push_back({"Cut the guard tubes, each from its free end: " + cuts_text(order, plan.guard_cut) + ".", "",
+                                              "Cut the guard tubes, each from its free end."});
+    if (any(plan.cut)) steps.push_back({"Cut the drive tubes, each from its free end: " + cuts_text(order, plan.cut) + ".", "",
+                                        "Cut the drive tubes, each from its free end."});
     steps.push_back({"Deburr inside and out, clear all swarf, grease the sliding tubes.", ""});
     if (any(plan.cut) && has_feature(order, Feature::coated)) steps.push_back({"Treat the bare edge of the coated tube.", ""});
     if (any(plan.cut) && has_feature(order, Feature::end_stop)) steps.push_back({"Fit the end stop again at the new end.", ""});
@@ -84,7 +86,8 @@ void add_assembly_steps(std::vector<Step>& steps, const WorkOrder& order)
     const auto& least = check_of(order, CheckId::overlap_turning).limit;
     if (turning && least)
         steps.push_back({"At the longest position with the PTO turning: tubes overlap at least " +
-                             length_text(order, Length::micrometres(*least), Toward::up) + " (computed " + length_text(order, *turning, Toward::down) + ").", ""});
+                             length_text(order, Length::micrometres(*least), Toward::up) + " (computed " + length_text(order, *turning, Toward::down) + ").", "",
+                         "At the longest position with the PTO turning: measure how far the tubes overlap."});
     steps.push_back({"Both shields, the tractor's and the machine's, overlap the guard by at least " +
                          figure_with_unit(Length::millimetres(50), order.units, Toward::up) + "; the guard turns freely.", "shaft straight"});
     const bool second_chain = check_of(order, CheckId::shortening_allowed).says.find("second chain") != std::string::npos;

@@ -86,6 +86,7 @@ WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& wo
     order.units = units;
     order.limits = LimitsInForce(job.limits, series ? series->limits : Limits(), workshop.limits);
     order.saw = saw_settings(workshop.saw, units);
+    order.measuring_plus_minus = measuring;
     fill_heading(order, job, series, workshop);
     order.reading = read_shaft(job.shaft, series, measuring);
     for (const JobFit& fit : job.fits)

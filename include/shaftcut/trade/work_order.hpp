@@ -29,10 +29,12 @@ struct CutFigures {
     Overlaps overlap;
 };
 
-// One step of the work; `why` may be empty.
+// One step of the work; `why` may be empty. `without_figures` is the text for a document whose lengths can still be changed:
+// the same without this order's computed lengths; empty where `text` holds none.
 struct Step {
     std::string text;
     std::string why;
+    std::string without_figures = {};
 };
 
 struct WorkOrder {
@@ -55,6 +57,7 @@ struct WorkOrder {
     std::optional<Stops> stops;
     LimitsInForce limits;
     SawSettings saw;
+    Length measuring_plus_minus;        // the workshop's: of a measured length that states none
     std::optional<Length> overlap_closed_before;
 
     // Empty when refused: no document can print what a refused job must not show.
