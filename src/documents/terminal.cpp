@@ -53,16 +53,16 @@ std::string verdict_text(const WorkOrder& order, Colour colour)
 std::string measured(const WorkOrder& order, Length length, Toward toward)
 {
     const std::string text = figure_with_unit(length, order.units, toward);
-    return order.units == Units::mm ? text : text + " (" + figure_with_unit(length, Units::mm) + ")";
+    return order.units == Units::mm ? text : text + " = " + figure_with_unit(length, Units::mm);
 }
 
 std::string tube_line(const WorkOrder& order, Tube tube, const char* part, Length cut, std::optional<Length> kept)
 {
     const std::string half = to_word(order.reading.shaft.halves[tube].end);
-    const std::string head = fmt::format("  {:<14} {:<6} ", half + " half", part);
+    const std::string head = fmt::format("  {:<14} {:<5} ", half + " half", part);
     const std::string keep = kept ? "keep " + measured(order, *kept, Toward::down) : "not measured: confirm";
     if (cut == Length()) return head + "leave as it is, " + keep + "\n";
-    return head + "cut off " + measured(order, cut, Toward::up) + " ±" + figure(order.saw.plus_minus, order.units, Toward::up) + ", " + keep + "\n";
+    return head + "cut " + measured(order, cut, Toward::up) + " ±" + figure(order.saw.plus_minus, order.units, Toward::up) + ", " + keep + "\n";
 }
 
 std::string cut_lines(const WorkOrder& order)
@@ -76,7 +76,8 @@ std::string cut_lines(const WorkOrder& order)
     }
     const std::string reference = !order.reading.has_wide_angle ? "between crosses"
                                   : order.reading.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
-    return lines + "  closed length after the cut " + measured(order, order.cut->closed_at_reference, Toward::up) + " " + reference + "\n";
+    const char* when = order.verdict == Verdict::cut ? "after the cut " : "";
+    return lines + "  closed length " + when + measured(order, order.cut->closed_at_reference, Toward::up) + " " + reference + "\n";
 }
 
 std::string check_line(const Check& check, Colour colour)

@@ -67,13 +67,13 @@ bool guard_unmeasured(const WorkOrder& order)
 void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
 {
     const CutPlan& plan = order.cut->plan;
-    steps.emplace_back("Mark the phase: one line along both tubes. Then part the shaft.");
-    steps.emplace_back("Shortest position: hold the halves side by side, one on each stub. If the cuts on this sheet look wrong, stop and measure again.");
+    steps.emplace_back("Mark the phase along both tubes, then part the shaft.");
+    steps.emplace_back("At the shortest position hold the halves side by side, one on each stub. Do the cuts look right? If not, stop.");
     if (guard_unmeasured(order)) steps.emplace_back("A guard was not measured: confirm its cut with the halves side by side.");
     if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Take the end stop off the tube to be sawn.");
     if (any(plan.guard_cut)) steps.push_back(saw_step(order, plan.guard_cut, "guard"));
     if (any(plan.cut)) steps.push_back(saw_step(order, plan.cut, "drive"));
-    steps.emplace_back("Deburr inside and out, clear all swarf, grease the sliding tubes.");
+    steps.emplace_back("Deburr inside and out, clear swarf, grease.");
     if (cut_feature(order, Feature::coated)) steps.emplace_back("Treat the bare edge of the coated tube.");
     if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Fit the end stop again at the new end.");
     if (any(plan.cut) && has_lubrication_hole(order)) steps.emplace_back("Blow the lubrication passage clear; see grease come out of its hole.");
@@ -81,14 +81,14 @@ void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
 
 void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
 {
-    steps.emplace_back("Put together in phase: the line meets, both inner yokes stand in one plane.");
-    if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut and fill in the boxes.");
+    steps.emplace_back("Put together in phase: the marks meet.");
+    if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
     steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
-    steps.emplace_back("Longest position: the tubes overlap as drawn on this sheet.");
+    steps.emplace_back("Longest position: overlap as drawn here.");
     // Four published texts; from memory also EN ISO 4254-1 and EN 12965.
-    steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more, shaft straight.");
-    steps.push_back(needs_second_chain(order) ? "Fit a second chain at the tractor end. Hook both chains, slack in every position."
-                                               : "Hook the restraint chains, slack in every position.");
+    steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more.");
+    steps.push_back(needs_second_chain(order) ? "Fit a second chain at the tractor end. Hook both, slack in every position."
+                                               : "Chains hooked, slack in every position.");
     if (order.fits.size() > 1) steps.emplace_back("Check shortest and longest with every other tractor.");
 }
 
