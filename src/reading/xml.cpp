@@ -80,6 +80,7 @@ public:
 
 private:
     std::size_t offset_of(const char* inside) const { return static_cast<std::size_t>(inside - buffer_); }
+    // Of an element, a declaration or a document type: where its "<" stands.
     std::size_t start_of(const pugi::xml_node& node) const;
     Spot spot_of_text(const pugi::xml_node& node);
     [[noreturn]] void give_up(std::size_t offset, ParseFault fault) { throw Hopeless{spots_.at(offset), std::move(fault)}; }
@@ -98,10 +99,8 @@ private:
 
 std::size_t Converter::start_of(const pugi::xml_node& node) const
 {
-    const bool named = node.type() == pugi::node_element || node.type() == pugi::node_declaration;
-    const std::size_t offset = offset_of(named ? node.name() : node.value());
-    const std::size_t before = text_.rfind('<', offset);
-    return named && before != std::string_view::npos ? before : offset;
+    const char* inside = node.type() == pugi::node_doctype ? node.value() : node.name();
+    return text_.rfind('<', offset_of(inside));
 }
 
 Spot Converter::spot_of_text(const pugi::xml_node& node)
@@ -114,7 +113,7 @@ pugi::xml_node Converter::only_root(const pugi::xml_document& document)
 {
     pugi::xml_node root;
     for (const pugi::xml_node& node : document.children()) {
-        if (node.type() == pugi::node_doctype) give_up(offset_of(node.value()), malformed(pugi::status_bad_doctype));
+        if (node.type() == pugi::node_doctype) give_up(start_of(node), malformed(pugi::status_bad_doctype));
         if (node.type() == pugi::node_declaration) {
             if (auto fault = fault_of_declaration(node, start_of(node) == 0)) give_up(start_of(node), std::move(*fault));
         } else if (node.type() != pugi::node_element) {
