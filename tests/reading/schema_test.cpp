@@ -156,7 +156,7 @@ void check_kind(const std::string& kind, const std::vector<const char*>& good_fi
 
 TEST_CASE("job.xsd and the reader of jobs agree")
 {
-    check_kind("job", {"job_everything.xml", "job_inches_mixed.xml"});
+    check_kind("job", {"job_everything.xml", "job_inches_mixed.xml", "job_other_order.xml"});
 }
 
 TEST_CASE("series.xsd and the reader of the catalogue agree")
