@@ -1,0 +1,27 @@
+// Pages as PDF, PNG and SVG. The only file that knows cairo. Everything is made in memory: a full disk cannot leave half
+// a document, and identical pages give identical bytes. Checked by reading back what it wrote (tests/documents).
+#pragma once
+
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "shaftcut/documents/page.hpp"
+
+namespace shaftcut {
+
+// The drawing library reported a fault, in its words: no memory, or a font file that cannot be read.
+struct DrawingFault : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+// A tagged PDF 1.4 with its fonts embedded; its creation date is noon of `info.created`. Throws DrawingFault.
+std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info);
+
+// One page in grey levels on white. Throws DrawingFault.
+std::string png_of(const Page& page, double dots_per_inch);
+
+// One page, its text as outlines. Throws DrawingFault.
+std::string svg_of(const Page& page);
+
+}  // namespace shaftcut

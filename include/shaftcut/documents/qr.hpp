@@ -1,0 +1,19 @@
+// An order number as a QR code (ISO/IEC 18004), error correction level Q: a quarter of it may be smeared.
+// Checked by reading it back from the printed page (tests/documents/paper_test.cpp).
+#pragma once
+
+#include <string>
+
+#include "shaftcut/documents/page.hpp"
+
+namespace shaftcut {
+
+// Side of one module, mm: read back from 150 dots an inch.
+inline constexpr double qr_module = 0.8;
+// White modules that must be left around the code.
+inline constexpr int qr_quiet_modules = 4;
+
+// The code of an ASCII text of 1 to 40 characters at the origin. Throws std::invalid_argument for a text that no code holds.
+Code qr_code(const std::string& text);
+
+}  // namespace shaftcut

@@ -1,0 +1,123 @@
+// Running text in columns, and the sheets that it runs over.
+#include <algorithm>
+
+#include "shaftcut/documents/cut_sheet.hpp"
+#include "cut_sheet_parts.hpp"
+
+namespace shaftcut::cut_sheet {
+namespace {
+
+constexpr double margin = 10, indent = 5, after_block = 0.9, before_heading = 1.6, continued_height = 5.5;
+
+Lettering lettering_of(const Block& block)
+{
+    return block.lead == Lead::heading ? lettering::name : block.strong ? lettering::strong : lettering::note;
+}
+
+double indent_of(const Block& block)
+{
+    return block.lead == Lead::tick || block.lead == Lead::bullet ? indent : 0;
+}
+
+void draw_lead(Canvas& canvas, Point at, Lead lead)
+{
+    if (lead == Lead::tick) canvas.box({at.x + 0.3, at.y + 0.4, 3.2, 3.2}, pen::dimension);
+    if (lead == Lead::bullet) canvas.disc({at.x + 1.6, at.y + 1.8}, 0.7, Fill::black);
+}
+
+// A block that fills more than most of a sheet in pieces that do not.
+Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
+{
+    constexpr std::size_t most = 30;
+    Blocks pieces;
+    for (const Block& block : blocks) {
+        const Lettering letters = lettering_of(block);
+        const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block));
+        for (std::size_t i = 0; i < lines.size(); i += most) {
+            Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong};
+            for (std::size_t j = i + 1; j < std::min(i + most, lines.size()); ++j) piece.text += " " + lines[j];
+            pieces.push_back(lines.size() <= most ? block : piece);
+        }
+    }
+    return pieces;
+}
+
+}  // namespace
+
+double height_of(const Canvas& canvas, double width, const Block& block)
+{
+    const Lettering letters = lettering_of(block);
+    const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block));
+    return static_cast<double>(lines.size()) * letters.pitch() + after_block + (block.lead == Lead::heading ? before_heading : 0);
+}
+
+Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from)
+{
+    double y = column.y;
+    for (std::size_t i = from; i < blocks.size(); ++i) {
+        const Block& block = blocks[i];
+        double needed = height_of(canvas, column.width, block);
+        if (block.lead == Lead::heading && i + 1 < blocks.size()) needed += height_of(canvas, column.width, blocks[i + 1]);
+        if (y + needed > column.bottom()) return {i, y};
+        if (block.lead == Lead::heading && y > column.y) y += before_heading;
+        canvas.begin(block.lead == Lead::heading ? Part::heading : Part::paragraph);
+        draw_lead(canvas, {column.x, y}, block.lead);
+        const double left = indent_of(block);
+        y = canvas.paragraph({column.x + left, y}, column.width - left, block.text, lettering_of(block)) + after_block;
+    }
+    return {blocks.size(), y};
+}
+
+Sheets::Sheets(const Fonts& fonts, const WorkOrder& order, double width, double height)
+    : fonts_(fonts), order_(order), width_(width), height_(height)
+{
+    sheets_.emplace_back(fonts_, width_, height_);
+    y_ = draw_title_block(canvas(), room(), order_) + 2.5;
+}
+
+Rect Sheets::room() const
+{
+    return {margin, margin, width_ - 2 * margin, height_ - 2 * margin};
+}
+
+double Sheets::left_over() const
+{
+    return room().bottom() - continued_height - y_;
+}
+
+void Sheets::next(const std::string& what)
+{
+    canvas().begin(Part::paragraph);
+    canvas().text({room().right(), room().bottom() - 0.9}, what + " on sheet " + std::to_string(sheets_.size() + 1) + " →", lettering::strong, Align::right);
+    sheets_.emplace_back(fonts_, width_, height_);
+    y_ = draw_short_title(canvas(), room(), order_) + 3;
+}
+
+void Sheets::ensure(double height)
+{
+    if (left_over() < height) next("continued");
+}
+
+void Sheets::flow(const Blocks& blocks, std::size_t from)
+{
+    const Blocks pieces = in_pieces(canvas(), room().width, {blocks.begin() + static_cast<std::ptrdiff_t>(from), blocks.end()});
+    for (std::size_t next_block = 0; next_block < pieces.size();) {
+        const Placed placed = place(canvas(), {room().x, y_, room().width, left_over()}, pieces, next_block);
+        next_block = placed.next;
+        y_ = placed.bottom;
+        if (next_block < pieces.size()) next("continued");
+    }
+}
+
+std::vector<Page> Sheets::finished() const
+{
+    std::vector<Page> pages;
+    for (std::size_t i = 0; i < sheets_.size(); ++i) {
+        Canvas sheet = sheets_[i];
+        draw_sheet_number(sheet, room(), order_, i + 1, sheets_.size());
+        pages.push_back(sheet.page());
+    }
+    return pages;
+}
+
+}  // namespace shaftcut::cut_sheet

@@ -1,0 +1,116 @@
+// The parts of the cut sheet, each drawn by one function, and the figures as the fitter sees them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shaftcut/documents/canvas.hpp"
+#include "shaftcut/trade/work_order.hpp"
+
+namespace shaftcut::cut_sheet {
+
+// One of the four tubes, named by the end that it is on.
+struct TubeView {
+    int number = 0;  // 1, 2: the tractor half's guard and tube; 3, 4: the implement half's
+    End end = End::tractor;
+    Tube tube = Tube::inner;
+    bool guard = false;
+    std::optional<Length> before;  // as measured, or worked out from the closed length
+    bool measured = false;
+    std::optional<Length> cut;     // nothing when refused
+    std::optional<Length> kept;    // nothing when refused or not known
+
+    bool comes_off() const { return cut && *cut > Length(); }
+    std::string name() const;  // "TRACTOR HALF · GUARD"
+};
+TubeView tube_view(const WorkOrder& order, End end, bool guard);
+std::vector<TubeView> tube_views(const WorkOrder& order);  // by number
+
+// The tube that the half on this end carries.
+Tube tube_on(const WorkOrder& order, End end);
+
+std::string half_name(End end);               // "TRACTOR HALF"
+std::string cross_name(Reference reference);  // "outer cross"
+
+// "94 mm", "3-11/16 in".
+std::string printed(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
+// In inches the millimetres that stand beside: "93.7 mm"; empty on paper in millimetres.
+std::string beside(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
+// Both: "3-11/16 in (93.7 mm)".
+std::string printed_with_both(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
+
+// A paragraph of the running text.
+enum class Lead { heading, tick, bullet, none };
+struct Block {
+    Lead lead = Lead::none;
+    std::string text;
+    bool strong = false;
+};
+using Blocks = std::vector<Block>;
+
+// Puts blocks below the top of `column` from number `from` on, while they fit; a heading stays with what follows it.
+struct Placed {
+    std::size_t next = 0;  // the first block that did not fit
+    double bottom = 0;
+};
+Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from = 0);
+double height_of(const Canvas& canvas, double width, const Block& block);
+
+Blocks step_blocks(const WorkOrder& order);
+// What the fitter must know besides: checks that are not passed, cautions; for a refused job why, and what next.
+Blocks finding_blocks(const WorkOrder& order);
+Blocks refusal_blocks(const WorkOrder& order);
+// Heading fields that were too long for the title block.
+Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order);
+
+// Each draws within the width of `room` from its top down and returns the y below itself.
+double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order);
+double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order);
+double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order);
+double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end);
+double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order);
+double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order);
+double sign_off_height(const WorkOrder& order);
+
+// Where the title block or the short title leaves room for "2 of 3", which is known last.
+void draw_sheet_number(Canvas& canvas, Rect room, const WorkOrder& order, std::size_t number, std::size_t of);
+
+// The sheets of one order, each with its title; the last is the one being drawn on.
+class Sheets {
+public:
+    Sheets(const Fonts& fonts, const WorkOrder& order, double width, double height);
+
+    Canvas& canvas() { return sheets_.back(); }
+    Rect room() const;   // inside the margins
+    double y() const { return y_; }
+    void move_to(double y) { y_ = y; }
+    double left_over() const;             // height down to the line that says where it continues
+    std::size_t count() const { return sheets_.size(); }
+    void next(const std::string& what);   // begins a new sheet, and says on this one that `what` is there
+    void ensure(double height);           // continues on a new sheet where less is left over
+    void flow(const Blocks& blocks, std::size_t from = 0);  // over the whole width, over as many sheets as it takes
+    std::vector<Page> finished() const;   // with their numbers
+
+private:
+    const Fonts& fonts_;
+    const WorkOrder& order_;
+    double width_, height_;
+    double y_ = 0;
+    std::vector<Canvas> sheets_;
+};
+
+// Rows of text under column titles, over as many sheets as it takes. `widths`: of the columns, mm.
+struct Table {
+    std::string heading;
+    std::vector<double> widths;
+    std::vector<std::string> titles;
+    std::vector<std::vector<std::string>> rows;
+};
+void draw_table(Sheets& sheets, const Table& table);
+
+void draw_checks(Sheets& sheets, const WorkOrder& order);
+void draw_readings(Sheets& sheets, const WorkOrder& order);
+void draw_limits(Sheets& sheets, const WorkOrder& order);
+
+}  // namespace shaftcut::cut_sheet

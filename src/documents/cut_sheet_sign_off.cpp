@@ -1,0 +1,55 @@
+// The boxes to write in: the lengths measured after the cut, who did it, when, and a signature.
+#include "cut_sheet_parts.hpp"
+
+namespace shaftcut::cut_sheet {
+namespace {
+
+constexpr double heading_height = 5, measured_height = 12.5, signed_height = 9;
+
+void draw_entry(Canvas& canvas, Rect box, const std::string& name, const std::string& expected)
+{
+    canvas.box(box, pen::guard);
+    canvas.text({box.x + 1.5, box.y + 3.8}, name, lettering::note);
+    if (!expected.empty()) canvas.text({box.right() - 1.5, box.bottom() - 1.8}, "(" + expected + ")", lettering::note, Align::right);
+}
+
+std::string entry_name(const TubeView& view)
+{
+    return std::to_string(view.number) + " " + to_word(view.end) + (view.guard ? " guard" : " tube");
+}
+
+double draw_measured(Canvas& canvas, Rect room, const WorkOrder& order)
+{
+    canvas.paragraph({room.x, room.y - 0.5}, room.width, "Measured after the cut, from the inner cross to the free end (in brackets: as it should be)", lettering::strong);
+    const double width = room.width / 5;
+    Rect box{room.x, room.y + heading_height, width, measured_height};
+    for (const TubeView& view : tube_views(order)) {
+        draw_entry(canvas, box, entry_name(view), view.kept ? printed(order, *view.kept, Toward::down) : "");
+        box.x += width;
+    }
+    const std::string from = order.reading.has_wide_angle ? cross_name(order.reading.reference) : "crosses";
+    draw_entry(canvas, box, "closed, " + from, printed(order, order.cut->closed_at_reference));
+    return box.bottom();
+}
+
+}  // namespace
+
+double sign_off_height(const WorkOrder& order)
+{
+    return signed_height + (order.verdict == Verdict::cut ? heading_height + measured_height : 0);
+}
+
+double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order)
+{
+    canvas.begin(Part::table);
+    const double y = order.verdict == Verdict::cut ? draw_measured(canvas, room, order) : room.y;
+    const double width = room.width / 3;
+    double x = room.x;
+    for (const char* name : {"Name", "Date", "Signature"}) {
+        draw_entry(canvas, {x, y, width, signed_height}, name, "");
+        x += width;
+    }
+    return y + signed_height;
+}
+
+}  // namespace shaftcut::cut_sheet

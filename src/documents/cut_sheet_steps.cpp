@@ -1,0 +1,72 @@
+// What is to be done, in order, and what is to be known: the running text of the cut sheet.
+#include <algorithm>
+
+#include "cut_sheet_parts.hpp"
+
+namespace shaftcut::cut_sheet {
+namespace {
+
+std::string spoken(CheckId id)
+{
+    std::string name = to_word(id);
+    std::replace(name.begin(), name.end(), '-', ' ');
+    return name;
+}
+
+void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false)
+{
+    if (texts.empty()) return;
+    blocks.push_back({Lead::heading, heading});
+    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
+}
+
+std::vector<std::string> remarks(const WorkOrder& order)
+{
+    std::vector<std::string> texts;
+    for (const CheckResult result : {CheckResult::fail, CheckResult::warn})
+        for (const Check& check : order.checks)
+            if (check.result == result) texts.push_back((result == CheckResult::fail ? "FAILED, " : "WARNING, ") + spoken(check.id) + ": " + check.says);
+    return texts;
+}
+
+std::string not_checked(const WorkOrder& order)
+{
+    std::string names;
+    for (const Check& check : order.checks)
+        if (check.result == CheckResult::not_checked) names += (names.empty() ? "" : ", ") + spoken(check.id);
+    return names;
+}
+
+}  // namespace
+
+Blocks step_blocks(const WorkOrder& order)
+{
+    Blocks blocks;
+    if (!order.steps.empty()) blocks.push_back({Lead::heading, "Do in this order"});
+    int number = 0;
+    for (const Step& step : order.steps)
+        blocks.push_back({Lead::tick, std::to_string(++number) + ". " + step.text + (step.why.empty() ? "" : " — " + step.why)});
+    return blocks;
+}
+
+Blocks finding_blocks(const WorkOrder& order)
+{
+    Blocks blocks;
+    std::vector<std::string> found = order.verdict == Verdict::refused ? std::vector<std::string>() : remarks(order);
+    const std::string unchecked = not_checked(order);
+    if (!unchecked.empty()) found.push_back("NOT CHECKED: " + unchecked + ".");
+    add_list(blocks, "Checks that are not a pass", found);
+    add_list(blocks, "Cautions", order.cautions);
+    add_list(blocks, "Notes", order.notes);
+    return blocks;
+}
+
+Blocks refusal_blocks(const WorkOrder& order)
+{
+    Blocks blocks;
+    add_list(blocks, "Why", order.reasons, true);
+    add_list(blocks, "What would serve instead", order.ways_out);
+    return blocks;
+}
+
+}  // namespace shaftcut::cut_sheet

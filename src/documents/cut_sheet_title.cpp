@@ -1,0 +1,157 @@
+// The title block with the fields that ISO 7200:2004 asks for, the order's code, and the verdict below it.
+#include <algorithm>
+
+#include "shaftcut/documents/qr.hpp"
+#include "cut_sheet_parts.hpp"
+
+namespace shaftcut::cut_sheet {
+namespace {
+
+constexpr double right_part = 66, inset = 1.8, row = 5.4;
+constexpr std::size_t most_lines = 3;
+constexpr double short_title_height = 8;
+
+// A field's text with a word about every sign that cannot be drawn.
+std::string field(const Canvas& canvas, const std::string& name, const std::string& text)
+{
+    const std::string missing = "\xEF\xBF\xBD";
+    std::string shown = name + canvas.fonts().printable(text);
+    if (text.find(missing) == std::string::npos && shown.find(missing) != std::string::npos) shown += " (" + missing + ": sign missing in the font)";
+    return shown;
+}
+
+std::vector<std::string> lines_of(const Canvas& canvas, double width, const std::string& text, Lettering lettering)
+{
+    return canvas.fonts().wrap(canvas.fonts().printable(text), lettering.cap_height, lettering.weight, width);
+}
+
+// At most `most_lines` of a field; the y below.
+double draw_field(Canvas& canvas, Point top_left, double width, const std::string& text, Lettering lettering)
+{
+    std::vector<std::string> lines = lines_of(canvas, width, text, lettering);
+    if (lines.size() > most_lines) {
+        lines.resize(most_lines);
+        const std::string more = " … in full in the notes";
+        while (canvas.width_of(lines.back() + more, lettering) > width) lines.back() = canvas.fonts().printable(lines.back().substr(0, lines.back().rfind(' ')));
+        lines.back() += more;
+    }
+    for (const std::string& line : lines) top_left.y = canvas.paragraph(top_left, width, line, lettering);
+    return top_left.y;
+}
+
+double draw_whom_for(Canvas& canvas, Rect cell, const WorkOrder& order)
+{
+    const double x = cell.x + inset, width = cell.width - 2 * inset;
+    double y = cell.y + 1;
+    if (!order.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, "", order.owner), lettering::name);
+    y = draw_field(canvas, {x, y}, width, "Drive shaft: cut to length", lettering::strong);
+    y = draw_field(canvas, {x, y}, width, field(canvas, "Customer: ", order.customer), lettering::note);
+    y = draw_field(canvas, {x, y}, width, field(canvas, "Machine: ", order.machine), lettering::note);
+    return draw_field(canvas, {x, y}, width, field(canvas, "Tractor: ", order.tractor), lettering::note) + 1;
+}
+
+double draw_order_number(Canvas& canvas, Rect cell, const WorkOrder& order)
+{
+    const Lettering large{5, Weight::bold};
+    const double y = cell.y + 7.2, room = cell.width - 2 * inset;
+    const Rect label = canvas.text({cell.x + inset, y}, "Order", lettering::note);
+    if (canvas.width_of(order.order, large) <= room - label.width - 3) {
+        canvas.text({cell.x + cell.width - inset, y}, order.order, large, Align::right);
+        return cell.y + 9.4;
+    }
+    return canvas.paragraph({cell.x + inset, cell.y + 8.4}, room, order.order, lettering::name) + 1;
+}
+
+void draw_cell(Canvas& canvas, Rect cell, const std::string& name, const std::string& value)
+{
+    canvas.line({cell.x, cell.y}, {cell.right(), cell.y}, pen::dimension);
+    const Rect label = canvas.text({cell.x + inset, cell.y + 4}, name, lettering::note);
+    canvas.text({label.right() + 1.5, cell.y + 4}, value, lettering::strong);
+}
+
+double draw_what(Canvas& canvas, Rect cell, const WorkOrder& order)
+{
+    double y = draw_order_number(canvas, cell, order);
+    const double half = cell.width / 2;
+    draw_cell(canvas, {cell.x, y, half, row}, "Date", order.date.empty() ? "—" : order.date);
+    draw_cell(canvas, {cell.x + half, y, half, row}, "Sheet", "");
+    draw_cell(canvas, {cell.x, y + row, half, row}, "Type", "cut sheet");
+    draw_cell(canvas, {cell.x + half, y + row, half, row}, "By", "shaftcut");
+    draw_cell(canvas, {cell.x, y + 2 * row, cell.width, row}, "Approved", "");
+    return y + 3 * row;
+}
+
+bool too_long(const Canvas& canvas, double width, const std::string& name, const std::string& text, Lettering lettering)
+{
+    return lines_of(canvas, width - 2 * inset, name + text, lettering).size() > most_lines;
+}
+
+double code_side(const Code& code)
+{
+    return code.box.width + 2 * qr_quiet_modules * qr_module;
+}
+
+double whom_for_width(double width, const WorkOrder& order)
+{
+    return width - right_part - code_side(qr_code(order.order));
+}
+
+}  // namespace
+
+double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order)
+{
+    const Code code = qr_code(order.order);
+    const double side = code_side(code), left = whom_for_width(room.width, order);
+    canvas.begin(Part::table);
+    const double below_left = draw_whom_for(canvas, {room.x, room.y, left, 0}, order);
+    const double below_right = draw_what(canvas, {room.x + left, room.y, right_part, 0}, order);
+    const double height = std::max({below_left - room.y, below_right - room.y, side});
+    canvas.line({room.x + left, room.y}, {room.x + left, room.y + height}, pen::dimension);
+    canvas.line({room.x + left + right_part, room.y}, {room.x + left + right_part, room.y + height}, pen::dimension);
+    canvas.box({room.x, room.y, room.width, height}, pen::outline);
+    const double quiet = qr_quiet_modules * qr_module;
+    canvas.begin(Part::figure);
+    canvas.code(code, {room.right() - side + quiet, room.y + (height - code.box.height) / 2});
+    return room.y + height;
+}
+
+double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order)
+{
+    canvas.begin(Part::table);
+    canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
+    const double y = room.y + 5.4;
+    const Rect label = canvas.text({room.x + inset, y}, "Cut sheet   Order", lettering::note);
+    canvas.text({label.right() + 2, y}, order.order, lettering::name);
+    return room.y + short_title_height;
+}
+
+void draw_sheet_number(Canvas& canvas, Rect room, const WorkOrder& order, std::size_t number, std::size_t of)
+{
+    canvas.begin(Part::table);
+    const std::string text = std::to_string(number) + " of " + std::to_string(of);
+    if (number > 1) {
+        canvas.text({room.right() - inset, room.y + 5.4}, "Sheet " + text, lettering::strong, Align::right);
+        return;
+    }
+    const double cell = room.x + whom_for_width(room.width, order) + right_part / 2;
+    const bool large = canvas.width_of(order.order, {5, Weight::bold}) <= right_part - 2 * inset - canvas.width_of("Order", lettering::note) - 3;
+    const std::size_t lines = lines_of(canvas, right_part - 2 * inset, order.order, lettering::name).size();
+    const double top = room.y + (large ? 9.4 : 9.4 + lettering::name.pitch() * static_cast<double>(lines));
+    canvas.text({cell + inset + canvas.width_of("Sheet", lettering::note) + 1.5, top + 4}, text, lettering::strong);
+}
+
+Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order)
+{
+    Blocks blocks;
+    const double width = whom_for_width(canvas.page().width - 20, order);
+    const auto add = [&](const std::string& name, const std::string& text, Lettering lettering) {
+        if (too_long(canvas, width, name, text, lettering)) blocks.push_back({Lead::bullet, (name.empty() ? "Owner: " : name) + text});
+    };
+    add("", order.owner, lettering::name);
+    add("Customer: ", order.customer, lettering::note);
+    add("Machine: ", order.machine, lettering::note);
+    add("Tractor: ", order.tractor, lettering::note);
+    return blocks;
+}
+
+}  // namespace shaftcut::cut_sheet

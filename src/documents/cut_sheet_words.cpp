@@ -1,0 +1,69 @@
+// The figures and names of the cut sheet as its reader sees them.
+#include "cut_sheet_parts.hpp"
+
+namespace shaftcut::cut_sheet {
+
+std::string half_name(End end)
+{
+    return end == End::tractor ? "TRACTOR HALF" : "IMPLEMENT HALF";
+}
+
+std::string cross_name(Reference reference)
+{
+    return reference == Reference::outer_cross ? "outer cross" : "inner cross";
+}
+
+Tube tube_on(const WorkOrder& order, End end)
+{
+    return order.reading.shaft.halves[Tube::inner].end == end ? Tube::inner : Tube::outer;
+}
+
+std::string TubeView::name() const
+{
+    return half_name(end) + (guard ? " · GUARD" : " · TUBE");
+}
+
+TubeView tube_view(const WorkOrder& order, End end, bool guard)
+{
+    TubeView view;
+    view.number = (end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
+    view.end = end;
+    view.tube = tube_on(order, end);
+    view.guard = guard;
+    const Half& half = order.reading.shaft.halves[view.tube];
+    const std::optional<Toleranced>& before = guard ? half.guard : half.length;
+    if (before) view.before = before->value;
+    view.measured = before && (guard || half.measured);
+    if (order.cut) {
+        const CutPlan& plan = order.cut->plan;
+        view.cut = guard ? plan.guard_cut[view.tube] : plan.cut[view.tube];
+        view.kept = guard ? plan.guard_half[view.tube] : plan.half[view.tube];
+    }
+    return view;
+}
+
+std::vector<TubeView> tube_views(const WorkOrder& order)
+{
+    std::vector<TubeView> views;
+    for (const End end : both_ends)
+        for (const bool guard : {true, false}) views.push_back(tube_view(order, end, guard));
+    return views;
+}
+
+std::string printed(const WorkOrder& order, Length length, Toward toward)
+{
+    return figure_with_unit(length, order.units, toward);
+}
+
+std::string beside(const WorkOrder& order, Length length, Toward toward)
+{
+    return order.units == Units::in ? figure_with_unit(length, Units::mm, toward) : std::string();
+}
+
+std::string printed_with_both(const WorkOrder& order, Length length, Toward toward)
+{
+    const std::string millimetres = beside(order, length, toward);
+    return printed(order, length, toward) + (millimetres.empty() ? "" : " (" + millimetres + ")");
+}
+
+}  // namespace shaftcut::cut_sheet

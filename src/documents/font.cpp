@@ -1,0 +1,127 @@
+#include "shaftcut/documents/font.hpp"
+
+#include <ft2build.h>
+#include FT_FREETYPE_H
+#include FT_ADVANCES_H
+
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr char32_t replacement = 0xFFFD;
+
+std::string utf8(char32_t point)
+{
+    const auto byte = [](char32_t bits) { return static_cast<char>(static_cast<unsigned char>(bits)); };
+    const auto tail = [&](int shift, char32_t value) { return byte(0x80 | ((value >> shift) & 0x3F)); };
+    if (point < 0x80) return {byte(point)};
+    if (point < 0x800) return {byte(0xC0 | (point >> 6)), tail(0, point)};
+    if (point < 0x10000) return {byte(0xE0 | (point >> 12)), tail(6, point), tail(0, point)};
+    return {byte(0xF0 | (point >> 18)), tail(12, point), tail(6, point), tail(0, point)};
+}
+
+// Scripts that run from right to left or join their letters: without a shaping engine they would come out wrong, which is
+// worse than visibly missing.
+bool needs_shaping(char32_t point)
+{
+    return (point >= 0x0590 && point <= 0x109F) || (point >= 0x1780 && point <= 0x18AF) || (point >= 0x200B && point <= 0x200F)
+           || (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069) || (point >= 0xFB1D && point <= 0xFDFF)
+           || (point >= 0xFE70 && point <= 0xFEFF);
+}
+
+bool is_space(char32_t point)
+{
+    return point == ' ' || (point >= 0x09 && point <= 0x0D) || point == 0x2028 || point == 0x2029;
+}
+
+std::vector<std::string> words_of(std::string_view text)
+{
+    std::vector<std::string> words;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::string word(text.substr(at, end - at));
+        const bool unit = word.starts_with("mm") && !words.empty() && !words.back().empty() && words.back().back() >= '0' && words.back().back() <= '9';
+        if (unit) words.back() += " " + word;
+        else words.push_back(word);
+        at = end + 1;
+    }
+    return words;
+}
+
+}  // namespace
+
+std::string font_file(Weight weight)
+{
+    return std::string(SHAFTCUT_FONT_DIR) + (weight == Weight::bold ? "/DejaVuSans-Bold.ttf" : "/DejaVuSans.ttf");
+}
+
+struct Fonts::Faces {
+    FT_Library library = nullptr;
+    FT_Face face[2] = {nullptr, nullptr};
+
+    Faces()
+    {
+        if (FT_Init_FreeType(&library) != 0) throw FontFault("the font library cannot be started");
+        for (const Weight weight : {Weight::regular, Weight::bold})
+            if (FT_New_Face(library, font_file(weight).c_str(), 0, &face[static_cast<int>(weight)]) != 0) {
+                FT_Done_FreeType(library);
+                throw FontFault("the font file " + font_file(weight) + " cannot be read");
+            }
+    }
+    ~Faces() { FT_Done_FreeType(library); }  // with its faces
+    Faces(const Faces&) = delete;
+    Faces& operator=(const Faces&) = delete;
+};
+
+Fonts::Fonts() : faces_(std::make_unique<Faces>()) {}
+Fonts::~Fonts() = default;
+
+double Fonts::width(std::string_view text, double cap_height, Weight weight, double stretch) const
+{
+    const FT_Face face = faces_->face[static_cast<int>(weight)];
+    FT_Fixed units = 0;
+    for (const char32_t point : code_points(text)) {
+        FT_Fixed advance = 0;
+        if (FT_Get_Advance(face, FT_Get_Char_Index(face, point), FT_LOAD_NO_SCALE, &advance) == 0) units += advance;
+    }
+    return static_cast<double>(units) / face->units_per_EM * (cap_height / cap_height_of_em) * stretch;
+}
+
+bool Fonts::can_draw(char32_t point) const
+{
+    if (point < 0x20 || (point >= 0x7F && point <= 0x9F) || needs_shaping(point)) return false;
+    return FT_Get_Char_Index(faces_->face[0], point) != 0 && FT_Get_Char_Index(faces_->face[1], point) != 0;
+}
+
+std::string Fonts::printable(std::string_view text) const
+{
+    std::string out;
+    for (const char32_t point : code_points(text)) {
+        if (!is_space(point)) out += utf8(can_draw(point) ? point : replacement);
+        else if (!out.empty() && out.back() != ' ') out += ' ';
+    }
+    if (!out.empty() && out.back() == ' ') out.pop_back();
+    return out;
+}
+
+std::vector<std::string> Fonts::wrap(std::string_view text, double cap_height, Weight weight, double width) const
+{
+    const auto fits = [&](const std::string& line) { return this->width(line, cap_height, weight) <= width; };
+    std::vector<std::string> lines{""};
+    for (const std::string& word : words_of(text)) {
+        const std::string longer = lines.back().empty() ? word : lines.back() + " " + word;
+        if (fits(longer)) {
+            lines.back() = longer;
+            continue;
+        }
+        if (!lines.back().empty()) lines.emplace_back();
+        for (const char32_t point : code_points(word)) {
+            if (!lines.back().empty() && !fits(lines.back() + utf8(point))) lines.emplace_back();
+            lines.back() += utf8(point);
+        }
+    }
+    return lines;
+}
+
+}  // namespace shaftcut
