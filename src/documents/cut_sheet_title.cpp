@@ -32,8 +32,7 @@ double draw_field(Canvas& canvas, Point top_left, double width, const std::strin
     if (lines.size() > most_lines) {
         lines.resize(most_lines);
         const std::string more = " … in full in the notes";
-        while (canvas.width_of(lines.back() + more, lettering) > width) lines.back() = canvas.fonts().printable(lines.back().substr(0, lines.back().rfind(' ')));
-        lines.back() += more;
+        lines.back() = lines_of(canvas, width - canvas.width_of(more, lettering), lines.back(), lettering).front() + more;
     }
     for (const std::string& line : lines) top_left.y = canvas.paragraph(top_left, width, line, lettering);
     return top_left.y;
