@@ -53,7 +53,7 @@ std::string verdict_text(const WorkOrder& order, Colour colour)
 std::string measured(const WorkOrder& order, Length length, Toward toward)
 {
     const std::string text = figure_with_unit(length, order.units, toward);
-    return order.units == Units::mm ? text : text + " = " + figure_with_unit(length, Units::mm);
+    return order.units == Units::mm ? text : text + " = " + figure_with_unit(length, Units::mm, toward);
 }
 
 std::string tube_line(const WorkOrder& order, Tube tube, const char* part, Length cut, std::optional<Length> kept)
