@@ -46,8 +46,14 @@ void draw_first_sheet(Sheets& sheets, const WorkOrder& order)
     Canvas& canvas = sheets.canvas();
     const auto below = [&](double gap) { return Rect{room.x, sheets.y() + gap, room.width, 0}; };
     sheets.move_to(draw_verdict(canvas, below(0), order));
-    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(1.5), order, end));
+    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(2), order, end));
     sheets.move_to(sheets.y() + 2.5);
+}
+
+double overlaps_height(Sheets& sheets, Rect room, const WorkOrder& order)
+{
+    Canvas trial = sheets.canvas();
+    return draw_overlaps(trial, room, order) - room.y + 1;
 }
 
 void draw_columns(Sheets& sheets, const WorkOrder& order)
@@ -57,12 +63,19 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
     const double sign_off = room.bottom() - continued_line - sign_off_height(order);
     const double width = (room.width - column_gap) / 2;
     const Rect left{room.x, sheets.y(), width, sign_off - sheets.y()};
-    const double below_picture = draw_overlaps(sheets.canvas(), {room.x + width + column_gap, sheets.y(), width, 0}, order) + 1;
-    const Rect right{room.x + width + column_gap, below_picture, width, sign_off - below_picture};
+    Rect right{room.x + width + column_gap, sheets.y(), width, sign_off - sheets.y()};
+    const double picture = overlaps_height(sheets, right, order);
+    const bool picture_fits = picture + continued_line <= right.height;
+    if (picture_fits) {
+        draw_overlaps(sheets.canvas(), right, order);
+        right.y += picture;
+        right.height -= picture;
+    }
     const std::size_t from_left = draw_column(sheets, left, columns.left);
     const std::size_t from_right = draw_column(sheets, right, columns.right);
     draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
     sheets.next("all checks");
+    if (!picture_fits) sheets.move_to(draw_overlaps(sheets.canvas(), {room.x, sheets.y(), width, 0}, order) + 2);
     sheets.flow(columns.left, from_left);
     sheets.flow(columns.right, from_right);
 }

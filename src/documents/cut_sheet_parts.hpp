@@ -30,6 +30,7 @@ std::vector<TubeView> tube_views(const WorkOrder& order);  // by number
 // The tube that the half on this end carries.
 Tube tube_on(const WorkOrder& order, End end);
 
+std::string verdict_words(Verdict verdict);   // "CUT", "FITS AS IT IS", "DO NOT CUT"
 std::string half_name(End end);               // "TRACTOR HALF"
 std::string cross_name(Reference reference);  // "outer cross"
 
@@ -89,7 +90,9 @@ public:
     std::size_t count() const { return sheets_.size(); }
     void next(const std::string& what);   // begins a new sheet, and says on this one that `what` is there
     void ensure(double height);           // continues on a new sheet where less is left over
-    void flow(const Blocks& blocks, std::size_t from = 0);  // over the whole width, over as many sheets as it takes
+    // Blocks from number `from` on, over the whole width and as many sheets as it takes. What was begun elsewhere gets its
+    // heading again.
+    void flow(const Blocks& blocks, std::size_t from = 0);
     std::vector<Page> finished() const;   // with their numbers
 
 private:

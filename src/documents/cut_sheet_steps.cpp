@@ -45,7 +45,7 @@ Blocks step_blocks(const WorkOrder& order)
     if (!order.steps.empty()) blocks.push_back({Lead::heading, "Do in this order"});
     int number = 0;
     for (const Step& step : order.steps)
-        blocks.push_back({Lead::tick, std::to_string(++number) + ". " + step.text + (step.why.empty() ? "" : " — " + step.why)});
+        blocks.push_back({Lead::tick, std::to_string(++number) + ". " + step.text + (step.why.empty() ? "" : " (" + step.why + ")")});
     return blocks;
 }
 
