@@ -61,10 +61,11 @@ void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView&
     canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, tolerance_text(order), lettering::note, Align::right);
     const double after = draw_figure(canvas, {box.x + 2, box.y + 7.2}, 52, printed(order, *view.cut, Toward::up)) + 2;
     const double room = box.right() - after - 1;
-    canvas.fitted({after, box.y + 11.6}, room, kept_text(order, view), lettering::figure);
-    if (order.units != Units::in) return;
-    const std::string kept = view.kept ? ", kept " + beside(order, *view.kept, Toward::down) : "";
-    canvas.fitted({after, box.y + 16.4}, room, "= " + beside(order, *view.cut, Toward::up) + kept, lettering::note);
+    const bool alone = order.units == Units::mm && view.kept;
+    canvas.fitted({after, box.y + (alone ? 13.6 : 11.6)}, room, kept_text(order, view), lettering::figure);
+    const std::string kept = view.kept ? ", kept " + beside(order, *view.kept, Toward::down) : ": hold the halves side by side";
+    if (order.units == Units::in) canvas.fitted({after, box.y + 16.4}, room, "= " + beside(order, *view.cut, Toward::up) + kept, lettering::note);
+    else if (!view.kept) canvas.fitted({after, box.y + 16.4}, room, "hold the halves side by side", lettering::note);
 }
 
 bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const TubeView& view)

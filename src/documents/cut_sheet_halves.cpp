@@ -114,7 +114,7 @@ void draw_guard(Canvas& canvas, const Frame& frame, const Places& places)
 // Two slanted lines across everything: here a length is left out.
 void draw_break(Canvas& canvas, const Frame& frame, double along)
 {
-    const double reach = guard_height / 2 + 1.2;
+    const double reach = guard_height / 2 + 0.8;
     const auto edge = [&](double offset) {
         return std::vector<Point>{frame.at(along + offset + 1.5, reach), frame.at(along + offset, reach / 3),
                                   frame.at(along + offset + 1.5, -reach / 3), frame.at(along + offset, -reach)};
@@ -208,7 +208,8 @@ double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
     draw_joint(canvas, frame, places);
     draw_tube(canvas, frame, places, tube.tube);
     canvas.line(frame.at(places.outer_cross - 13, 0), frame.at(frame.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
-    draw_break(canvas, frame, (places.inner_cross + yoke + std::min(places.tube_cut, places.guard_cut)) / 2);
+    const double bare = places.inner_cross + yoke + 5;
+    draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare));
     draw_length(canvas, frame, places, order, guard);
     draw_length(canvas, frame, places, order, tube);
     draw_cross_names(canvas, frame, places, order, end);

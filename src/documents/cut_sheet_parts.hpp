@@ -59,8 +59,9 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
 double height_of(const Canvas& canvas, double width, const Block& block);
 
 Blocks step_blocks(const WorkOrder& order);
-// What the fitter must know besides: checks that are not passed, cautions; for a refused job why, and what next.
-Blocks finding_blocks(const WorkOrder& order);
+Blocks finding_blocks(const WorkOrder& order);  // checks that warn or were not made
+Blocks caution_blocks(const WorkOrder& order);  // cautions and notes
+// Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
 // Heading fields that were too long for the title block.
 Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order);

@@ -27,8 +27,8 @@ double draw_measured(Canvas& canvas, Rect room, const WorkOrder& order)
         draw_entry(canvas, box, entry_name(view), view.kept ? printed(order, *view.kept, Toward::down) : "");
         box.x += width;
     }
-    const std::string from = order.reading.has_wide_angle ? cross_name(order.reading.reference) : "crosses";
-    draw_entry(canvas, box, "closed, " + from, printed(order, order.cut->closed_at_reference));
+    const std::string closed = order.reading.has_wide_angle ? "closed, " + cross_name(order.reading.reference) : "closed length";
+    draw_entry(canvas, box, closed, printed(order, order.cut->closed_at_reference));
     return box.bottom();
 }
 
