@@ -1,6 +1,8 @@
 // The program against a second implementation of the method, on random jobs: 20,000 in every run of the tests, and as many as
 // the environment variable SHAFTCUT_DIFFERENTIAL_JOBS says. Job number n is the same on every machine.
 #include <cstdlib>
+#include <map>
+#include <set>
 
 #include "shaftcut/trade/work_order.hpp"
 #include "support/catch.hpp"
@@ -111,4 +113,39 @@ TEST_CASE("the program and a second implementation of the method agree on random
         UNSCOPED_INFO("job " << number << "\n" << found);
     }
     CHECK(disagreements == 0);
+}
+
+TEST_CASE("the random jobs reach every result that a check can have, and limits met exactly")
+{
+    std::map<CheckId, std::set<CheckResult>> reached;
+    std::set<Verdict> verdicts;
+    std::set<CheckId> on_the_limit;
+    for (std::uint64_t number = 0; number < 5'000; ++number) {
+        const World world = random_world(number);
+        const WorkOrder order = work_up(world.job, world.catalogue, world.workshop, world.units);
+        verdicts.insert(order.verdict);
+        for (const Check& check : order.checks) {
+            reached[check.id].insert(check.result);
+            if (check.value && (check.value == check.limit || check.worst == check.limit)) on_the_limit.insert(check.id);
+        }
+    }
+    using enum CheckResult;
+    const std::set<CheckResult> all{pass, warn, fail, not_checked};
+    // The cut leaves the guards their clearance wherever their shoulders are known, so this check holds; setback and ripple
+    // only warn; a device is where it may be or not.
+    std::map<CheckId, std::set<CheckResult>> expected{{CheckId::consistency, {pass, warn, fail}},
+                                                      {CheckId::guard_clearance, {pass, not_checked}},
+                                                      {CheckId::tube_left, {pass, fail, not_checked}},
+                                                      {CheckId::guard_setback, {pass, warn, not_checked}},
+                                                      {CheckId::irregularity, {pass, warn, not_checked}},
+                                                      {CheckId::overload_device, {pass, fail, not_checked}}};
+    for (std::size_t i = 0; i < Words<CheckId>::all.size(); ++i) {
+        const CheckId id = static_cast<CheckId>(i);
+        INFO(to_word(id));
+        CHECK((reached[id] == (expected.count(id) ? expected[id] : all)));
+    }
+    CHECK(verdicts.size() == 3);
+    for (const CheckId id : {CheckId::closing_clearance, CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing,
+                             CheckId::guard_cover, CheckId::guard_setback, CheckId::joint_angle_tractor})
+        CHECK(on_the_limit.count(id) == 1);
 }
