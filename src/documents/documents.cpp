@@ -3,12 +3,13 @@
 #include "shaftcut/documents/cairo_pages.hpp"
 #include "shaftcut/documents/cut_sheet.hpp"
 #include "shaftcut/documents/json.hpp"
+#include "shaftcut/documents/work_order_workbook.hpp"
 
 namespace shaftcut {
 namespace {
 
 std::string cut_sheet_pdf(const WorkOrder& order, Paper paper) { return pdf_of(draw_cut_sheet(order, paper), cut_sheet_info(order)); }
-std::string work_order_xlsx(const WorkOrder&, Paper) { return {}; }
+std::string work_order_xlsx(const WorkOrder& order, Paper paper) { return workbook_of(order, paper); }
 std::string work_order_json(const WorkOrder& order, Paper) { return json_of(order, JsonLayout::indented); }
 
 struct DocumentRow {
