@@ -5,9 +5,6 @@
 namespace shaftcut::test {
 namespace {
 
-const std::vector<std::string> input_names{"closed",   "inner_half",      "outer_half",      "inner_guard_half", "outer_guard_half",
-                                           "shortest", "longest_working", "longest_turning", "longest_standing"};
-
 bool may_be_empty(const std::string& name) { return name != "closed" && name != "shortest" && name != "longest_turning"; }
 
 // The tolerance of an element holds for all of its lengths, also for one that is added to it.
@@ -50,16 +47,28 @@ JobFit deciding_job_fit(const WorkOrder& order)
     return fit;
 }
 
-std::string results_of(const BaseJob& base, const Job& job)
+// One word for each thing that must not differ: the verdict, the checks' results, how the closed length agrees.
+using Results = std::vector<std::string>;
+
+Results results_of(const BaseJob& base, const Job& job)
 {
     const WorkOrder order = worked(base, job);
-    std::string text = to_word(order.verdict);
-    for (const Check& check : order.checks) text += std::string(" ") + to_word(check.result);
-    if (order.stops) text += " " + std::to_string(static_cast<int>(order.stops->agreement));
-    return text;
+    Results results{to_word(order.verdict)};
+    for (const Check& check : order.checks) results.push_back(std::string(to_word(check.id)) + " " + to_word(check.result));
+    results.push_back(order.stops ? std::to_string(static_cast<int>(order.stops->agreement)) : "none");
+    return results;
 }
 
-std::string results_at(const BaseJob& base, const std::string& name, Length length)
+// What differs between two, in words.
+std::string change_between(const Results& before, const Results& after)
+{
+    std::string change;
+    for (std::size_t i = 0; i < before.size(); ++i)
+        if (before[i] != after[i]) change += before[i] + " > " + after[i] + "; ";
+    return change;
+}
+
+Results results_at(const BaseJob& base, const std::string& name, Length length)
 {
     return results_of(base, changed_job(base, {{name, length}}));
 }
@@ -67,46 +76,12 @@ std::string results_at(const BaseJob& base, const std::string& name, Length leng
 // The last micrometre in [low, high) with the results that hold at `low`.
 Length last_before_change(const BaseJob& base, const std::string& name, Length low, Length high)
 {
-    const std::string before = results_at(base, name, low);
+    const Results before = results_at(base, name, low);
     while (high - low > Length::micrometres(1)) {
         const Length middle = Length::micrometres(low.um() + (high.um() - low.um()) / 2);
         (results_at(base, name, middle) == before ? low : high) = middle;
     }
     return low;
-}
-
-void add_around(std::vector<Changes>& all, const BaseJob& base, const std::string& name, Length issued)
-{
-    constexpr std::int64_t step = 7'300, span = 400'000;
-    const Length least = Length::micrometres(std::max<std::int64_t>(0, issued.um() - span));
-    for (Length low = least; low < issued + Length::micrometres(span); low += Length::micrometres(step)) {
-        const Length high = low + Length::micrometres(step);
-        if (results_at(base, name, low) == results_at(base, name, high)) continue;
-        const Length last = last_before_change(base, name, low, high);
-        for (const int off : {-11, -10, -9, -1, 0, 1, 9, 10, 11}) {
-            const Length length = last + Length::micrometres(off);
-            if (length >= Length()) all.push_back({{name, length}});
-        }
-    }
-}
-
-void add_random(std::vector<Changes>& all, const Changes& issued, int count)
-{
-    std::mt19937 numbers(20261124);  // the engine's sequence is fixed by the language; distributions are not, so none is used
-    const auto below = [&](std::uint32_t most) { return static_cast<std::int64_t>(numbers() % most); };
-    for (int i = 0; i < count; ++i) {
-        Changes changes;
-        for (const auto& [name, length] : issued) {
-            if (may_be_empty(name) && below(12) == 0) {
-                changes[name] = std::nullopt;
-                continue;
-            }
-            const std::int64_t around = length ? length->um() : 650'000;
-            const std::int64_t unit = i % 2 == 0 ? 1 : 1000;
-            changes[name] = Length::micrometres(std::max<std::int64_t>(0, around - 60'000 + below(static_cast<std::uint32_t>(120'000 / unit)) * unit));
-        }
-        all.push_back(changes);
-    }
 }
 
 }  // namespace
@@ -134,19 +109,56 @@ Changes issued_lengths(const BaseJob& base)
     return issued;
 }
 
-std::vector<Changes> changes_around_limits(const BaseJob& base, int random)
+std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const std::string& name, Length issued)
+{
+    constexpr std::int64_t step = 7'300, span = 400'000;
+    std::vector<Changes> all;
+    const Length least = Length::micrometres(std::max<std::int64_t>(0, issued.um() - span));
+    for (Length low = least; low < issued + Length::micrometres(span); low += Length::micrometres(step)) {
+        const Length high = low + Length::micrometres(step);
+        if (results_at(base, name, low) == results_at(base, name, high)) continue;
+        const Length last = last_before_change(base, name, low, high);
+        const std::string change = change_between(results_at(base, name, last), results_at(base, name, last + Length::micrometres(1)));
+        if (!seen_.insert((base.job.units == Units::in ? "in " : name + " ") + change).second) continue;
+        for (const int off : {-10, -9, 0, 1, 10, 11}) {
+            const Length length = last + Length::micrometres(off);
+            if (length >= Length()) all.push_back({{name, length}});
+        }
+    }
+    return all;
+}
+
+std::vector<Changes> ChangeSearch::around_limits(const BaseJob& base)
 {
     std::vector<Changes> all;
-    const Changes issued = issued_lengths(base);
-    for (const std::string& name : input_names) {
-        const auto& length = issued.at(name);
-        add_around(all, base, name, length.value_or(Length::millimetres(650)));
+    for (const auto& [name, length] : issued_lengths(base)) {
+        for (Changes& changes : around_limits_of(base, name, length.value_or(Length::millimetres(650)))) all.push_back(std::move(changes));
         if (length && may_be_empty(name)) all.push_back({{name, std::nullopt}});
         if (!length) all.push_back({{name, Length::millimetres(650)}});
-        for (const int off : {-11, -10, -9, 9, 10, 11})
-            if (length && *length > Length::millimetres(1)) all.push_back({{name, *length + Length::micrometres(off)}});
+        if (!length || *length < Length::millimetres(1)) continue;
+        for (const int off : {-10, 9, 10}) all.push_back({{name, *length + Length::micrometres(off)}});
     }
-    add_random(all, issued, random);
+    return all;
+}
+
+std::vector<Changes> ChangeSearch::at_random(const BaseJob& base, int count)
+{
+    std::vector<Changes> all;
+    std::mt19937 numbers(20261124);  // the engine's sequence is fixed by the language; distributions are not, so none is used
+    const auto below = [&](std::uint32_t most) { return static_cast<std::int64_t>(numbers() % most); };
+    for (int i = 0; i < count; ++i) {
+        Changes changes;
+        for (const auto& [name, length] : issued_lengths(base)) {
+            if (may_be_empty(name) && below(12) == 0) {
+                changes[name] = std::nullopt;
+                continue;
+            }
+            const std::int64_t around = length ? length->um() : 650'000;
+            const std::int64_t unit = i % 2 == 0 ? 1 : 1000;
+            changes[name] = Length::micrometres(std::max<std::int64_t>(0, around - 60'000 + below(static_cast<std::uint32_t>(120'000 / unit)) * unit));
+        }
+        all.push_back(changes);
+    }
     return all;
 }
 

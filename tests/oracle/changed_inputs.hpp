@@ -3,6 +3,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -20,9 +21,22 @@ Job changed_job(const BaseJob& base, const Changes& changes);
 // The lengths as issued.
 Changes issued_lengths(const BaseJob& base);
 
-// Sets of changes: for every input every place, found by bisection to the micrometre, where a check's result, the verdict or
-// the agreement of the closed length changes, at it, one micrometre, 0.009, 0.010 and 0.011 mm to both sides; every optional
-// length emptied; and `random` sets that change everything at once (the same ones in every run).
-std::vector<Changes> changes_around_limits(const BaseJob& base, int random);
+// Finds sets of changes that are worth trying in a workbook.
+class ChangeSearch {
+public:
+    // For every input every place, found by bisection to the micrometre, where a check's result, the verdict or the agreement
+    // of the closed length changes: at it, one micrometre past it, and 0.009 to 0.011 mm to both sides. A change of results by
+    // one input is taken from the first job that has it (jobs in inches: one input a change); so the order of calls matters.
+    // Besides: every optional length emptied or filled, every length changed by as little as decides nothing.
+    std::vector<Changes> around_limits(const BaseJob& base);
+
+    // Sets that change everything at once, the same ones in every run.
+    static std::vector<Changes> at_random(const BaseJob& base, int count);
+
+private:
+    std::vector<Changes> around_limits_of(const BaseJob& base, const std::string& name, Length issued);
+
+    std::set<std::string> seen_;
+};
 
 }  // namespace shaftcut::test

@@ -18,7 +18,7 @@ using nlohmann::json;
 
 namespace {
 
-constexpr int random_cases = 40;
+constexpr int random_cases = 24;
 
 // An input as it is typed: in inches such a number that it reads back as the same micrometres.
 json typed(const std::optional<Length>& length, Units units)
@@ -76,7 +76,7 @@ json case_of(const BaseJob& base, const Changes& changes)
     return {{"set", set}, {"answer", answer_of(order)}, {"kept", kept_as_printed(order)}, {"hidden", hidden_figures(order)}};
 }
 
-json write_base(const BaseJob& base, const std::string& folder)
+json write_base(const BaseJob& base, ChangeSearch& search, const std::string& folder)
 {
     const WorkOrder issued = worked(base, base.job);
     std::ofstream file(folder + "/" + base.name + ".xlsx", std::ios::binary);
@@ -84,7 +84,8 @@ json write_base(const BaseJob& base, const std::string& folder)
     if (!file.flush()) throw std::runtime_error("cannot write into " + folder);
     json cases = json::array();
     cases.push_back(case_of(base, {}));
-    for (const Changes& changes : changes_around_limits(base, random_cases)) cases.push_back(case_of(base, changes));
+    for (const Changes& changes : search.around_limits(base)) cases.push_back(case_of(base, changes));
+    for (const Changes& changes : ChangeSearch::at_random(base, random_cases)) cases.push_back(case_of(base, changes));
     json all_issued = json::object();
     for (const auto& [name, length] : issued_lengths(base)) all_issued[name] = typed(length, base.job.units);
     return {{"name", base.name}, {"units", unit_word(base.job.units)}, {"issued", all_issued}, {"cases", cases}};
@@ -100,7 +101,8 @@ int main(int argc, char** argv)
     }
     const std::string folder = argv[1];
     json all = json::array();
-    for (const BaseJob& base : base_jobs()) all.push_back(write_base(base, folder));
+    ChangeSearch search;
+    for (const BaseJob& base : base_jobs()) all.push_back(write_base(base, search, folder));
     std::ofstream file(folder + "/cases.json");
     file << all;
     return file.flush() ? 0 : 3;
