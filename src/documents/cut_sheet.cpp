@@ -7,7 +7,7 @@ namespace {
 
 using namespace cut_sheet;
 
-constexpr double column_gap = 5, continued_line = 5;
+constexpr double column_gap = 5, continued_line = 5, between_lists = 1.2;
 
 struct Size {
     double width, height;
@@ -27,8 +27,9 @@ public:
     void add(const Blocks& blocks)
     {
         const Placed placed = interrupted() ? Placed{0, room_.y} : place(sheets_.canvas(), {room_.x, room_.y, room_.width, text_height()}, blocks);
-        room_.height -= placed.bottom - room_.y;
-        room_.y = placed.bottom;
+        const double used = placed.bottom - room_.y + (placed.bottom > room_.y ? between_lists : 0);
+        room_.y += used;
+        room_.height -= used;
         if (placed.next < blocks.size()) rest_.push_back({blocks, placed.next});
     }
 
