@@ -7,7 +7,7 @@ namespace {
 
 using namespace cut_sheet;
 
-constexpr double column_gap = 5, continued_line = 5, between_lists = 1.2;
+constexpr double column_gap = 5, continued_line = 5;
 
 struct Size {
     double width, height;
@@ -92,7 +92,7 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
     Column left(sheets, {room.x, sheets.y(), width, height});
     left.add(order.verdict == Verdict::refused ? refusal_blocks(order) : step_blocks(order));
     Column right(sheets, {room.x + width + column_gap, sheets.y(), width, height});
-    right.add(finding_blocks(order));
+    right.add(warning_blocks(order));
     right.add_overlaps(order);
     right.add(caution_blocks(order));
     for (Column* column : {&left, &right}) column->say_where_it_continues();

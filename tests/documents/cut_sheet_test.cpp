@@ -134,13 +134,29 @@ TEST_CASE("a refused sheet says so and shows no figure of a cut")
         const Text* verdict = find(pages.front(), "DO NOT CUT");
         REQUIRE(verdict);
         CHECK(verdict->cap_height >= 10);
-        for (const char* words : {"cut off", "(kept", "After the cut", "Measured after the cut", "Closed, after", "overlap "}) {
+        for (const char* words : {"cut off", "(kept", "After the cut", "Measured after the cut", "Closed, after", "Overlap of the tubes"}) {
             INFO(words);
             for (const Text& text : texts_of(pages.front())) CHECK(text.text.find(words) == std::string::npos);
         }
         for (const Mark& mark : pages.front().marks)
             if (const auto* path = std::get_if<Path>(&mark.what)) CHECK(path->fill != Fill::hatched);
     }
+}
+
+TEST_CASE("a refused sheet holds none of the figures that the cut would have had")
+{
+    Job job_ = demo_job();
+    const CutFigures cut = *worked_in(job_, Units::mm).cut;
+    job_.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4);
+    std::vector<Length> figures{cut.plan.closed, cut.closed_at_reference};
+    for (const Tube tube : both_tubes) figures.insert(figures.end(), {cut.plan.cut[tube], cut.plan.half[tube], *cut.plan.guard_half[tube]});
+    for (const Length length : figures)
+        for (const Page& page : pages)
+            for (const Text& text : texts_of(page)) {
+                INFO(text.text);
+                CHECK(text.text.find(figure_with_unit(length, Units::mm)) == std::string::npos);
+            }
 }
 
 TEST_CASE("a tube that is not cut says so and has no waste")
