@@ -44,8 +44,7 @@ Blocks step_blocks(const WorkOrder& order)
     Blocks blocks;
     if (!order.steps.empty()) blocks.push_back({Lead::heading, "Do in this order"});
     int number = 0;
-    for (const Step& step : order.steps)
-        blocks.push_back({Lead::tick, std::to_string(++number) + ". " + step.text + (step.why.empty() ? "" : " (" + step.why + ")")});
+    for (const std::string& step : order.steps) blocks.push_back({Lead::tick, std::to_string(++number) + ". " + step});
     return blocks;
 }
 

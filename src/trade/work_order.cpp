@@ -9,10 +9,10 @@ namespace {
 std::string shaft_title(const Job& job, const Series* series)
 {
     const JobShaft& shaft = job.shaft;
-    std::string title = series ? "Series " + series->name : "Shaft of no known series";
+    std::string title = series ? series->name : "Unknown series";
     const auto shape = series ? std::optional(series->shape) : shaft.shape;
     if (shape && *shape != Shape::other) title += std::string(", ") + to_word(*shape) + " tubes";
-    title += std::string(", ") + to_word(shaft.role) + " shaft";
+    title += std::string(", ") + to_word(shaft.role);
     if (shaft.speed) title += ", " + std::to_string(*shaft.speed) + " min⁻¹";
     if (shaft.built) title += ", built " + std::to_string(*shaft.built);
     return title;
@@ -86,6 +86,7 @@ WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& wo
     order.units = units;
     order.limits = LimitsInForce(job.limits, series ? series->limits : Limits(), workshop.limits);
     order.saw = saw_settings(workshop.saw, units);
+    order.measuring_plus_minus = measuring;
     fill_heading(order, job, series, workshop);
     order.reading = read_shaft(job.shaft, series, measuring);
     for (const JobFit& fit : job.fits)

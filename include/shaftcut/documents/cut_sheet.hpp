@@ -9,11 +9,10 @@
 #include <vector>
 
 #include "shaftcut/documents/page.hpp"
+#include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/work_order.hpp"
 
 namespace shaftcut {
-
-enum class Paper { a4, letter };
 
 // The sheets in order. Throws FontFault.
 std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper);

@@ -29,12 +29,6 @@ struct CutFigures {
     Overlaps overlap;
 };
 
-// One step of the work; `why` may be empty.
-struct Step {
-    std::string text;
-    std::string why;
-};
-
 struct WorkOrder {
     // Heading: what ISO 7200:2004 asks of a title block comes from here.
     std::string order, date, customer, machine, tractor, owner;
@@ -55,13 +49,14 @@ struct WorkOrder {
     std::optional<Stops> stops;
     LimitsInForce limits;
     SawSettings saw;
+    Length measuring_plus_minus;        // the workshop's: of a measured length that states none
     std::optional<Length> overlap_closed_before;
 
     // Empty when refused: no document can print what a refused job must not show.
     std::optional<CutFigures> cut;
     std::vector<Check> checks;          // one for each CheckId, in its order
 
-    std::vector<Step> steps;            // in order
+    std::vector<std::string> steps;     // in order
     std::vector<std::string> cautions;
 };
 

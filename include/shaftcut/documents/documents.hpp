@@ -1,0 +1,25 @@
+// The kinds of document that a work order can be written as: one line each in a table.
+#pragma once
+
+#include <array>
+#include <string>
+
+#include "shaftcut/documents/paper.hpp"
+#include "shaftcut/trade/terms.hpp"
+#include "shaftcut/trade/work_order.hpp"
+
+namespace shaftcut {
+
+enum class Format { pdf, xlsx, json, png, svg };
+template <> struct Words<Format> { static constexpr std::array all{"pdf", "xlsx", "json", "png", "svg"}; };
+
+// A file to be written: its name without a folder, and its bytes.
+struct Document {
+    std::string name;
+    std::string bytes;
+};
+
+// Named ORDER-cut-sheet.pdf, ORDER-work-order.xlsx, ORDER.json; PNG and SVG are pictures of the cut sheet's first sheet.
+Document document_of(const WorkOrder& order, Format format, Paper paper);
+
+}  // namespace shaftcut

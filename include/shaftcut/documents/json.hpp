@@ -1,0 +1,16 @@
+// A work order as JSON, for scripts. Lengths in millimetres with up to three decimals whatever the documents' units.
+#pragma once
+
+#include <string>
+
+#include "shaftcut/trade/work_order.hpp"
+
+namespace shaftcut {
+
+enum class JsonLayout { one_line, indented };
+
+// Ends with a newline. What is not known is null; a refused order's cuts, kept lengths, new closed length and overlaps
+// (but for the closed one before) are null.
+std::string json_of(const WorkOrder& order, JsonLayout layout);
+
+}  // namespace shaftcut

@@ -1,0 +1,14 @@
+// A work order in a few lines of at most 80 columns: verdict, the four cuts, and each check that is not a pass.
+#pragma once
+
+#include <string>
+
+#include "shaftcut/trade/work_order.hpp"
+
+namespace shaftcut {
+
+enum class Colour { none, ansi };
+
+std::string terminal_text(const WorkOrder& order, Colour colour);
+
+}  // namespace shaftcut

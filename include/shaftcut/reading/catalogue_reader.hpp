@@ -1,0 +1,16 @@
+// The catalogue of connection types and series, config/series.xml.
+#pragma once
+
+#include "shaftcut/reading/read.hpp"
+#include "shaftcut/reading/source.hpp"
+#include "shaftcut/trade/catalogue.hpp"
+
+namespace shaftcut {
+
+// Reads `catalogue` with its connections and series, in any order. Faults beside those of form: two connections or two
+// series of one name, a yoke of a connection that the catalogue does not hold, two yokes for one connection and joint,
+// two halves for one tube. config/series.xsd says the same for editors.
+// Checked in tests/reading/catalogue_reader_test.cpp and by tests/reading/bad/.
+Read<Catalogue> read_catalogue(const Source& source);
+
+}  // namespace shaftcut

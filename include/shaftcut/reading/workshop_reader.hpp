@@ -1,0 +1,14 @@
+// The workshop's own settings, config/workshop.xml.
+#pragma once
+
+#include "shaftcut/reading/read.hpp"
+#include "shaftcut/reading/source.hpp"
+#include "shaftcut/trade/catalogue.hpp"
+
+namespace shaftcut {
+
+// Reads `workshop` with its limits, saw and measuring tolerance, in any order. config/workshop.xsd says the same for
+// editors. Checked in tests/reading/workshop_reader_test.cpp and by tests/reading/bad/.
+Read<Workshop> read_workshop(const Source& source);
+
+}  // namespace shaftcut

@@ -1,0 +1,13 @@
+// Every command's maker: one line a command here, and one in the table of commands.cpp.
+#pragma once
+
+#include <memory>
+
+#include "shaftcut/commands/command.hpp"
+
+namespace shaftcut {
+
+std::unique_ptr<Command> make_cut();
+std::unique_ptr<Command> make_catalogue();
+
+}  // namespace shaftcut

@@ -1,0 +1,101 @@
+#include "shaftcut/documents/json.hpp"
+
+#include <nlohmann/json.hpp>
+
+namespace shaftcut {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json number(std::optional<Length> length) { return length ? Json(length->mm()) : Json(nullptr); }
+Json number(const std::optional<Toleranced>& length) { return length ? Json(length->value.mm()) : Json(nullptr); }
+Json number(std::optional<Angle> angle) { return angle ? Json(angle->degrees()) : Json(nullptr); }
+Json thousandths(std::optional<std::int64_t> value) { return value ? Json(static_cast<double>(*value) / 1000.0) : Json(nullptr); }
+
+Json telescoping(const WorkOrder& order)
+{
+    const auto& longest = order.fit.longest;
+    return {{"closed_before", order.reading.shaft.closed.value.mm()},
+            {"closed_after", order.cut ? Json(order.cut->plan.closed.mm()) : Json(nullptr)},
+            {"shortest", number(order.fit.shortest)},
+            {"longest_working", number(longest[Range::working])},
+            {"longest_turning", number(longest[Range::turning])},
+            {"longest_standing", number(longest[Range::standing])}};
+}
+
+Json cuts(const WorkOrder& order)
+{
+    if (!order.cut) return nullptr;
+    const CutPlan& plan = order.cut->plan;
+    return {{"inner_tube", plan.cut[Tube::inner].mm()},
+            {"outer_tube", plan.cut[Tube::outer].mm()},
+            {"inner_guard", plan.guard_cut[Tube::inner].mm()},
+            {"outer_guard", plan.guard_cut[Tube::outer].mm()}};
+}
+
+Json kept(const WorkOrder& order)
+{
+    if (!order.cut) return nullptr;
+    const CutPlan& plan = order.cut->plan;
+    return {{"inner_half", plan.half[Tube::inner].mm()},
+            {"outer_half", plan.half[Tube::outer].mm()},
+            {"inner_guard_half", number(plan.guard_half[Tube::inner])},
+            {"outer_guard_half", number(plan.guard_half[Tube::outer])}};
+}
+
+Json overlaps(const WorkOrder& order)
+{
+    Json json = {{"closed_before", number(order.overlap_closed_before)}, {"closed_after", nullptr},    {"shortest", nullptr},
+                 {"longest_working", nullptr},                           {"longest_turning", nullptr}, {"longest_standing", nullptr}};
+    if (!order.cut) return json;
+    const Overlaps& after = order.cut->overlap;
+    json["closed_after"] = after.closed.mm();
+    json["shortest"] = number(after.shortest);
+    for (const Range range : all_ranges) json[std::string("longest_") + to_word(range)] = number(after.longest[range]);
+    return json;
+}
+
+Json angles(const WorkOrder& order)
+{
+    Json ends = Json::object();
+    for (const End end : both_ends) {
+        Json& ranges = ends[to_word(end)] = Json::object();
+        for (const Range range : all_ranges) ranges[to_word(range)] = number(order.fit.angles[end][range]);
+    }
+    return ends;
+}
+
+Json checks(const WorkOrder& order)
+{
+    Json list = Json::array();
+    for (const Check& check : order.checks)
+        list.push_back({{"id", to_word(check.id)},
+                        {"result", to_word(check.result)},
+                        {"value", thousandths(check.value)},
+                        {"worst", thousandths(check.worst)},
+                        {"limit", thousandths(check.limit)},
+                        {"unit", check.unit == CheckUnit::none ? Json(nullptr) : Json(to_word(check.unit))},
+                        {"says", check.says},
+                        {"basis", check.basis}});
+    return list;
+}
+
+}  // namespace
+
+std::string json_of(const WorkOrder& order, JsonLayout layout)
+{
+    const Json json = {{"order", order.order},
+                       {"verdict", to_word(order.verdict)},
+                       {"reasons", order.reasons},
+                       {"telescoping_mm", telescoping(order)},
+                       {"cut_mm", cuts(order)},
+                       {"keep_mm", kept(order)},
+                       {"overlap_mm", overlaps(order)},
+                       {"joint_angle_deg", angles(order)},
+                       {"checks", checks(order)},
+                       {"ways_out", order.ways_out},
+                       {"notes", order.notes}};
+    return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n";
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,245 @@
+#include "shaftcut/documents/spreadsheet.hpp"
+
+#include <xlsxwriter.h>
+
+#include <chrono>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <memory>
+#include <stdexcept>
+
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr std::size_t longest_text = 32767;
+constexpr std::size_t longest_now = 255;  // of a formula's text value, as programs write it
+
+void check(lxw_error error, const std::string& doing)
+{
+    if (error == LXW_NO_ERROR) return;
+    throw std::runtime_error("the workbook could not be written (" + doing + "): " + lxw_strerror(error));
+}
+
+// The first `most` code points, without the control characters that XML cannot hold.
+std::string fit_for_xml(const std::string& text, std::size_t most)
+{
+    std::string out;
+    std::size_t count = 0;
+    for (const char byte : text) {
+        const auto value = static_cast<unsigned char>(byte);
+        const bool starts_a_point = (value & 0xC0) != 0x80;
+        if (starts_a_point && count++ == most) break;
+        const bool control = value < 0x20 && value != '\n' && value != '\t';
+        out += control ? ' ' : byte;
+    }
+    return is_utf8(out) ? out : "?";
+}
+
+// A folder of our own that goes away with everything in it.
+class TemporaryFolder {
+public:
+    TemporaryFolder()
+    {
+        std::string pattern = (std::filesystem::temp_directory_path() / "shaftcut-XXXXXX").string();
+        if (!mkdtemp(pattern.data())) throw std::runtime_error("no temporary folder could be made for the workbook");
+        path_ = pattern;
+    }
+    ~TemporaryFolder()
+    {
+        std::error_code ignored;
+        std::filesystem::remove_all(path_, ignored);
+    }
+    TemporaryFolder(const TemporaryFolder&) = delete;
+    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
+    std::string file(const char* name) const { return (path_ / name).string(); }
+
+private:
+    std::filesystem::path path_;
+};
+
+// The day's noon, as seconds since 1970; a fixed day where the text is no date.
+time_t moment_of(const std::string& date)
+{
+    constexpr time_t fixed = 946728000;  // 2000-01-01 12:00 UTC
+    int parts[3] = {0, 0, 0};
+    if (date.size() != 10) return fixed;
+    const std::pair<std::size_t, std::size_t> places[3] = {{0, 4}, {5, 2}, {8, 2}};
+    for (int i = 0; i < 3; ++i)
+        for (const char digit : date.substr(places[i].first, places[i].second)) {
+            if (digit < '0' || digit > '9') return fixed;
+            parts[i] = parts[i] * 10 + (digit - '0');
+        }
+    using namespace std::chrono;
+    const year_month_day day{year{parts[0]}, month{static_cast<unsigned>(parts[1])}, std::chrono::day{static_cast<unsigned>(parts[2])}};
+    if (!day.ok()) return fixed;
+    return system_clock::to_time_t(sys_days{day} + 12h);
+}
+
+class Writer {
+public:
+    Writer(const std::string& path, const Spreadsheet& spreadsheet) : spreadsheet_(spreadsheet), book_(workbook_new(path.c_str()))
+    {
+        if (!book_) throw std::runtime_error("the workbook could not be started");
+    }
+    ~Writer()
+    {
+        if (book_) lxw_workbook_free(book_);
+    }
+    Writer(const Writer&) = delete;
+    Writer& operator=(const Writer&) = delete;
+
+    void write()
+    {
+        set_properties();
+        for (const Worksheet& sheet : spreadsheet_.sheets) add(sheet);
+        for (const auto& [name, meaning] : spreadsheet_.names)
+            check(workbook_define_name(book_, name.c_str(), ("=" + meaning).c_str()), "name " + name);
+        lxw_workbook* const closing = book_;
+        book_ = nullptr;  // workbook_close frees it, whatever it returns
+        check(workbook_close(closing), "closing");
+    }
+
+private:
+    void set_properties()
+    {
+        std::string title = fit_for_xml(spreadsheet_.title, longest_now);
+        std::string author = fit_for_xml(spreadsheet_.author, longest_now);
+        lxw_doc_properties properties{};
+        properties.title = title.data();
+        properties.author = author.data();
+        properties.created = moment_of(spreadsheet_.date);
+        check(workbook_set_properties(book_, &properties), "properties");
+    }
+
+    lxw_format* format_of(const CellStyle& style)
+    {
+        for (const auto& [known, format] : formats_)
+            if (known == style) return format;
+        lxw_format* const format = workbook_add_format(book_);
+        format_set_font_name(format, "Arial");
+        format_set_font_size(format, style.points);
+        if (style.bold) format_set_bold(format);
+        if (style.heavy) format_set_border(format, LXW_BORDER_MEDIUM);
+        else if (style.boxed) format_set_border(format, LXW_BORDER_THIN);
+        if (style.shaded) format_set_bg_color(format, 0xE4E4E4);
+        if (style.input) format_set_bg_color(format, 0xFFF6D6);
+        if (style.input) format_set_unlocked(format);
+        if (style.wrapped) format_set_text_wrap(format);
+        if (!style.numbers.empty()) format_set_num_format(format, style.numbers.c_str());
+        format_set_align(format, LXW_ALIGN_VERTICAL_CENTER);
+        const bool left = style.align == CellStyle::Align::left;
+        format_set_align(format, left ? LXW_ALIGN_LEFT : style.align == CellStyle::Align::right ? LXW_ALIGN_RIGHT : LXW_ALIGN_CENTER);
+        formats_.emplace_back(style, format);
+        return format;
+    }
+
+    void add(const Worksheet& sheet)
+    {
+        lxw_worksheet* const out = workbook_add_worksheet(book_, sheet.name.c_str());
+        if (!out) throw std::runtime_error("the workbook could not be written (sheet " + sheet.name + ")");
+        for (std::size_t i = 0; i < sheet.column_widths.size(); ++i) {
+            const auto column = static_cast<lxw_col_t>(i);
+            check(worksheet_set_column(out, column, column, sheet.column_widths[i], nullptr), "column");
+        }
+        for (const auto& [row, height] : sheet.row_heights)
+            check(worksheet_set_row(out, static_cast<lxw_row_t>(row), height, nullptr), "row");
+        for (const Cell& cell : sheet.cells) put(out, cell);
+        for (const CellRule& rule : sheet.rules) put(out, rule);
+        lay_out(out, sheet);
+        worksheet_protect(out, nullptr, nullptr);
+    }
+
+    void put(lxw_worksheet* out, const Cell& cell)
+    {
+        const auto row = static_cast<lxw_row_t>(cell.row);
+        const auto column = static_cast<lxw_col_t>(cell.column);
+        lxw_format* const format = format_of(cell.style);
+        if (cell.columns > 1)
+            check(worksheet_merge_range(out, row, column, row, static_cast<lxw_col_t>(cell.column + cell.columns - 1), "", format), "merge");
+        if (const auto* number = std::get_if<double>(&cell.content)) {
+            check(worksheet_write_number(out, row, column, *number, format), "number");
+        } else if (const auto* text = std::get_if<std::string>(&cell.content)) {
+            check(worksheet_write_string(out, row, column, fit_for_xml(*text, longest_text).c_str(), format), "text");
+        } else if (const auto* formula = std::get_if<CellFormula>(&cell.content)) {
+            put_formula(out, row, column, *formula, format);
+        } else {
+            check(worksheet_write_blank(out, row, column, format), "blank");
+        }
+    }
+
+    static void put_formula(lxw_worksheet* out, lxw_row_t row, lxw_col_t column, const CellFormula& formula, lxw_format* format)
+    {
+        const std::string text = "=" + formula.text;
+        if (const auto* number = std::get_if<double>(&formula.now))
+            return check(worksheet_write_formula_num(out, row, column, text.c_str(), format, *number), "formula");
+        const std::string now = fit_for_xml(std::get<std::string>(formula.now), longest_now);
+        check(worksheet_write_formula_str(out, row, column, text.c_str(), format, now.c_str()), "formula");
+    }
+
+    static void put(lxw_worksheet* out, const CellRule& rule)
+    {
+        std::vector<std::string> words = rule.words;
+        std::vector<char*> list;
+        for (std::string& word : words) list.push_back(word.data());
+        list.push_back(nullptr);
+        std::string title = "Not taken";
+        std::string refusal = rule.refusal;
+        lxw_data_validation validation{};
+        validation.validate = LXW_VALIDATION_TYPE_DECIMAL;
+        validation.criteria = LXW_VALIDATION_CRITERIA_BETWEEN;
+        validation.minimum_number = rule.least;
+        validation.maximum_number = rule.most;
+        if (!words.empty()) {
+            validation.validate = LXW_VALIDATION_TYPE_LIST;
+            validation.value_list = list.data();
+        }
+        validation.error_title = title.data();
+        validation.error_message = refusal.data();
+        check(worksheet_data_validation_cell(out, static_cast<lxw_row_t>(rule.row), static_cast<lxw_col_t>(rule.column), &validation), "rule");
+    }
+
+    void lay_out(lxw_worksheet* out, const Worksheet& sheet)
+    {
+        worksheet_set_paper(out, spreadsheet_.paper == Paper::a4 ? 9 : 1);
+        worksheet_set_margins(out, 0.55, 0.55, 0.75, 0.75);
+        worksheet_fit_to_pages(out, 1, 0);
+        worksheet_gridlines(out, LXW_HIDE_ALL_GRIDLINES);
+        worksheet_center_horizontally(out);
+        check(worksheet_set_header(out, sheet.header.c_str()), "header");
+        check(worksheet_set_footer(out, sheet.footer.c_str()), "footer");
+        if (sheet.repeated_rows > 0)
+            check(worksheet_repeat_rows(out, 0, static_cast<lxw_row_t>(sheet.repeated_rows - 1)), "repeated rows");
+        std::vector<lxw_row_t> breaks;
+        for (const int row : sheet.page_breaks) breaks.push_back(static_cast<lxw_row_t>(row));
+        breaks.push_back(0);
+        check(worksheet_set_h_pagebreaks(out, breaks.data()), "page breaks");
+    }
+
+    const Spreadsheet& spreadsheet_;
+    lxw_workbook* book_;
+    std::vector<std::pair<CellStyle, lxw_format*>> formats_;
+};
+
+}  // namespace
+
+std::string absolute_cell(int row, int column)
+{
+    return "$" + std::string(1, static_cast<char>('A' + column)) + "$" + std::to_string(row + 1);
+}
+
+std::string xlsx_of(const Spreadsheet& spreadsheet)
+{
+    const TemporaryFolder folder;
+    const std::string path = folder.file("workbook.xlsx");
+    Writer(path, spreadsheet).write();
+    std::ifstream file(path, std::ios::binary);
+    std::string bytes{std::istreambuf_iterator<char>(file), {}};
+    if (!file || bytes.empty()) throw std::runtime_error("the workbook could not be read back from " + path);
+    return bytes;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,148 @@
+#include <algorithm>
+
+#include "shaftcut/reading/element.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr std::size_t most_text = 200;
+constexpr std::size_t most_name = 60;
+
+bool is_control(char32_t point)
+{
+    return point < 0x20 || (point >= 0x7F && point <= 0x9F);
+}
+
+// A file without rightly stated units has that fault; a length is then wrong only if it would be so in both.
+Parsed<Length> parse_in_file(std::string_view text, std::optional<Units> units)
+{
+    if (units) return parse_length(text, *units);
+    const Parsed<Length> in_mm = parse_length(text, Units::mm);
+    return std::holds_alternative<Length>(in_mm) ? in_mm : parse_length(text, Units::in);
+}
+
+}  // namespace
+
+std::vector<std::string_view> pieces_of(std::string_view text)
+{
+    constexpr std::string_view blanks = " \t\r\n";
+    std::vector<std::string_view> pieces;
+    while (true) {
+        text.remove_prefix(std::min(text.find_first_not_of(blanks), text.size()));
+        if (text.empty()) return pieces;
+        pieces.push_back(text.substr(0, text.find_first_of(blanks)));
+        text.remove_prefix(pieces.back().size());
+    }
+}
+
+Place Attribute::place() const
+{
+    return reading_->faults.place(spot_);
+}
+
+void Attribute::fault(std::string wrong, std::string right) const
+{
+    reading_->faults.add(spot_, std::move(wrong), std::move(right));
+}
+
+template <class T>
+std::optional<T> Attribute::taken(Parsed<T> parsed) const
+{
+    if (const auto* wrong = std::get_if<ParseFault>(&parsed)) {
+        fault(name_ + (" " + wrong->wrong), wrong->right);
+        return std::nullopt;
+    }
+    return std::get<T>(std::move(parsed));
+}
+
+std::optional<Length> Attribute::length() const
+{
+    return given() ? taken(parse_in_file(given_->value, reading_->units)) : std::nullopt;
+}
+
+std::optional<Length> Attribute::positive_length() const
+{
+    const auto read = length();
+    if (!read || *read > Length()) return read;
+    fault(name_ + (" " + quoted(given_->value)) + " is nothing", "this length is more than 0");
+    return std::nullopt;
+}
+
+std::optional<Angle> Attribute::angle() const
+{
+    return given() ? taken(parse_angle(given_->value)) : std::nullopt;
+}
+
+std::optional<Fraction> Attribute::fraction() const
+{
+    return given() ? taken(parse_fraction(given_->value)) : std::nullopt;
+}
+
+std::optional<std::int64_t> Attribute::thousandths(std::int64_t most) const
+{
+    return given() ? taken(parse_thousandths(given_->value, most)) : std::nullopt;
+}
+
+std::optional<int> Attribute::whole(int least, int most) const
+{
+    if (!given()) return std::nullopt;
+    const auto read = taken(parse_whole(given_->value, least, most));
+    return read ? std::optional(static_cast<int>(*read)) : std::nullopt;
+}
+
+std::vector<int> Attribute::wholes(int least, int most) const
+{
+    std::vector<int> found;
+    if (!given()) return found;
+    const auto pieces = pieces_of(given_->value);
+    if (pieces.empty()) fault(name_ + std::string(" is empty"), "write one or more whole numbers, or leave it out");
+    for (const std::string_view piece : pieces)
+        if (const auto read = taken(parse_whole(piece, least, most))) found.push_back(static_cast<int>(*read));
+    return found;
+}
+
+std::optional<std::string> Attribute::short_text(std::size_t most_characters) const
+{
+    const std::u32string points = code_points(given_->value);
+    if (points.size() > most_characters) {
+        fault(name_ + std::string(" has ") + std::to_string(points.size()) + " characters", "at most " + std::to_string(most_characters) + " fit");
+        return std::nullopt;
+    }
+    if (std::any_of(points.begin(), points.end(), is_control)) {
+        fault(name_ + (" " + quoted(given_->value)) + " holds a control character", "write it on one line, without tabs");
+        return std::nullopt;
+    }
+    return given_->value;
+}
+
+std::optional<std::string> Attribute::text() const
+{
+    return given() ? short_text(most_text) : std::nullopt;
+}
+
+std::optional<std::string> Attribute::name() const
+{
+    if (!given()) return std::nullopt;
+    if (!pieces_of(given_->value).empty()) return short_text(most_name);
+    fault(name_ + std::string(" is empty"), "write a name");
+    return std::nullopt;
+}
+
+std::optional<std::string> Attribute::one_of(const KnownNames& known) const
+{
+    if (!given()) return std::nullopt;
+    if (known.holds(given_->value)) return given_->value;
+    if (!reading_->faults.full()) fault(name_ + (" " + quoted(given_->value)) + " is not in " + known.what(), known.instead_of(given_->value));
+    return std::nullopt;
+}
+
+std::optional<std::size_t> Attribute::index_of_word(const std::vector<std::string>& words, std::string_view text) const
+{
+    const auto found = std::find(words.begin(), words.end(), text);
+    if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
+    fault(name_ + (" " + quoted(text)) + " is not known", "write " + listed(words));
+    return std::nullopt;
+}
+
+}  // namespace shaftcut

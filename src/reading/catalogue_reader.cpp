@@ -1,0 +1,172 @@
+#include "shaftcut/reading/catalogue_reader.hpp"
+
+#include <map>
+#include <set>
+
+#include "shaftcut/reading/each_once.hpp"
+#include "shaftcut/reading/element.hpp"
+#include "shaftcut/reading/limits_reader.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+
+namespace {
+enum class Shortening { forbidden };
+}
+template <> struct Words<Shortening> { static constexpr std::array all{"forbidden"}; };
+
+namespace {
+
+constexpr int most_speed = 10'000;
+
+// The names met so far of one kind of thing.
+class Names {
+public:
+    // The name, or an empty one where it is missing or wrong. A name met before is a fault.
+    std::string take(const Attribute& attribute, const char* what)
+    {
+        const auto name = attribute.name();
+        if (name && !met_.insert(*name).second)
+            attribute.fault(std::string("a second ") + what + " " + quoted(*name), "give each its own name");
+        return name.value_or("");
+    }
+
+private:
+    std::set<std::string> met_;
+};
+
+Connection read_connection(Element& element, Names& names)
+{
+    Connection connection;
+    connection.name = names.take(element.required("name"), "connection");
+    connection.speeds = element.optional("speeds").wholes(1, most_speed);
+    connection.source = element.optional("source").text().value_or("");
+    return connection;
+}
+
+Cross read_cross(Element& element)
+{
+    Cross cross;
+    cross.cap = element.required("cap").positive_length().value_or(Length());
+    cross.span = element.required("span").positive_length().value_or(Length());
+    return cross;
+}
+
+WideAngleJoint read_wide_angle(Element& element)
+{
+    WideAngleJoint joint;
+    joint.spacing = element.required("spacing").positive_length().value_or(Length());
+    element.each("cross", [&](Element& cross) { joint.crosses.push_back(read_cross(cross)); });
+    return joint;
+}
+
+bool read_shortening_forbidden(Element& element)
+{
+    return element.optional("shortening").word<Shortening>().has_value();
+}
+
+SeriesHalf read_half(Element& element)
+{
+    SeriesHalf half;
+    half.shoulder = element.optional("shoulder").length();
+    half.seat = element.optional("seat").length();
+    half.least_tube = element.optional("least-tube").length();
+    half.width = element.optional("width").positive_length();
+    half.wall = element.optional("wall").positive_length();
+    half.guard_shoulder = element.optional("guard-shoulder").length();
+    half.guard_seat = element.optional("guard-seat").length();
+    half.guard_seat_wide_angle = element.optional("guard-seat-wide-angle").length();
+    half.shortening_forbidden = read_shortening_forbidden(element);
+    return half;
+}
+
+PerEach<Tube, SeriesHalf> read_halves(Element& element)
+{
+    PerEach<Tube, SeriesHalf> halves;
+    EachOnce<Tube> tubes;
+    element.each("half", [&](Element& half) {
+        const auto tube = tubes.take(half.required("tube"), "half with tube");
+        SeriesHalf read = read_half(half);
+        if (tube) halves[*tube] = std::move(read);
+    });
+    return halves;
+}
+
+Yoke read_yoke(Element& element, const KnownNames& connections)
+{
+    Yoke yoke;
+    yoke.connection = element.required("connection").one_of(connections).value_or("");
+    yoke.joint = element.optional("joint").word<JointKind>();
+    yoke.cross_to_groove = element.optional("cross-to-groove").length();
+    return yoke;
+}
+
+// The yokes met so far of one connection: a second one may only be for the other kind of joint.
+class YokesOfConnection {
+public:
+    bool clashes(const std::optional<JointKind>& joint)
+    {
+        const bool clash = for_all_ || (joint ? met_[*joint] : met_[JointKind::standard] || met_[JointKind::wide_angle]);
+        if (joint) met_[*joint] = true;
+        else for_all_ = true;
+        return clash;
+    }
+
+private:
+    bool for_all_ = false;
+    PerEach<JointKind, bool> met_;
+};
+
+std::vector<Yoke> read_yokes(Element& element, const KnownNames& connections)
+{
+    std::vector<Yoke> yokes;
+    std::map<std::string, YokesOfConnection> met;
+    element.each("yoke", [&](Element& child) {
+        Yoke yoke = read_yoke(child, connections);
+        if (!yoke.connection.empty() && met[yoke.connection].clashes(yoke.joint))
+            child.fault("a second yoke for " + quoted(yoke.connection), "write one yoke, or one for each kind of joint");
+        yokes.push_back(std::move(yoke));
+    });
+    return yokes;
+}
+
+Series read_series(Element& element, Names& names, const KnownNames& connections)
+{
+    Series series;
+    series.name = names.take(element.required("name"), "series");
+    series.place = element.place();
+    series.shape = element.required("shape").word<Shape>().value_or(Shape::other);
+    series.wide_angle_reference = element.optional("wide-angle-reference").word<Reference>();
+    series.shortening_forbidden = read_shortening_forbidden(element);
+    element.at_least_one("cross", [&](Element& cross) { series.crosses.push_back(read_cross(cross)); });
+    element.at_most_one("wide-angle", [&](Element& joint) { series.wide_angle = read_wide_angle(joint); });
+    series.halves = read_halves(element);
+    series.yokes = read_yokes(element, connections);
+    element.at_most_one("limits", [&](Element& limits) { series.limits = read_limits(limits); });
+    element.at_most_one("closed-lengths", [&](Element& lengths) { series.closed_lengths = lengths.lengths(); });
+    return series;
+}
+
+Catalogue read_root(Element& element)
+{
+    Catalogue catalogue;
+    Names connections;
+    Names series;
+    element.each("connection", [&](Element& child) { catalogue.connections.push_back(read_connection(child, connections)); });
+    const KnownNames known = names_in(catalogue.connections, "this catalogue");
+    element.each("series", [&](Element& child) { catalogue.series.push_back(read_series(child, series, known)); });
+    return catalogue;
+}
+
+}  // namespace
+
+Read<Catalogue> read_catalogue(const Source& source)
+{
+    Read<Catalogue> read;
+    Catalogue catalogue;
+    read.problems = read_document(source, "catalogue", [&](Element& element) { catalogue = read_root(element); });
+    if (read.problems.empty()) read.value = std::move(catalogue);
+    return read;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,169 @@
+#include "shaftcut/reading/shaft_reader.hpp"
+
+#include <algorithm>
+
+#include "shaftcut/reading/each_once.hpp"
+#include "shaftcut/reading/measurement_reader.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr int most_speed = 10'000;  // min^-1
+constexpr int first_year = 1950;
+constexpr int last_year = 2100;
+
+class ShaftReader {
+public:
+    ShaftReader(Element& element, const Catalogue& catalogue)
+        : element_(element), catalogue_(catalogue), connections_(names_in(catalogue.connections, "the catalogue")),
+          series_(element.optional("series")), shape_(element.optional("shape")), spacing_(element.optional("spacing")) {}
+
+    JobShaft read();
+
+private:
+    void read_attributes();
+    void read_closed(Element& closed);
+    void read_ends();
+    JobEnd read_end(Element& end);
+    void read_halves();
+    void check_series() const;
+    void check_wide_angle_of(const Series& series) const;
+    void check_without_series() const;
+    bool has_wide_angle() const;
+
+    Element& element_;
+    const Catalogue& catalogue_;
+    KnownNames connections_;
+    Attribute series_, shape_, spacing_;
+    std::optional<Attribute> reference_;  // the closed length's
+    PerEach<End, std::optional<Attribute>> joints_;
+    JobShaft shaft_;
+};
+
+void ShaftReader::read_attributes()
+{
+    shaft_.place = element_.place();
+    shaft_.series = series_.one_of(names_in(catalogue_.series, "the catalogue"));
+    shaft_.shape = shape_.word<Shape>();
+    shaft_.spacing = spacing_.positive_length();
+    shaft_.role = element_.required("role").word<Role>().value_or(Role::primary);
+    shaft_.speed = element_.optional("speed").whole(1, most_speed);
+    shaft_.inner_tube = element_.required("inner-tube").word<End>().value_or(End::implement);
+    shaft_.built = element_.optional("built").whole(first_year, last_year);
+}
+
+void ShaftReader::read_closed(Element& closed)
+{
+    const Attribute length = closed.required("length");
+    reference_ = closed.optional("reference");
+    shaft_.closed_reference = reference_->word<Reference>();
+    shaft_.closed = read_measurement(length, closed.optional("plus-minus").length()).value_or(Measurement{});
+}
+
+JobEnd ShaftReader::read_end(Element& end)
+{
+    JobEnd read;
+    read.connection = end.optional("connection").one_of(connections_);
+    read.onto = end.optional("onto").one_of(connections_);
+    read.lock = end.optional("lock").word<Lock>();
+    read.device = end.optional("device").word<Device>();
+    read.place = end.place();
+    return read;
+}
+
+void ShaftReader::read_ends()
+{
+    EachOnce<End> sides;
+    element_.each("end", [&](Element& end) {
+        const auto side = sides.take(end.required("side"), "end with side");
+        const Attribute joint = end.required("joint");
+        const auto kind = joint.word<JointKind>();
+        JobEnd read = read_end(end);
+        if (!side) return;
+        read.joint = kind.value_or(JointKind::standard);
+        shaft_.ends[*side] = std::move(read);
+        joints_[*side] = joint;
+    });
+    for (const End side : both_ends)
+        if (!sides.met(side)) element_.fault(std::string("shaft holds no end with side ") + to_word(side), "add one");
+}
+
+JobHalf read_half(Element& half)
+{
+    const Attribute length = half.optional("length");
+    const Attribute guard = half.optional("guard");
+    const Attribute shoulder = half.optional("shoulder");
+    const Attribute hole = half.optional("lubrication-hole");
+    JobHalf read;
+    read.features = half.optional("features").words<Feature>();
+    const auto plus_minus = half.optional("plus-minus").length();
+    read.length = read_measurement(length, plus_minus);
+    read.guard = read_measurement(guard, plus_minus);
+    read.shoulder = read_measurement(shoulder, plus_minus);
+    read.lubrication_hole = read_measurement(hole, plus_minus);
+    return read;
+}
+
+void ShaftReader::read_halves()
+{
+    EachOnce<Tube> tubes;
+    element_.each("half", [&](Element& half) {
+        const auto tube = tubes.take(half.required("tube"), "half with tube");
+        JobHalf read = read_half(half);
+        if (tube) shaft_.halves[*tube] = std::move(read);
+    });
+}
+
+bool ShaftReader::has_wide_angle() const
+{
+    return std::any_of(both_ends.begin(), both_ends.end(), [&](End end) { return shaft_.ends[end].joint == JointKind::wide_angle; });
+}
+
+void ShaftReader::check_wide_angle_of(const Series& series) const
+{
+    for (const End end : both_ends)
+        if (!series.wide_angle && joints_[end] && shaft_.ends[end].joint == JointKind::wide_angle)
+            joints_[end]->fault("joint \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write joint=\"standard\", or another series");
+    const bool known = series.wide_angle_reference || usual_reference(series.shape);
+    if (series.wide_angle && has_wide_angle() && !known && reference_ && !reference_->given())
+        reference_->fault("closed has no reference, and series " + quoted(series.name) + " does not state one",
+                          "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
+}
+
+void ShaftReader::check_series() const
+{
+    for (const Attribute* beside : {&shape_, &spacing_})
+        if (beside->given()) beside->fault("shaft states series and " + std::string(beside->called()), "leave out what the series states");
+    if (!shaft_.series) return;
+    check_wide_angle_of(*find_series(catalogue_, *shaft_.series));
+}
+
+void ShaftReader::check_without_series() const
+{
+    if (!shape_.given()) element_.fault("shaft has neither series nor shape", "state the series, or shape=\"...\" for one of no known series");
+    if (!has_wide_angle()) return;
+    if (!spacing_.given()) spacing_.fault("shaft has a wide-angle joint and neither series nor spacing", "add spacing=\"...\", centre to centre of the joint's crosses");
+    if (reference_ && !reference_->given())
+        reference_->fault("closed has no reference, and no series states one", "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
+}
+
+JobShaft ShaftReader::read()
+{
+    read_attributes();
+    element_.one("closed", [this](Element& closed) { read_closed(closed); });
+    read_ends();
+    read_halves();
+    if (series_.given()) check_series();
+    else check_without_series();
+    return std::move(shaft_);
+}
+
+}  // namespace
+
+JobShaft read_shaft(Element& element, const Catalogue& catalogue)
+{
+    return ShaftReader(element, catalogue).read();
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,71 @@
+#include "shaftcut/reading/source.hpp"
+
+#include <cerrno>
+#include <optional>
+#include <system_error>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace shaftcut {
+namespace {
+
+class Descriptor {
+public:
+    // Without O_NONBLOCK, opening a pipe that nobody writes to would wait for ever.
+    explicit Descriptor(const std::string& path) : number_(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC)) {}
+    ~Descriptor() { if (number_ >= 0) ::close(number_); }
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+    int number() const { return number_; }
+
+private:
+    int number_;
+};
+
+Unreadable unreadable(const std::string& path, const std::string& why)
+{
+    return {path + " cannot be read: " + why};
+}
+
+std::string words_for(int error)
+{
+    switch (error) {
+    case ENOENT: return "there is no such file";
+    case EACCES: return "its permissions do not allow it";
+    case ENOTDIR: return "a part of its path is not a folder";
+    default: return std::generic_category().message(error);
+    }
+}
+
+std::optional<std::string> why_not_a_file(const struct stat& status)
+{
+    if (S_ISREG(status.st_mode)) return std::nullopt;
+    return S_ISDIR(status.st_mode) ? "it is a folder, not a file" : "it is a device, a pipe or a socket, not a file";
+}
+
+}  // namespace
+
+std::variant<Source, Unreadable> load(const std::string& path)
+{
+    const Descriptor file(path);
+    struct stat status {};
+    if (file.number() < 0 || ::fstat(file.number(), &status) != 0) return unreadable(path, words_for(errno));
+    if (const auto why = why_not_a_file(status)) return unreadable(path, *why);
+    Source source{path, std::string(most_source_bytes + 1, '\0')};
+    std::size_t filled = 0;
+    while (filled < source.bytes.size()) {
+        const ssize_t count = ::read(file.number(), source.bytes.data() + filled, source.bytes.size() - filled);
+        if (count < 0 && errno == EINTR) continue;
+        if (count < 0) return unreadable(path, words_for(errno));
+        if (count == 0) break;
+        filled += static_cast<std::size_t>(count);
+    }
+    if (filled > most_source_bytes) return unreadable(path, "it is larger than 16 MB");
+    source.bytes.resize(filled);
+    source.bytes.shrink_to_fit();
+    return source;
+}
+
+}  // namespace shaftcut

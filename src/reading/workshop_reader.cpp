@@ -1,0 +1,42 @@
+#include "shaftcut/reading/workshop_reader.hpp"
+
+#include "shaftcut/reading/element.hpp"
+#include "shaftcut/reading/limits_reader.hpp"
+
+namespace shaftcut {
+namespace {
+
+Saw read_saw(Element& element)
+{
+    Saw saw;
+    saw.step = element.required("step").positive_length().value_or(Length());
+    saw.kerf = element.required("kerf").length().value_or(Length());
+    saw.plus_minus = element.required("plus-minus").length().value_or(Length());
+    saw.least_cut = element.required("least-cut").length().value_or(Length());
+    return saw;
+}
+
+Workshop read_root(Element& element)
+{
+    Workshop workshop;
+    workshop.name = element.optional("name").name().value_or("");
+    element.one("limits", [&](Element& limits) { workshop.limits = read_limits(limits); });
+    element.one("saw", [&](Element& saw) { workshop.saw = read_saw(saw); });
+    element.one("measuring", [&](Element& measuring) {
+        workshop.measuring_plus_minus = measuring.required("plus-minus").length().value_or(Length());
+    });
+    return workshop;
+}
+
+}  // namespace
+
+Read<Workshop> read_workshop(const Source& source)
+{
+    Read<Workshop> read;
+    Workshop workshop;
+    read.problems = read_document(source, "workshop", [&](Element& element) { workshop = read_root(element); });
+    if (read.problems.empty()) read.value = std::move(workshop);
+    return read;
+}
+
+}  // namespace shaftcut
