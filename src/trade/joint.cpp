@@ -97,20 +97,20 @@ std::optional<BentShaft> bent_shaft(const JointSeat& tractor, const JointSeat& i
     const auto along = settled_direction(tractor, implement);
     if (!along) return std::nullopt;
     BentShaft shaft;
+    shaft.tractor_axis = tractor.axis;
+    shaft.implement_axis = implement.axis;
     shaft.tractor_inner = tractor.cross + across(tractor, *along);
     shaft.implement_inner = implement.cross - across(implement, *along);
     shaft.along = *along;
     shaft.length = size(shaft.implement_inner - shaft.tractor_inner);
-    shaft.tractor_angle = angle_between(tractor.axis, *along);
-    shaft.implement_angle = angle_between(implement.axis, *along);
     return shaft;
 }
 
-double angle_between_planes(Vector tractor_axis, Vector along, Vector implement_axis)
+double angle_between_planes(const BentShaft& shaft)
 {
-    const Vector first = cross(tractor_axis, along);
-    const Vector second = cross(along, implement_axis);
-    return std::atan2(dot(cross(first, second), along), dot(first, second));
+    const Vector first = cross(shaft.tractor_axis, shaft.along);
+    const Vector second = cross(shaft.along, shaft.implement_axis);
+    return std::atan2(dot(cross(first, second), shaft.along), dot(first, second));
 }
 
 }  // namespace shaftcut

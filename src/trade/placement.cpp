@@ -8,6 +8,10 @@ namespace {
 
 constexpr Vector stub_axis{1, 0, 0};
 
+// Heights are whole micrometres; one that is stated at the very end of the reach must not fall outside by a rounding.
+constexpr double height_slack = 1e-6;         // mm
+constexpr double rise_squared_slack = 1e-2;   // mm^2, what that height makes of the square of a rise
+
 // Rz(turn) Ry(pitch) Rx(roll) times `a`.
 Vector rotated(Vector a, const Coordinates& position)
 {
@@ -35,9 +39,9 @@ std::optional<Vector> higher_meeting(Vector first, double from_first, Vector sec
     if (apart == 0) return std::nullopt;
     const double foot = (apart * apart + from_first * from_first - from_second * from_second) / (2 * apart);
     const double rise_squared = from_first * from_first - foot * foot;
-    if (rise_squared < 0) return std::nullopt;
+    if (rise_squared < -rise_squared_slack) return std::nullopt;
     const Vector square_to_line{-line.z / apart, 0, line.x / apart};
-    const double rise = std::copysign(std::sqrt(rise_squared), square_to_line.z);
+    const double rise = std::copysign(std::sqrt(std::max(rise_squared, 0.0)), square_to_line.z);
     return first + foot / apart * line + rise * square_to_line;
 }
 
@@ -51,19 +55,6 @@ std::optional<InputShaft> input_in_place(const Mounted& machine, const Coordinat
     const auto links = linkage(machine, position[0]);
     if (!links) return std::nullopt;
     return links->input;
-}
-
-struct Seats {
-    JointSeat tractor;
-    JointSeat implement;
-};
-
-std::optional<Seats> seats(const Machine& machine, const HitchShaft& shaft, const Coordinates& position)
-{
-    const auto input = std::visit([&](const auto& kind) { return input_in_place(kind, position); }, machine);
-    if (!input) return std::nullopt;
-    return Seats{{pto_groove(machine) + shaft.tractor.cross_to_groove.mm() * stub_axis, stub_axis, shaft.tractor.spacing.mm()},
-                 {input->groove - shaft.implement.cross_to_groove.mm() * input->axis, input->axis, shaft.implement.spacing.mm()}};
 }
 
 // Heights of the lower hitch point at which it is `distance` from the top link's pivot.
@@ -126,8 +117,8 @@ std::optional<Linkage> linkage(const Mounted& machine, double height)
     links.top_pivot = side_view(machine.top_pivot_behind, machine.top_pivot_height);
     const double rise = height - links.lower_pivot.z;
     const double link = machine.lower_link.value.mm();
-    if (std::abs(rise) > link) return std::nullopt;
-    links.lower_hitch = links.lower_pivot + Vector{std::sqrt(link * link - rise * rise), 0, rise};
+    if (std::abs(rise) > link + height_slack) return std::nullopt;
+    links.lower_hitch = links.lower_pivot + Vector{std::sqrt(std::max(link * link - rise * rise, 0.0)), 0, rise};
     const auto upper = higher_meeting(links.lower_hitch, machine.mast.value.mm(), links.top_pivot, machine.top_link.value.mm());
     if (!upper) return std::nullopt;
     links.upper_hitch = *upper;
@@ -158,21 +149,19 @@ Vector pto_groove(const Machine& machine)
 
 std::optional<BentShaft> shaft_in_place(const Machine& machine, const HitchShaft& shaft, const Coordinates& position)
 {
-    const auto ends = seats(machine, shaft, position);
-    if (!ends) return std::nullopt;
-    return bent_shaft(ends->tractor, ends->implement);
+    const auto input = std::visit([&](const auto& kind) { return input_in_place(kind, position); }, machine);
+    if (!input) return std::nullopt;
+    return bent_shaft({pto_groove(machine) + shaft.tractor.cross_to_groove.mm() * stub_axis, stub_axis, shaft.tractor.spacing.mm()},
+                      {input->groove - shaft.implement.cross_to_groove.mm() * input->axis, input->axis, shaft.implement.spacing.mm()});
 }
 
 std::optional<JointPair> joints_in_place(const Machine& machine, const HitchShaft& shaft, const Coordinates& position,
                                          double out_of_phase)
 {
-    const auto ends = seats(machine, shaft, position);
-    if (!ends) return std::nullopt;
-    const auto bent = bent_shaft(ends->tractor, ends->implement);
+    const auto bent = shaft_in_place(machine, shaft, position);
     if (!bent) return std::nullopt;
-    const auto uneven = [](const JointSeat& seat, double angle) { return seat.spacing == 0 ? angle : 0.0; };
-    return JointPair{uneven(ends->tractor, bent->tractor_angle), uneven(ends->implement, bent->implement_angle),
-                     angle_between_planes(ends->tractor.axis, bent->along, ends->implement.axis) - out_of_phase};
+    return JointPair{shaft.tractor.spacing == Length() ? bent->tractor_angle() : 0.0,
+                     shaft.implement.spacing == Length() ? bent->implement_angle() : 0.0, angle_between_planes(*bent) - out_of_phase};
 }
 
 }  // namespace shaftcut

@@ -54,12 +54,16 @@ struct JointSeat {
 
 // How a shaft lies between its two coupled shafts.
 struct BentShaft {
+    Vector tractor_axis;         // the two coupled shafts' axes, as given
+    Vector implement_axis;
     Vector tractor_inner;        // the cross that carries the tube yoke
     Vector implement_inner;
     Vector along;                // unit vector along the tubes, rearwards
     double length = 0;           // telescoping length, mm
-    double tractor_angle = 0;    // radians, of the whole joint
-    double implement_angle = 0;
+
+    // The whole joints' angles, radians.
+    double tractor_angle() const { return angle_between(tractor_axis, along); }
+    double implement_angle() const { return angle_between(implement_axis, along); }
 };
 
 // A wide-angle joint holds its two crosses on the bisector of its angle, so with u, v the axes and t along the tubes
@@ -68,7 +72,7 @@ struct BentShaft {
 // Empty where there is no answer: the crosses meet, or u + t or v + t vanishes (a joint folded right back).
 std::optional<BentShaft> bent_shaft(const JointSeat& tractor, const JointSeat& implement);
 
-// JointPair::between of a shaft whose tube yokes are in line: from the axes' planes with the tubes.
-double angle_between_planes(Vector tractor_axis, Vector along, Vector implement_axis);
+// JointPair::between of a shaft whose tube yokes are in line, radians: from the planes of each axis and the tubes.
+double angle_between_planes(const BentShaft& shaft);
 
 }  // namespace shaftcut
