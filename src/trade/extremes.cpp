@@ -13,6 +13,7 @@ namespace {
 constexpr double widest_probe = 1e-3;
 constexpr double narrowest_reach = 1e-7;
 constexpr double negligible_gain = 1e-12;  // of the value
+constexpr double worth_climbing = 0.1;     // of the difference between the grid's greatest and least values
 constexpr int most_steps = 60;
 
 // Carries the first position without an answer through the search.
@@ -71,21 +72,53 @@ std::vector<Hill> grid(Search& search, const std::array<int, 3>& points)
     return hills;
 }
 
-// No neighbour exceeds grid point `index`, and none before it equals it.
-bool is_top(const std::vector<Hill>& hills, const std::array<int, 3>& points, int index)
+// A grid point with its steps along the three movements.
+using Steps = std::array<int, 3>;
+
+int index_of(const Steps& steps, const Steps& points)
 {
-    const int i = index / (points[1] * points[2]);
-    const int j = index / points[2] % points[1];
-    const int k = index % points[2];
+    return (steps[0] * points[1] + steps[1]) * points[2] + steps[2];
+}
+
+Steps steps_of(int index, const Steps& points)
+{
+    return {index / (points[1] * points[2]), index / points[2] % points[1], index % points[2]};
+}
+
+// From a step's neighbour before to its neighbour after; at an end of the movement only itself.
+struct Neighbours {
+    int first;
+    int last;
+    Neighbours(int step, int points) : first(step), last(step)
+    {
+        if (step == 0 || step == points - 1) return;
+        first = step - 1;
+        last = step + 1;
+    }
+};
+
+// No neighbour on the same face, edge or corner exceeds grid point `index`, and none before it equals it. A ridge that runs
+// askew to the grid can have a second hill at the other end of a movement, which only the neighbours on that end tell.
+bool is_top(const std::vector<Hill>& hills, const Steps& points, int index)
+{
+    const Steps steps = steps_of(index, points);
     const double value = hills[static_cast<std::size_t>(index)].value;
-    for (int a = std::max(i - 1, 0); a <= std::min(i + 1, points[0] - 1); ++a)
-        for (int b = std::max(j - 1, 0); b <= std::min(j + 1, points[1] - 1); ++b)
-            for (int c = std::max(k - 1, 0); c <= std::min(k + 1, points[2] - 1); ++c) {
-                const int other = (a * points[1] + b) * points[2] + c;
+    const Neighbours a(steps[0], points[0]), b(steps[1], points[1]), c(steps[2], points[2]);
+    for (int i = a.first; i <= a.last; ++i)
+        for (int j = b.first; j <= b.last; ++j)
+            for (int k = c.first; k <= c.last; ++k) {
+                const int other = index_of({i, j, k}, points);
                 const double excess = hills[static_cast<std::size_t>(other)].value - value;
                 if (excess > tolerance(value) || (other < index && excess >= -tolerance(value))) return false;
             }
     return true;
+}
+
+// A top this far below the highest cannot hide a higher hill between the points of the grid.
+double least_worth_climbing(const std::vector<Hill>& hills)
+{
+    const auto [low, high] = std::minmax_element(hills.begin(), hills.end(), [](const Hill& a, const Hill& b) { return a.value < b.value; });
+    return high->value - worth_climbing * (high->value - low->value);
 }
 
 Point shifted(Point at, std::size_t i, double by)
@@ -164,10 +197,12 @@ Greatest greatest(const BoxFunction& function, const Box& box)
     Search search(function, box);
     const std::vector<Hill> hills = grid(search, box.points);
     const double spacing = 2.0 / (*std::max_element(box.points.begin(), box.points.end()) + 1);
+    const double enough = least_worth_climbing(hills);
     std::optional<Hill> best;
     for (int index = 0; index < static_cast<int>(hills.size()) && !search.failed(); ++index) {
-        if (!is_top(hills, box.points, index)) continue;
-        const Hill hill = climbed(search, hills[static_cast<std::size_t>(index)], spacing);
+        const Hill& start = hills[static_cast<std::size_t>(index)];
+        if (start.value < enough || !is_top(hills, box.points, index)) continue;
+        const Hill hill = climbed(search, start, spacing);
         if (!best || hill.value > best->value + 1e-9 * std::abs(best->value)) best = hill;
     }
     if (best) best = tidied(search, *best);

@@ -1,5 +1,6 @@
 #include "shaftcut/trade/joint.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -9,6 +10,7 @@ namespace {
 constexpr double settled = 1e-13;    // of a unit vector: 1e-10 mm on a shaft of a metre
 constexpr double vanishing = 1e-6;   // |u + t| under this: the joint is folded to within a ten-thousandth of a degree
 constexpr double meeting = 1e-9;     // mm
+constexpr double least_share = 0.02;
 constexpr int most_steps = 400;
 
 double square(double value)
@@ -32,22 +34,30 @@ Vector between_inner_crosses(const JointSeat& tractor, const JointSeat& implemen
     return implement.cross - tractor.cross - across(tractor, along) - across(implement, along);
 }
 
-// The direction of the tubes. A step that brings t no nearer is shortened: near a fold the plain iteration swings to and
-// fro about the answer.
+// The share of the step in t that brings it nearest, from what the last share made of the distance `before`: Aitken's
+// relaxation. Turning t by a little turns the found direction back by w/L times less than that, so the share is below 1.
+double next_share(double share, Vector before, Vector now)
+{
+    const Vector change = now - before;
+    const double best = -share * dot(before, change) / dot(change, change);
+    return std::clamp(best, least_share, 1.0);
+}
+
+// The direction of the tubes, from the straight line between the outer crosses.
 std::optional<Vector> settled_direction(const JointSeat& tractor, const JointSeat& implement)
 {
-    Vector along = unit(implement.cross - tractor.cross);
-    double share = 1;
-    double before = 4;
+    const Vector line = implement.cross - tractor.cross;
+    Vector along = unit(line);
+    double share = 1 / (1 + (tractor.spacing + implement.spacing) / (2 * size(line)));
+    std::optional<Vector> before;
     for (int step = 0; step < most_steps; ++step) {
         if (folded_back(tractor.axis, along) || folded_back(implement.axis, along)) return std::nullopt;
         const Vector reach = between_inner_crosses(tractor, implement, along);
         if (size(reach) < meeting) return std::nullopt;
         const Vector off = unit(reach) - along;
-        const double now = size(off);
-        if (now < settled) return along;
-        if (now > before) share /= 2;
-        before = now;
+        if (dot(off, off) < settled * settled) return along;
+        if (before) share = next_share(share, *before, off);
+        before = off;
         along = unit(along + share * off);
     }
     return std::nullopt;

@@ -12,14 +12,28 @@ constexpr Vector stub_axis{1, 0, 0};
 constexpr double height_slack = 1e-6;         // mm
 constexpr double rise_squared_slack = 1e-2;   // mm^2, what that height makes of the square of a rise
 
-// Rz(turn) Ry(pitch) Rx(roll) times `a`.
-Vector rotated(Vector a, const Coordinates& position)
-{
-    const auto [turn, pitch, roll] = position;
-    const Vector b{a.x, std::cos(roll) * a.y - std::sin(roll) * a.z, std::sin(roll) * a.y + std::cos(roll) * a.z};
-    const Vector c{std::cos(pitch) * b.x + std::sin(pitch) * b.z, b.y, -std::sin(pitch) * b.x + std::cos(pitch) * b.z};
-    return {std::cos(turn) * c.x - std::sin(turn) * c.y, std::sin(turn) * c.x + std::cos(turn) * c.y, c.z};
-}
+// Rz(turn) Ry(pitch) Rx(roll).
+class Rotation {
+public:
+    explicit Rotation(const Coordinates& position)
+    {
+        for (std::size_t i = 0; i < 3; ++i) {
+            cosine_[i] = std::cos(position[i]);
+            sine_[i] = std::sin(position[i]);
+        }
+    }
+
+    Vector operator*(Vector a) const
+    {
+        const Vector rolled{a.x, cosine_[2] * a.y - sine_[2] * a.z, sine_[2] * a.y + cosine_[2] * a.z};
+        const Vector pitched{cosine_[1] * rolled.x + sine_[1] * rolled.z, rolled.y, -sine_[1] * rolled.x + cosine_[1] * rolled.z};
+        return {cosine_[0] * pitched.x - sine_[0] * pitched.y, sine_[0] * pitched.x + cosine_[0] * pitched.y, pitched.z};
+    }
+
+private:
+    std::array<double, 3> cosine_;
+    std::array<double, 3> sine_;
+};
 
 Vector tilted_axis(Angle tilt)
 {
@@ -106,8 +120,8 @@ InputShaft input_shaft(const Trailed& machine, const Coordinates& position)
 {
     const Vector from_pin{machine.input_behind.value.mm(), -machine.input_left.value.mm(),
                           machine.input_height.value.mm() - machine.pin_height.value.mm()};
-    return {side_view(machine.pin_behind, machine.pin_height) + rotated(from_pin, position),
-            rotated(tilted_axis(machine.input_tilt.value), position)};
+    const Rotation turned(position);
+    return {side_view(machine.pin_behind, machine.pin_height) + turned * from_pin, turned * tilted_axis(machine.input_tilt.value)};
 }
 
 std::optional<Linkage> linkage(const Mounted& machine, double height)

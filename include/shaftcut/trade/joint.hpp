@@ -68,7 +68,7 @@ struct BentShaft {
 
 // A wide-angle joint holds its two crosses on the bisector of its angle, so with u, v the axes and t along the tubes
 //     I = P + wT (u + t)/|u + t|,  J = Q - wI (v + t)/|v + t|,  t = (J - I)/|J - I|
-// found by iteration until t moves by less than 1e-13, which it does in a dozen steps at a shaft's usual proportions.
+// found by relaxed iteration until t would move by less than 1e-13.
 // Empty where there is no answer: the crosses meet, or u + t or v + t vanishes (a joint folded right back).
 std::optional<BentShaft> bent_shaft(const JointSeat& tractor, const JointSeat& implement);
 
