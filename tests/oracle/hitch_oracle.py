@@ -10,16 +10,18 @@ tubes' direction as two slopes; the linkage is closed by brentq on the mast's le
 the corners and climbed by L-BFGS-B from several starts; irregularity is the slope of the joints' formulas over a turn.
 """
 import itertools
+import os
 import sys
 from multiprocessing import Pool
 
+os.environ["OPENBLAS_NUM_THREADS"] = "1"  # before numpy: its small matrices only wait for each other
 import numpy as np
 from scipy.optimize import brentq, minimize, minimize_scalar
 from scipy.spatial.transform import Rotation
 
-CLOUD = 3000
+CLOUD = 800
 STARTS = 4
-LIFT_POINTS = 201
+LIFT_POINTS = 101
 
 
 def normalised(a):
@@ -113,7 +115,7 @@ def ripple(m, positions, out_of_phase):
     _, tractor, implement, between = shaft(m, positions)
     tractor = tractor * (m["tractor-spacing"] == 0)
     implement = implement * (m["implement-spacing"] == 0)
-    turn = np.linspace(0, np.pi, 721)[:, None]
+    turn = np.linspace(0, np.pi, 361)[:, None]
     second = np.arctan2(np.sin(turn), np.cos(tractor) * np.cos(turn))
     # d(theta2)/d(theta1) and d(theta3)/d(theta2), from the derivatives of the tangents.
     slope = np.cos(tractor) / (np.cos(tractor) ** 2 * np.cos(turn) ** 2 + np.sin(turn) ** 2)

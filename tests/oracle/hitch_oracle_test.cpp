@@ -105,7 +105,7 @@ void compare(std::istream& row, const RangeExtremes& range)
     CHECK(range.implement.angle.degrees() == Approx(implement).epsilon(0).margin(0.01));
 }
 
-// Within 0.01 of a per cent, or a thousandth of it: the oracle takes slopes at quarter degrees.
+// Within 0.01 of a per cent, or a thousandth of it: the oracle takes slopes at half degrees.
 void compare_irregularity(std::istream& row, const OperatingLengths& lengths)
 {
     double in_phase = 0, out_of_phase = 0;
