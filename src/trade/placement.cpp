@@ -116,6 +116,13 @@ Posture posture(const Machine& machine, const Coordinates& position)
     return TrailedPosture{Angle::from_radians(position[0]), Angle::from_radians(position[1]), Angle::from_radians(position[2])};
 }
 
+Coordinates coordinates(const Posture& posture)
+{
+    if (const auto* lift = std::get_if<MountedPosture>(&posture)) return {lift->height.mm(), 0, 0};
+    const auto& turned = std::get<TrailedPosture>(posture);
+    return {turned.turn.radians(), turned.pitch.radians(), turned.roll.radians()};
+}
+
 InputShaft input_shaft(const Trailed& machine, const Coordinates& position)
 {
     const Vector from_pin{machine.input_behind.value.mm(), -machine.input_left.value.mm(),

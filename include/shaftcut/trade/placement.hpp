@@ -40,6 +40,7 @@ struct MountedPosture {
 using Posture = std::variant<TrailedPosture, MountedPosture>;
 
 Posture posture(const Machine& machine, const Coordinates& position);
+Coordinates coordinates(const Posture& posture);
 
 // The locking groove of the machine's input shaft, and its axis, a unit vector pointing rearwards.
 struct InputShaft {
