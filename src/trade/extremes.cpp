@@ -14,6 +14,7 @@ constexpr double widest_probe = 1e-3;
 constexpr double narrowest_reach = 1e-7;
 constexpr double negligible_gain = 1e-12;  // of the value
 constexpr double worth_climbing = 0.1;     // of the difference between the grid's greatest and least values
+constexpr double same_height = 1e-9;       // of the value: of two such hills the first is taken
 constexpr int most_steps = 60;
 
 // Carries the first position without an answer through the search.
@@ -48,6 +49,9 @@ private:
     Point failed_at_{};
 };
 
+// A grid point's steps along the three movements, or how many there are.
+using Steps = std::array<int, 3>;
+
 struct Hill {
     Point at{};
     double value = 0;
@@ -59,7 +63,7 @@ double tolerance(double value)
 }
 
 // From the positive end of each movement, so that of two mirrored hills the positive one comes first.
-std::vector<Hill> grid(Search& search, const std::array<int, 3>& points)
+std::vector<Hill> grid(Search& search, const Steps& points)
 {
     const auto coordinate = [&](std::size_t i, int step) { return points[i] < 2 ? 0.0 : 1.0 - 2.0 * step / (points[i] - 1); };
     std::vector<Hill> hills;
@@ -71,9 +75,6 @@ std::vector<Hill> grid(Search& search, const std::array<int, 3>& points)
             }
     return hills;
 }
-
-// A grid point with its steps along the three movements.
-using Steps = std::array<int, 3>;
 
 int index_of(const Steps& steps, const Steps& points)
 {
@@ -114,11 +115,22 @@ bool is_top(const std::vector<Hill>& hills, const Steps& points, int index)
     return true;
 }
 
-// A top this far below the highest cannot hide a higher hill between the points of the grid.
-double least_worth_climbing(const std::vector<Hill>& hills)
+bool lower(const Hill& a, const Hill& b)
 {
-    const auto [low, high] = std::minmax_element(hills.begin(), hills.end(), [](const Hill& a, const Hill& b) { return a.value < b.value; });
-    return high->value - worth_climbing * (high->value - low->value);
+    return a.value < b.value;
+}
+
+// The highest grid point, and every top that is not so far below it that it cannot hide a higher hill between the points.
+std::vector<Hill> worth_a_climb(const std::vector<Hill>& hills, const Steps& points)
+{
+    const auto [least, most] = std::minmax_element(hills.begin(), hills.end(), lower);
+    const double enough = most->value - worth_climbing * (most->value - least->value);
+    std::vector<Hill> starts;
+    for (int index = 0; index < static_cast<int>(hills.size()); ++index) {
+        const Hill& hill = hills[static_cast<std::size_t>(index)];
+        if (&hill == &*most || (hill.value >= enough && is_top(hills, points, index))) starts.push_back(hill);
+    }
+    return starts;
 }
 
 Point shifted(Point at, std::size_t i, double by)
@@ -143,7 +155,8 @@ Quadratic fitted(Search& search, const Point& centre, double probe)
         model.curvature[i][i] = (ahead[i] - 2 * model.value + behind[i]) / (probe * probe);
         for (std::size_t j = 0; j < i; ++j) {
             if (!search.moves(j)) continue;
-            const double both = search(shifted(shifted(centre, i, probe), j, probe)) + search(shifted(shifted(centre, i, -probe), j, -probe));
+            const double both = search(shifted(shifted(centre, i, probe), j, probe)) +
+                                search(shifted(shifted(centre, i, -probe), j, -probe));
             const double each = ahead[i] + behind[i] + ahead[j] + behind[j];
             model.curvature[i][j] = model.curvature[j][i] = (both - each + 2 * model.value) / (2 * probe * probe);
         }
@@ -195,19 +208,16 @@ Hill tidied(Search& search, Hill hill)
 Greatest greatest(const BoxFunction& function, const Box& box)
 {
     Search search(function, box);
-    const std::vector<Hill> hills = grid(search, box.points);
+    const std::vector<Hill> starts = worth_a_climb(grid(search, box.points), box.points);
     const double spacing = 2.0 / (*std::max_element(box.points.begin(), box.points.end()) + 1);
-    const double enough = least_worth_climbing(hills);
-    std::optional<Hill> best;
-    for (int index = 0; index < static_cast<int>(hills.size()) && !search.failed(); ++index) {
-        const Hill& start = hills[static_cast<std::size_t>(index)];
-        if (start.value < enough || !is_top(hills, box.points, index)) continue;
-        const Hill hill = climbed(search, start, spacing);
-        if (!best || hill.value > best->value + 1e-9 * std::abs(best->value)) best = hill;
+    Hill best = climbed(search, starts.front(), spacing);
+    for (std::size_t i = 1; i < starts.size() && !search.failed(); ++i) {
+        const Hill hill = climbed(search, starts[i], spacing);
+        if (hill.value > best.value + same_height * std::abs(best.value)) best = hill;
     }
-    if (best) best = tidied(search, *best);
+    best = tidied(search, best);
     if (search.failed()) return {search.position(search.failed_at()), std::nullopt};
-    return {search.position(best->at), best->value};
+    return {search.position(best.at), best.value};
 }
 
 }  // namespace shaftcut

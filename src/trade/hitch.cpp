@@ -26,7 +26,7 @@ int turn_points(double half)
     return std::max(least_turn_points, 2 * static_cast<int>(std::ceil(half / turn_step)) + 1);
 }
 
-// The furthest end of the range in the way that `position` went.
+// The end of the range that `position` went towards from the range's middle: the movement with the widest swing.
 const Place& end_towards(const TrailedRange& range, const Coordinates& position, const Coordinates&)
 {
     const auto share = [&](std::size_t i) { return std::abs(position[i]); };
@@ -50,8 +50,10 @@ struct FoundRange {
 std::variant<FoundRange, Coordinates> search_range(const Survey& survey, const Box& box)
 {
     FoundRange found;
-    const std::pair<Quantity, Greatest*> searches[] = {{Quantity::closeness, &found.shortest}, {Quantity::length, &found.longest},
-                                                       {Quantity::tractor_angle, &found.tractor}, {Quantity::implement_angle, &found.implement}};
+    const std::pair<Quantity, Greatest*> searches[] = {{Quantity::closeness, &found.shortest},
+                                                       {Quantity::length, &found.longest},
+                                                       {Quantity::tractor_angle, &found.tractor},
+                                                       {Quantity::implement_angle, &found.implement}};
     for (const auto& [quantity, result] : searches) {
         *result = greatest(measure_of(quantity, survey.machine, survey.shaft), box);
         if (!result->value) return result->at;

@@ -136,7 +136,8 @@ Problems problems_of(const Mounted& machine, Units units)
     add_common_problems(machine, problems);
     const auto needs_length = [&](const Dimension& dimension, const char* name) {
         if (dimension.value > Length()) return;
-        problems.push_back({dimension.place, std::string("a ") + name + " of " + figure_with_unit(dimension.value, units), "a length above 0"});
+        problems.push_back({dimension.place, std::string("a ") + name + " of " + figure_with_unit(dimension.value, units),
+                            "a length above 0"});
     };
     needs_length(machine.lower_link, "lower-link");
     needs_length(machine.top_link, "top-link");

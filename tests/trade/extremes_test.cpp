@@ -73,6 +73,16 @@ TEST_CASE("a movement that changes nothing stays at its middle, one that cannot 
     CHECK(found.value.value() == Approx(9));
 }
 
+TEST_CASE("a function that is level but for rounding has its greatest value")
+{
+    const auto level = [](const At& at) -> std::optional<double> { return 500 * std::hypot(std::cos(at[0]), std::sin(at[0])); };
+    for (const double half : {0.1, 0.5, 0.873, 1.0, 1.2}) {
+        const Greatest found = greatest(level, box({}, {half, 0, 0}));
+        CHECK(found.value.value() == Approx(500));
+        CHECK(found.at[0] == 0);
+    }
+}
+
 TEST_CASE("a position without an answer ends the search")
 {
     const auto partly = [](const At& at) -> std::optional<double> {

@@ -99,7 +99,8 @@ TEST_CASE("a shaft without room straight ahead is refused, with the input-behind
 TEST_CASE("a lowest height above the highest is refused")
 {
     Mounted machine = support::common_linkage({at_line(600, 4), at_line(300, 5)});
-    CHECK(faults_of(machine) == Words{"job.xml:4:1: a lowest of 600 mm is above the highest of 300 mm; a lowest that is the highest or below it"});
+    CHECK(faults_of(machine) == Words{"job.xml:4:1: a lowest of 600 mm is above the highest of 300 mm; "
+                                      "a lowest that is the highest or below it"});
     CHECK(faults_of(machine, plain_shaft, Units::in).at(0).find("a lowest of 23-5/8 in") != std::string::npos);
 }
 
@@ -121,7 +122,8 @@ TEST_CASE("links of no length and a linkage that closes nowhere are refused, wit
     Mounted machine = support::common_linkage(support::heights(300, 600));
     machine.lower_link = at_line(0, 3);
     machine.mast = at_line(0, 4);
-    CHECK(faults_of(machine) == Words{"job.xml:3:1: a lower-link of 0 mm; a length above 0", "job.xml:4:1: a mast of 0 mm; a length above 0"});
+    CHECK(faults_of(machine) == Words{"job.xml:3:1: a lower-link of 0 mm; a length above 0",
+                                      "job.xml:4:1: a mast of 0 mm; a length above 0"});
 
     machine = support::common_linkage(support::heights(300, 600));
     machine.top_link = at_line(20, 5);

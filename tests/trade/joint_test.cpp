@@ -144,7 +144,8 @@ TEST_CASE("a wide-angle joint halves its angle in space")
     for (int i = 0; i < 200; ++i) {
         const auto axis = [&dice] { return unit({1, dice.between(-1.5, 1.5), dice.between(-1.5, 1.5)}); };
         const JointSeat tractor{{}, axis(), dice.between(40, 120)};
-        const JointSeat implement{{dice.between(500, 1200), dice.between(-400, 400), dice.between(-400, 400)}, axis(), dice.between(0, 120)};
+        const Vector outer{dice.between(500, 1200), dice.between(-400, 400), dice.between(-400, 400)};
+        const JointSeat implement{outer, axis(), dice.between(0, 120)};
         const BentShaft shaft = bent(tractor, implement);
         // What holds a wide-angle joint's middle: the same angle, in one plane, to both of its shafts.
         const Vector middle = shaft.tractor_inner - tractor.cross;
