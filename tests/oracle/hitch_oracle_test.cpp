@@ -1,5 +1,6 @@
 // Compares with hitch_oracle.py, an independent optimiser on Debian's numpy and scipy. It fails where they are not installed.
 #include <fmt/format.h>
+#include <unistd.h>
 
 #include <cstdlib>
 #include <filesystem>
@@ -69,7 +70,7 @@ std::string line_of(const support::MachineAndShaft& one)
 // What the oracle prints for the text given to it.
 std::string asked(const std::string& text)
 {
-    const auto folder = std::filesystem::temp_directory_path() / fmt::format("shaftcut-oracle-{}", std::rand());
+    const auto folder = std::filesystem::temp_directory_path() / fmt::format("shaftcut-oracle-{}", getpid());
     REQUIRE(std::filesystem::create_directory(folder));
     std::ofstream(folder / "machines") << text;
     const std::string command = fmt::format("/usr/bin/python3 '{}/tests/oracle/hitch_oracle.py' < '{}' > '{}'", SHAFTCUT_SOURCE_DIR,

@@ -117,6 +117,24 @@ TEST_CASE("a height that the links cannot reach is refused, with the heights tha
     CHECK(faults_of(machine).empty());
 }
 
+TEST_CASE("heights with a gap between them that the linkage cannot pass are refused")
+{
+    // Half way up, the lower hitch point comes nearer to the top link's pivot than top link less mast.
+    Mounted machine = support::common_linkage({});
+    machine.top_pivot_behind = length(450);
+    machine.top_pivot_height = length(500);
+    machine.mast = length(300);
+    const auto spans = reachable_heights(machine);
+    REQUIRE(spans.size() == 2);
+    machine.ranges.turning = MountedRange{at_line(spans[0].highest - 10, 4), at_line(spans[1].lowest + 10, 5)};
+    const Words faults = faults_of(machine);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults[0].find("job.xml:5:1: the links cannot pass from ") == 0);
+    CHECK(faults[0].find(" or from ") != std::string::npos);
+    machine.ranges.turning->highest = at_line(spans[0].highest - 1, 5);
+    CHECK(faults_of(machine, {end(60, 0), end(80, 0)}).empty());
+}
+
 TEST_CASE("links of no length and a linkage that closes nowhere are refused, with the top link that would close it")
 {
     Mounted machine = support::common_linkage(support::heights(300, 600));

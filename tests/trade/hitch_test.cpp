@@ -203,6 +203,26 @@ TEST_CASE("irregularity over the working range, in phase and out of phase")
     CHECK_FALSE(lengths_of(machine, plain_shaft).irregularity);
 }
 
+TEST_CASE("out of phase the worse side counts, over the whole working range")
+{
+    support::Dice dice(12);
+    for (int i = 0; i < 12; ++i) {
+        auto [machine, shaft] = support::random_trailed(dice);
+        shaft = {end(60, 0), end(80, 0), Angle::degrees(120)};
+        const OperatingLengths found = lengths_of(machine, shaft);
+        const Box box = box_of(*std::get<Trailed>(machine).ranges.working);
+        double worst = 0;
+        for (const double side : {1.0, -1.0}) {
+            const auto measure = [&, side](const Coordinates& at) {
+                return irregularity(joints_in_place(machine, shaft, at, side * shaft.phase_step.radians()).value());
+            };
+            worst = std::max(worst, greatest_on_grid(measure, box, {31, 15, 15}));
+        }
+        CHECK(found.irregularity_out_of_phase->percent.value() >= worst - 1e-6);
+        CHECK(found.irregularity_out_of_phase->percent.value() == Approx(worst).epsilon(0.02));
+    }
+}
+
 TEST_CASE("a joint past a right angle is answered, and cannot turn")
 {
     Trailed machine = machine_about_pin(200, 600, support::turns(120, 0, 0));

@@ -92,6 +92,17 @@ TEST_CASE("a height counts where the extreme lies at it, a turn where its plus o
     CHECK(turn.effect.mm() == Approx(std::abs(turn.slope)).margin(0.001));
 }
 
+TEST_CASE("a wider turn shortens the shortest at whichever side it lies")
+{
+    for (const double left : {-150.0, 150.0}) {
+        auto machine = support::level_machine(500, 600, support::turns(40, 0, 0));
+        machine.input_left = length(left);
+        const ExtremeLength shortest = lengths_of(machine, plain_shaft).shortest;
+        CHECK(std::get<TrailedPosture>(shortest.at).turn == Angle::degrees(left < 0 ? 40 : -40));
+        CHECK(named(shortest, "turn").slope < -1);
+    }
+}
+
 TEST_CASE("slopes are those of whole searches on changed machines")
 {
     support::Dice dice(9);

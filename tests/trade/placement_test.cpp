@@ -80,6 +80,9 @@ TEST_CASE("a parallelogram carries its mast upright")
         CHECK(links.input.groove.z == Approx(height + 250));
         CHECK(links.input.axis.x == Approx(1));
     }
+    machine.input_tilt = angle(20);
+    CHECK(closed(machine, 500).input.axis.x == Approx(std::cos(radians(20))));
+    CHECK(closed(machine, 500).input.axis.z == Approx(std::sin(radians(20))));
 }
 
 TEST_CASE("the linkage closes as leaning the mast closes it")
