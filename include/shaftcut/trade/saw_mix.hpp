@@ -1,0 +1,41 @@
+// How many bars of each kind: what prices prove about it, and the cheapest numbers that no prices forbid.
+#pragma once
+
+#include "shaftcut/trade/saw_knapsack.hpp"
+
+namespace shaftcut::saw {
+
+using Mix = Counts;  // bars of each kind
+
+__extension__ typedef __int128 Worth;  // prices times counts pass 64 bits
+
+// At these prices a bar of kind k is worth at most bar_worth[k] and all pieces are worth `needed`: any plan's mix n
+// satisfies sum of bar_worth[k] · n[k] >= needed.
+struct PriceRow {
+    std::vector<std::int64_t> prices;
+    std::vector<std::int64_t> bar_worth;
+    Worth needed = 0;
+};
+
+// The row for prices that have their values within values_fit(). Exact knapsacks.
+PriceRow price_row(const Model& model, const std::vector<std::int64_t>& prices, const SawWatch& watch);
+
+bool satisfies(const PriceRow& row, const Mix& mix);
+std::int64_t cost_of_mix(const Model& model, const Mix& mix);
+
+struct MixSearch {
+    std::optional<Mix> mix;  // the cheapest one, nothing when there is none below the limit
+    std::int64_t bound = 0;  // no mix that satisfies the rows costs less (the limit when none was found); weaker when the
+                             // search was cut off; not meaningful when some mixes were excluded as tried
+};
+
+// The cheapest mix that satisfies every row, is not among `tried`, costs at least `least` and less than `limit`. Among
+// equals the one with the most worth to spare in the first row. Needs at least one row.
+MixSearch cheapest_mix(const Model& model, const std::vector<PriceRow>& rows, const std::vector<Mix>& tried,
+                       std::int64_t least, std::int64_t limit);
+
+// What the cheapest fractions of bars that satisfy the row cost, about: to compare rows, not to prove with.
+// Infinite when all bars together do not satisfy it.
+double linear_value(const Model& model, const PriceRow& row);
+
+}  // namespace shaftcut::saw
