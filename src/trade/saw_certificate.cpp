@@ -25,10 +25,11 @@ bool certifies(const SawTask& task, const SawCertificate& certificate, std::int6
     const saw::Model model = saw::make_model(task);
     if (model.bars.empty() || !same_lengths(model, certificate) || certificate.prices.empty()) return false;
     const SawWatch no_limit{[] { return 1.0; }, {}};
+    saw::Knapsack knapsack(model, no_limit);
     std::vector<saw::PriceRow> rows;
     for (const auto& prices : certificate.prices) {
         if (!well_formed(model, prices)) return false;
-        rows.push_back(saw::price_row(model, prices, no_limit));
+        rows.push_back(saw::price_row(model, knapsack, prices));
     }
     const std::int64_t limit = (lower_bound + model.cost_scale - 1) / model.cost_scale;
     return saw::cheapest_mix(model, rows, {}, 0, limit).bound >= limit;

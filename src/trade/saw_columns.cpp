@@ -61,14 +61,14 @@ bool ColumnPool::add(const Pattern& pattern)
     return true;
 }
 
-PricedPatterns price_patterns(const Model& model, const Counts& bars, const Counts& limits, const std::vector<double>& search,
-                              const Pricing& judge, Effort effort, const SawWatch& watch)
+PricedPatterns price_patterns(const Model& model, Knapsack& knapsack, const Counts& bars, const Counts& limits,
+                              const std::vector<double>& search, const Pricing& judge, Effort effort)
 {
     PricedPatterns priced;
     priced.whole = whole_prices(model, search);
     Counts left = limits;
     for (int round = 0; round < (effort == Effort::quick ? most_in_chain : 1); ++round) {
-        const std::vector<Filling> fillings = best_fillings(model, bars, left, priced.whole.prices, effort, watch);
+        const std::vector<Filling> fillings = knapsack.best_fillings(bars, left, priced.whole.prices, effort);
         if (round == 0)
             for (const Filling& filling : fillings) priced.most.push_back(filling.most);
         const std::size_t before = priced.improving.size();
@@ -86,8 +86,8 @@ namespace {
 // One run of column generation for the least-cost master.
 class Generation {
 public:
-    Generation(const Model& model, ColumnPool& pool, double enough, const SawWatch& watch)
-        : model_(model), pool_(pool), enough_(enough), watch_(watch), master_(model, Aim::least_cost)
+    Generation(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch)
+        : model_(model), knapsack_(knapsack), pool_(pool), enough_(enough), watch_(watch), master_(model, Aim::least_cost)
     {
         for (const Pattern& pattern : pool.patterns()) master_.add(pattern);
         for (const BarKind& bar : model.bars) unit_ = std::max(unit_, static_cast<double>(bar.cost));
@@ -130,7 +130,7 @@ private:
 
     bool search(const std::vector<double>& prices, const Pricing& pricing, Effort effort)
     {
-        const PricedPatterns priced = price_patterns(model_, available(model_), wanted(model_), prices, pricing, effort, watch_);
+        const PricedPatterns priced = price_patterns(model_, knapsack_, available(model_), wanted(model_), prices, pricing, effort);
         remember(priced, prices);
         bool any = false;
         for (const Pattern& pattern : priced.improving) {
@@ -153,6 +153,7 @@ private:
     }
 
     const Model& model_;
+    Knapsack& knapsack_;
     ColumnPool& pool_;
     double enough_;
     const SawWatch& watch_;
@@ -166,9 +167,9 @@ private:
 
 }  // namespace
 
-std::optional<PriceRow> generate_columns(const Model& model, ColumnPool& pool, double enough, const SawWatch& watch)
+std::optional<PriceRow> generate_columns(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch)
 {
-    return Generation(model, pool, enough, watch).run();
+    return Generation(model, knapsack, pool, enough, watch).run();
 }
 
 }  // namespace shaftcut::saw

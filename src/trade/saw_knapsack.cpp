@@ -9,85 +9,93 @@ namespace {
 
 __extension__ typedef __int128 Wide;
 
-constexpr std::int64_t quick_nodes = 20'000;
+constexpr std::int64_t least_quick_nodes = 5'000;
+constexpr std::int64_t cells_for_a_node = 40;  // about as long as one node of the search takes
 constexpr std::int64_t exact_nodes = 20'000'000;
 constexpr std::int64_t most_cells = 6'000'000;
 constexpr double most_value = 4503599627370496.0;  // 2^52: whole numbers below it are exact in a double
 
-struct Item {
-    std::size_t size_index;
-    std::int64_t size;
-    std::int64_t price;
-    std::int64_t limit;
-};
-
 // What is worth taking, dearest for its length first.
-std::vector<Item> items_by_density(const Model& model, const Counts& limits, const std::vector<std::int64_t>& prices)
+std::vector<KnapsackItem> items_by_density(const Model& model, const Counts& limits, const std::vector<std::int64_t>& prices)
 {
-    std::vector<Item> items;
+    std::vector<KnapsackItem> items;
     for (std::size_t i = 0; i < prices.size(); ++i)
         if (prices[i] > 0 && limits[i] > 0) items.push_back({i, model.sizes[i].size, prices[i], limits[i]});
-    std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) {
+    std::stable_sort(items.begin(), items.end(), [](const KnapsackItem& a, const KnapsackItem& b) {
         return static_cast<Wide>(a.price) * b.size > static_cast<Wide>(b.price) * a.size;
     });
     return items;
 }
 
-// bound(j, room): no choice among items j, j+1, ... in `room` is worth more. Rooms are counted in coarse steps, sizes rounded
+}  // namespace
+
+// at(j, room): no choice among items j, j+1, ... in `room` is worth more. Rooms are counted in coarse steps, sizes rounded
 // down to them, so it is safe for any step and exact for a step of 1. Doubles hold the whole numbers exactly and the
 // compiler can work on several at once.
-class BoundTable {
+class Knapsack::BoundTable {
 public:
-    BoundTable(const std::vector<Item>& items, std::int64_t capacity)
-        : step_((capacity + 1) * static_cast<std::int64_t>(items.size() + 1) / most_cells + 1),
-          width_(static_cast<std::size_t>(capacity / step_) + 1),
-          cells_((items.size() + 1) * width_, 0.0)
+    void fill(const std::vector<KnapsackItem>& items, std::int64_t capacity)
     {
-        for (std::size_t j = items.size(); j-- > 0;) fill_row(items[j], j);
+        step_ = cells_needed(items.size(), capacity) / most_cells + 1;
+        width_ = static_cast<std::size_t>(capacity / step_) + 1;
+        reserve((items.size() + 3) * width_);
+        std::fill_n(row(items.size()), width_, 0.0);
+        for (std::size_t j = items.size(); j-- > 0;) fill_row(items[j], j, row(items.size() + 1), row(items.size() + 2));
     }
 
-    double at(std::size_t item, std::int64_t room) const
+    static std::int64_t cells_needed(std::size_t items, std::int64_t capacity)
     {
-        return cells_[item * width_ + static_cast<std::size_t>(room / step_)];
+        return (capacity + 1) * static_cast<std::int64_t>(items + 1);
     }
+
+    double at(std::size_t item, std::int64_t room) const { return cells_[item * width_ + static_cast<std::size_t>(room / step_)]; }
 
 private:
-    // Row j is row j+1 with up to `limit` pieces of the item, taken in groups of 1, 2, 4, ... and a rest.
-    void fill_row(const Item& item, std::size_t j)
+    double* row(std::size_t j) { return &cells_[j * width_]; }
+
+    void reserve(std::size_t cells)
     {
-        double* row = &cells_[j * width_];
-        std::copy_n(&cells_[(j + 1) * width_], width_, row);
-        const auto coarse = static_cast<std::size_t>(item.size / step_);
-        const auto room_for = static_cast<std::int64_t>(coarse == 0 ? width_ * static_cast<std::size_t>(step_) / static_cast<std::size_t>(item.size) + 1
-                                                                    : (width_ - 1) / coarse);
-        std::int64_t left = std::min(item.limit, room_for);
+        if (cells <= reserved_) return;
+        cells_ = std::make_unique_for_overwrite<double[]>(cells);
+        reserved_ = cells;
+    }
+
+    // Row j is row j+1 with up to `limit` pieces of the item, taken in groups of 1, 2, 4, ... and a rest. The groups in between
+    // go to two spare rows in turn.
+    void fill_row(const KnapsackItem& item, std::size_t j, double* spare, double* other)
+    {
+        const double* from = row(j + 1);
+        std::int64_t left = std::min(item.limit, static_cast<std::int64_t>(width_) * step_ / item.size + 1);
         for (std::int64_t group = 1; left > 0; group *= 2) {
             const std::int64_t take = std::min(group, left);
             left -= take;
-            add_group(row, coarse * static_cast<std::size_t>(take), static_cast<double>(item.price * take));
+            double* to = left > 0 ? spare : row(j);
+            const std::int64_t shift = std::min<std::int64_t>(item.size / step_ * take, static_cast<std::int64_t>(width_));
+            add_group(from, to, static_cast<std::size_t>(shift), static_cast<double>(item.price * take));
+            from = to;
+            std::swap(spare, other);
         }
     }
 
-    void add_group(double* row, std::size_t shift, double gain)
+    void add_group(const double* __restrict from, double* __restrict to, std::size_t shift, double gain) const
     {
-        scratch_.assign(row, row + width_);
-        const double* before = scratch_.data();
+        std::copy_n(from, shift, to);
         for (std::size_t at = shift; at < width_; ++at) {
-            const double with = before[at - shift] + gain;
-            row[at] = with > before[at] ? with : before[at];
+            const double with = from[at - shift] + gain;
+            to[at] = with > from[at] ? with : from[at];
         }
     }
 
-    std::int64_t step_;
-    std::size_t width_;
-    std::vector<double> cells_;
-    std::vector<double> scratch_;
+    std::int64_t step_ = 1;
+    std::size_t width_ = 0;
+    std::unique_ptr<double[]> cells_;
+    std::size_t reserved_ = 0;
 };
 
 // Depth-first search for the best filling of one bar: at each level the next item to use and how many of it.
-class Search {
+class Knapsack::Search {
 public:
-    Search(const std::vector<Item>& items, const BoundTable* table, std::int64_t nodes, const SawWatch& watch)
+    Search(const std::vector<KnapsackItem>& items, const BoundTable* table, std::int64_t nodes, const SawWatch& watch)
         : items_(items), table_(table), nodes_(nodes), watch_(watch), smallest_(items.size() + 1)
     {
         smallest_.back() = INT64_MAX;
@@ -123,7 +131,7 @@ private:
             best_parts_ = taken_;
         }
         for (; j < items_.size() && smallest_[j] <= room && !hopeless(j, room, value); ++j) {
-            const Item& item = items_[j];
+            const KnapsackItem& item = items_[j];
             if (item.size > room) continue;
             taken_.push_back({item.size_index, 0});
             for (std::int64_t count = std::min(item.limit, room / item.size); count > 0 && spend_node(); --count) {
@@ -141,7 +149,7 @@ private:
         return nodes_ >= 0;
     }
 
-    const std::vector<Item>& items_;
+    const std::vector<KnapsackItem>& items_;
     const BoundTable* table_;
     std::int64_t nodes_;
     const SawWatch& watch_;
@@ -150,6 +158,8 @@ private:
     std::vector<Part> taken_;
     std::vector<Part> best_parts_;
 };
+
+namespace {
 
 // The greatest value any filling could have: the room at the best price for its length.
 double greatest_value(const Model& model, const std::vector<double>& prices)
@@ -163,19 +173,22 @@ double greatest_value(const Model& model, const std::vector<double>& prices)
 
 }  // namespace
 
-std::vector<Filling> best_fillings(const Model& model, const Counts& bars, const Counts& limits,
-                                   const std::vector<std::int64_t>& prices, Effort effort, const SawWatch& watch)
+Knapsack::Knapsack(const Model& model, const SawWatch& watch) : model_(model), watch_(watch), table_(std::make_unique<BoundTable>()) {}
+
+Knapsack::~Knapsack() = default;
+
+std::vector<Filling> Knapsack::best_fillings(const Counts& bars, const Counts& limits, const std::vector<std::int64_t>& prices, Effort effort)
 {
-    std::vector<Filling> fillings(model.bars.size());
-    const std::vector<Item> items = items_by_density(model, limits, prices);
+    std::vector<Filling> fillings(model_.bars.size());
+    const std::vector<KnapsackItem> items = items_by_density(model_, limits, prices);
     std::int64_t capacity = 0;
     for (std::size_t k = 0; k < bars.size(); ++k)
-        if (bars[k] > 0) capacity = std::max(capacity, model.bars[k].capacity);
-    std::optional<BoundTable> table;
-    if (effort == Effort::exact) table.emplace(items, capacity);
-    const std::int64_t nodes = effort == Effort::exact ? exact_nodes : quick_nodes;
+        if (bars[k] > 0) capacity = std::max(capacity, model_.bars[k].capacity);
+    if (effort == Effort::exact) table_->fill(items, capacity);
+    const std::int64_t cells = std::min(BoundTable::cells_needed(items.size(), capacity), most_cells);
+    const std::int64_t nodes = effort == Effort::exact ? exact_nodes : least_quick_nodes + cells / cells_for_a_node;
     for (std::size_t k = 0; k < bars.size(); ++k)
-        if (bars[k] > 0) fillings[k] = Search(items, table ? &*table : nullptr, nodes, watch).run(model.bars[k].capacity);
+        if (bars[k] > 0) fillings[k] = Search(items, effort == Effort::exact ? table_.get() : nullptr, nodes, watch_).run(model_.bars[k].capacity);
     return fillings;
 }
 

@@ -7,7 +7,8 @@
 namespace shaftcut::saw {
 namespace {
 
-constexpr std::int64_t most_nodes = 3'000'000;
+constexpr std::int64_t most_nodes_to_prove = 3'000'000;
+constexpr std::int64_t most_nodes_to_try = 100'000;
 constexpr std::int64_t most_nodes_for_equals = 20'000;
 
 // Bar kinds cheapest for their worth first; kinds that are worth nothing last.
@@ -31,13 +32,15 @@ class Enumeration {
 public:
     Enumeration(const Model& model, const std::vector<PriceRow>& rows, const std::vector<Mix>& tried, std::int64_t least,
                 std::int64_t limit)
-        : model_(model), rows_(rows), tried_(tried), least_(least), limit_(limit), depth_of_(model.bars.size())
+        : model_(model), rows_(rows), tried_(tried), least_(least), limit_(limit),
+          most_nodes_(least > 0 ? most_nodes_to_try : most_nodes_to_prove), depth_of_(model.bars.size())
     {
         for (const PriceRow& row : rows) {
             orders_.push_back(by_value_for_money(model, row));
             missing_.push_back(row.needed);
         }
         for (std::size_t t = 0; t < orders_[0].size(); ++t) depth_of_[orders_[0][t]] = t;
+        for (std::size_t r = 0; r < rows.size(); ++r) offers_.push_back(offers(r));
         mix_.assign(model.bars.size(), 0);
     }
 
@@ -46,13 +49,31 @@ public:
         std::int64_t bound = 0;
         for (std::size_t r = 0; r < rows_.size(); ++r) bound = std::max(bound, std::min(limit_, rest_cost(r, 0)));
         descend(0, 0);
-        if (nodes_ <= most_nodes) bound = best_ ? best_cost_ : limit_;
+        if (nodes_ <= most_nodes_) bound = best_ ? best_cost_ : limit_;
         return {best_, bound};
     }
 
 private:
+    // All bars of one kind, as doubles.
+    struct Offer {
+        std::size_t depth;
+        double worth;
+        double cost_for_worth;
+    };
+
+    std::vector<Offer> offers(std::size_t r) const
+    {
+        std::vector<Offer> all;
+        for (const std::size_t k : orders_[r]) {
+            const auto worth = static_cast<double>(rows_[r].bar_worth[k]);
+            if (worth <= 0) break;
+            all.push_back({depth_of_[k], worth * static_cast<double>(model_.bars[k].available), static_cast<double>(model_.bars[k].cost) / worth});
+        }
+        return all;
+    }
+
     // The cost of the still missing worth of row r, bought with fractions of the kinds from depth t on, rounded up;
-    // a cost at the limit when they do not suffice.
+    // the limit when they do not suffice.
     std::int64_t rest_cost(std::size_t r, std::size_t t) const
     {
         Worth missing = missing_[r];
@@ -68,6 +89,31 @@ private:
             cost += count * model_.bars[k].cost;
         }
         return missing > 0 ? limit_ : cost;
+    }
+
+    // rest_cost() before rounding, in doubles.
+    double rough_rest_cost(std::size_t r, std::size_t t) const
+    {
+        auto missing = static_cast<double>(missing_[r]);
+        double cost = 0;
+        for (const Offer& offer : offers_[r]) {
+            if (missing <= 0) return cost;
+            if (offer.depth < t) continue;
+            if (offer.worth >= missing) return cost + missing * offer.cost_for_worth;
+            missing -= offer.worth;
+            cost += offer.worth * offer.cost_for_worth;
+        }
+        return missing > 0 ? std::numeric_limits<double>::infinity() : cost;
+    }
+
+    // Whether row r leaves a chance. Doubles decide where they are far from the edge, whole numbers where they are not.
+    bool row_allows(std::size_t r, std::size_t t, std::int64_t spent) const
+    {
+        const double rough = static_cast<double>(spent) + rough_rest_cost(r, t);
+        const double edge = static_cast<double>(best_ ? best_cost_ : limit_);
+        if (rough > edge * (1 + 1e-9) + 1) return false;
+        if (rough < edge * (1 - 1e-9) - 2) return true;
+        return may_improve(spent + rest_cost(r, t));
     }
 
     // Better, or for a while as cheap with perhaps more worth to spare.
@@ -110,21 +156,21 @@ private:
 
     void descend(std::size_t t, std::int64_t cost)
     {
-        if (++nodes_ > most_nodes) return;
+        if (++nodes_ > most_nodes_) return;
         if (std::all_of(missing_.begin(), missing_.end(), [](Worth missing) { return missing <= 0; })) leaf(cost);
         if (t == orders_[0].size()) return;
         const std::size_t k = orders_[0][t];
         for (std::int64_t count = most_useful(k, cost); count >= 0; --count) {
             take(k, count);
             const std::int64_t spent = cost + count * model_.bars[k].cost;
-            const bool first_row_allows = may_improve(spent + rest_cost(0, t + 1));
+            const bool first_row_allows = row_allows(0, t + 1, spent);
             bool allowed = first_row_allows;
-            for (std::size_t r = 1; allowed && r < rows_.size(); ++r) allowed = may_improve(spent + rest_cost(r, t + 1));
+            for (std::size_t r = 1; allowed && r < rows_.size(); ++r) allowed = row_allows(r, t + 1, spent);
             if (allowed) descend(t + 1, spent);
             // Kind k is the cheapest left for the first row: while something is missing there, fewer of it only cost more.
             const bool fewer_is_worse = missing_[0] >= 0;
             take(k, -count);
-            if ((!first_row_allows && fewer_is_worse) || nodes_ > most_nodes) break;
+            if ((!first_row_allows && fewer_is_worse) || nodes_ > most_nodes_) break;
         }
     }
 
@@ -133,8 +179,10 @@ private:
     const std::vector<Mix>& tried_;
     std::int64_t least_;
     std::int64_t limit_;
+    std::int64_t most_nodes_;
     std::vector<std::size_t> depth_of_;
     std::vector<std::vector<std::size_t>> orders_;
+    std::vector<std::vector<Offer>> offers_;
     std::vector<Worth> missing_;
     Mix mix_;
     std::int64_t nodes_ = 0;
@@ -145,11 +193,11 @@ private:
 
 }  // namespace
 
-PriceRow price_row(const Model& model, const std::vector<std::int64_t>& prices, const SawWatch& watch)
+PriceRow price_row(const Model& model, Knapsack& knapsack, const std::vector<std::int64_t>& prices)
 {
     PriceRow row{prices, {}, 0};
     for (std::size_t i = 0; i < prices.size(); ++i) row.needed += static_cast<Worth>(prices[i]) * model.sizes[i].count;
-    for (const Filling& filling : best_fillings(model, available(model), wanted(model), prices, Effort::exact, watch))
+    for (const Filling& filling : knapsack.best_fillings(available(model), wanted(model), prices, Effort::exact))
         row.bar_worth.push_back(filling.most);
     return row;
 }

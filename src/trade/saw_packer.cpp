@@ -34,7 +34,8 @@ std::int64_t total(const Counts& counts)
 
 }  // namespace
 
-MixPacker::MixPacker(const Model& model, ColumnPool& pool, const SawWatch& watch) : model_(model), pool_(pool), watch_(watch)
+MixPacker::MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, const SawWatch& watch)
+    : model_(model), knapsack_(knapsack), pool_(pool), watch_(watch)
 {
     load_master();
 }
@@ -70,7 +71,7 @@ void MixPacker::limit_master(const State& state)
 bool MixPacker::add_columns(const State& state, Effort effort)
 {
     const Pricing judge{answer_.prices, answer_.bar_prices};
-    const PricedPatterns priced = price_patterns(model_, state.bars, state.counts, answer_.prices, judge, effort, watch_);
+    const PricedPatterns priced = price_patterns(model_, knapsack_, state.bars, state.counts, answer_.prices, judge, effort);
     Worth worth = 0;
     for (std::size_t k = 0; k < priced.most.size(); ++k) worth += static_cast<Worth>(priced.most[k]) * state.bars[k];
     for (std::size_t i = 0; i < state.counts.size(); ++i) worth -= static_cast<Worth>(priced.whole.prices[i]) * state.counts[i];
@@ -100,7 +101,7 @@ MixTest MixPacker::test(const Mix& mix)
     const Rest rest = restore({wanted(model_), mix, {}});
     if (rest == Rest::fits) return {MixVerdict::fractions_fit, {}};
     if (rest == Rest::out_of_time || !forbidden_) return {};
-    PriceRow row = price_row(model_, forbidding_prices_, watch_);
+    PriceRow row = price_row(model_, knapsack_, forbidding_prices_);
     if (satisfies(row, mix)) return {};
     return {MixVerdict::forbidden, std::move(row)};
 }

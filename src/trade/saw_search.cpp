@@ -16,20 +16,20 @@ constexpr double almost_one = 1.0 - 1e-6;
 class CheapestSearch {
 public:
     CheapestSearch(const Model& model, Packing start, const SawWatch& watch)
-        : model_(model), watch_(watch), best_(std::move(start)), cost_(cost_of(model, best_))
+        : model_(model), watch_(watch), best_(std::move(start)), cost_(cost_of(model, best_)), knapsack_(model, watch)
     {
     }
 
     Found run()
     {
-        add_row(price_row(model_, prices_by_length(), watch_));
+        add_row(price_row(model_, knapsack_, prices_by_length()));
         if (!done()) {
             know_first_patterns();
-            const auto row = generate_columns(model_, pool_, static_cast<double>(cost_) - almost_one, watch_);
-            if (row) add_row(price_row(model_, row->prices, watch_));
+            const auto row = generate_columns(model_, knapsack_, pool_, static_cast<double>(cost_) - almost_one, watch_);
+            if (row) add_row(price_row(model_, knapsack_, row->prices));
         }
         if (!done()) {
-            MixPacker packer(model_, pool_, watch_);
+            MixPacker packer(model_, knapsack_, pool_, watch_);
             for (int round = 0; round < most_rounds && !done(); ++round) walk_mixes(packer, std::min(most_dives, first_dives << round));
         }
         drop_idle_rows();
@@ -60,7 +60,9 @@ private:
 
     void add_row(PriceRow row)
     {
+        // The strongest row first: it leads the search for mixes.
         rows_.push_back(std::move(row));
+        std::stable_sort(rows_.begin(), rows_.end(), [&](const PriceRow& a, const PriceRow& b) { return linear_value(model_, a) > linear_value(model_, b); });
         raise_bound();
     }
 
@@ -158,6 +160,7 @@ private:
     std::int64_t bound_ = 0;
     std::vector<PriceRow> rows_;
     ColumnPool pool_;
+    Knapsack knapsack_;
     std::uint64_t next_dive_ = 0;
 };
 

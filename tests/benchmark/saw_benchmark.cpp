@@ -69,7 +69,8 @@ Measured measure(const Instance& instance, double limit)
         return measured;
     }
     const SawPlan& plan = std::get<SawPlan>(outcome);
-    const std::string fault = test::fault_of(instance.task, plan);
+    std::string fault = test::fault_of(instance.task, plan);
+    if (fault.empty() && !certifies(instance.task, plan.certificate, plan.lower_bound)) fault = "the certificate does not prove the bound";
     if (!fault.empty()) {
         std::fprintf(stderr, "%s: %s\n", instance.name.c_str(), fault.c_str());
         std::exit(1);

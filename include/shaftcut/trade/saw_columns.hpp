@@ -32,11 +32,11 @@ struct PricedPatterns {
 
 // Patterns found at the prices `search` (a good one for each bar with bars[k] > 0, and after a quick search a few that share
 // no pieces with it) that improve the master by `judge`.
-PricedPatterns price_patterns(const Model& model, const Counts& bars, const Counts& limits, const std::vector<double>& search,
-                              const Pricing& judge, Effort effort, const SawWatch& watch);
+PricedPatterns price_patterns(const Model& model, Knapsack& knapsack, const Counts& bars, const Counts& limits,
+                              const std::vector<double>& search, const Pricing& judge, Effort effort);
 
 // Adds to the pool what the least-cost master needs, starting from the patterns in it (which must cover all pieces within
 // the stock). Returns the strongest row of prices met; stops early when its linear value passes enough, or time is up.
-std::optional<PriceRow> generate_columns(const Model& model, ColumnPool& pool, double enough, const SawWatch& watch);
+std::optional<PriceRow> generate_columns(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch);
 
 }  // namespace shaftcut::saw

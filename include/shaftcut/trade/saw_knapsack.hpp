@@ -2,6 +2,8 @@
 // Checked against a plain dynamic programme in tests/trade/saw_knapsack_test.cpp.
 #pragma once
 
+#include <memory>
+
 #include "shaftcut/trade/saw_model.hpp"
 
 namespace shaftcut::saw {
@@ -16,10 +18,33 @@ struct Filling {
 // exact: with a table of bounds over room and remaining sizes; `most` exceeds `value` only where the search had to be cut off.
 enum class Effort { quick, exact };
 
-// One filling for each bar kind of the model with bars[k] > 0 (others are empty, worth 0), using at most limits[i] pieces of
-// size i. prices[i] is 0 or more and the value of any filling stays under 2^52 (fit_prices() and price_limit() see to it).
-std::vector<Filling> best_fillings(const Model& model, const Counts& bars, const Counts& limits,
-                                   const std::vector<std::int64_t>& prices, Effort effort, const SawWatch& watch);
+// What is worth taking into a bar, as the search sees it.
+struct KnapsackItem {
+    std::size_t size_index;
+    std::int64_t size;
+    std::int64_t price;
+    std::int64_t limit;
+};
+
+// Keeps its tables from search to search. The model and the watch must outlive it.
+class Knapsack {
+public:
+    Knapsack(const Model& model, const SawWatch& watch);
+    ~Knapsack();
+    Knapsack(const Knapsack&) = delete;
+    Knapsack& operator=(const Knapsack&) = delete;
+
+    // One filling for each bar kind of the model with bars[k] > 0 (others are empty, worth 0), using at most limits[i] pieces
+    // of size i. prices[i] is 0 or more and the prices must pass values_fit().
+    std::vector<Filling> best_fillings(const Counts& bars, const Counts& limits, const std::vector<std::int64_t>& prices, Effort effort);
+
+private:
+    class BoundTable;
+    class Search;
+    const Model& model_;
+    const SawWatch& watch_;
+    std::unique_ptr<BoundTable> table_;
+};
 
 // The prices as whole numbers, rounded down, scaled as finely as the limit on values allows. Negative ones count as 0.
 // The scale is the factor applied.

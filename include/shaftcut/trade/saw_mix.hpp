@@ -18,7 +18,7 @@ struct PriceRow {
 };
 
 // The row for prices that have their values within values_fit(). Exact knapsacks.
-PriceRow price_row(const Model& model, const std::vector<std::int64_t>& prices, const SawWatch& watch);
+PriceRow price_row(const Model& model, Knapsack& knapsack, const std::vector<std::int64_t>& prices);
 
 bool satisfies(const PriceRow& row, const Mix& mix);
 std::int64_t cost_of_mix(const Model& model, const Mix& mix);

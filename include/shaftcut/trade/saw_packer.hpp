@@ -26,7 +26,7 @@ struct Dive {
 // model, or more (dummy pieces do not occur), never other sizes.
 class MixPacker {
 public:
-    MixPacker(const Model& model, ColumnPool& pool, const SawWatch& watch);
+    MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, const SawWatch& watch);
 
     MixTest test(const Mix& mix);
 
@@ -56,6 +56,7 @@ private:
     bool fits_pattern(const Pattern& pattern, const State& state) const;
 
     const Model& model_;
+    Knapsack& knapsack_;
     ColumnPool& pool_;
     const SawWatch& watch_;
     std::unique_ptr<Master> master_;
