@@ -1,13 +1,16 @@
 #include "shaftcut/trade/saw_columns.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace shaftcut::saw {
 namespace {
 
 constexpr double improvement = 1e-7;  // of the objective's unit: less is the LP's rounding
 constexpr int most_in_chain = 4;
-constexpr double first_smoothing = 0.6;
+constexpr double most_smoothing = 0.6;    // of the best prices so far in those searched with (Wentges, ITOR 4 (1997))
+constexpr double whole_tolerance = 1e-6;
+constexpr double useful_reduced_cost = 0.02;  // of the objective's unit: what costs more hardly enters a rounded answer
 
 std::size_t hash_of(const Pattern& pattern)
 {
@@ -93,13 +96,21 @@ public:
         for (const BarKind& bar : model.bars) unit_ = std::max(unit_, static_cast<double>(bar.cost));
     }
 
-    std::optional<PriceRow> run()
+    GeneratedColumns run()
     {
+        MasterAnswer answer;
         while (watch_.seconds_left() > 0 && best_value_ <= enough_) {
-            const MasterAnswer answer = master_.solve(watch_.seconds_left());
-            if (!answer.solved || !improve(answer)) break;
+            const MasterAnswer next = master_.solve(watch_.seconds_left());
+            if (!next.solved) break;
+            answer = next;
+            // Costs are whole: a bound that rounds up past the master's value cannot be raised by improving it.
+            const bool rounds_up = std::ceil(best_value_ - whole_tolerance) >= answer.objective * unit_;
+            if (rounds_up || !improve(answer)) break;
         }
-        return best_;
+        if (!answer.solved) return {best_, {}};
+        const std::vector<double> bars = bars_in(answer);
+        keep_useful(answer);
+        return {best_, bars};
     }
 
 private:
@@ -108,6 +119,22 @@ private:
         Pricing pricing{answer.prices, answer.bar_prices};
         for (std::size_t k = 0; k < model_.bars.size(); ++k) pricing.thresholds[k] += static_cast<double>(model_.bars[k].cost) / unit_;
         return pricing;
+    }
+
+    std::vector<double> bars_in(const MasterAnswer& answer) const
+    {
+        std::vector<double> bars(model_.bars.size(), 0.0);
+        for (std::size_t c = 0; c < answer.amounts.size(); ++c) bars[pool_.patterns()[c].bar] += answer.amounts[c];
+        return bars;
+    }
+
+    void keep_useful(const MasterAnswer& answer)
+    {
+        const Pricing pricing = judge(answer);
+        ColumnPool useful;
+        for (const Pattern& pattern : pool_.patterns())
+            if (pricing.thresholds[pattern.bar] - value_at(pricing.prices, pattern.parts) <= useful_reduced_cost) useful.add(pattern);
+        pool_ = std::move(useful);
     }
 
     std::vector<double> smoothed(const std::vector<double>& prices) const
@@ -121,9 +148,12 @@ private:
     bool improve(const MasterAnswer& answer)
     {
         const Pricing pricing = judge(answer);
-        if (smoothing_ > 0 && !best_prices_.empty()) {
-            if (search(smoothed(pricing.prices), pricing, Effort::quick)) return true;
-            smoothing_ = smoothing_ > 0.1 ? smoothing_ / 2 : 0;
+        if (smoothing_ > 0.01 && !best_prices_.empty()) {
+            if (search(smoothed(pricing.prices), pricing, Effort::quick)) {
+                smoothing_ = std::min(most_smoothing, smoothing_ + 0.05);
+                return true;
+            }
+            smoothing_ *= 0.7;
         }
         return search(pricing.prices, pricing, Effort::quick) || search(pricing.prices, pricing, Effort::exact);
     }
@@ -159,7 +189,7 @@ private:
     const SawWatch& watch_;
     Master master_;
     double unit_ = 1;
-    double smoothing_ = first_smoothing;
+    double smoothing_ = most_smoothing;
     double best_value_ = -1;
     std::vector<double> best_prices_;
     std::optional<PriceRow> best_;
@@ -167,7 +197,7 @@ private:
 
 }  // namespace
 
-std::optional<PriceRow> generate_columns(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch)
+GeneratedColumns generate_columns(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch)
 {
     return Generation(model, knapsack, pool, enough, watch).run();
 }

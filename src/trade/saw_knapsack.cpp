@@ -10,7 +10,7 @@ namespace {
 __extension__ typedef __int128 Wide;
 
 constexpr std::int64_t least_quick_nodes = 5'000;
-constexpr std::int64_t cells_for_a_node = 40;  // about as long as one node of the search takes
+constexpr std::int64_t cells_for_a_node = 200;  // measured: looking longer before filling the table does not pay
 constexpr std::int64_t exact_nodes = 20'000'000;
 constexpr std::int64_t most_cells = 6'000'000;
 constexpr double most_value = 4503599627370496.0;  // 2^52: whole numbers below it are exact in a double

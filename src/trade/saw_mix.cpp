@@ -1,15 +1,15 @@
 #include "shaftcut/trade/saw_mix.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <numeric>
 
 namespace shaftcut::saw {
 namespace {
 
-constexpr std::int64_t most_nodes_to_prove = 3'000'000;
-constexpr std::int64_t most_nodes_to_try = 100'000;
-constexpr std::int64_t most_nodes_for_equals = 20'000;
+constexpr std::int64_t nodes_to_prove = 5'000'000;
+constexpr std::int64_t nodes_to_try = 300'000;
 
 // Bar kinds cheapest for their worth first; kinds that are worth nothing last.
 std::vector<std::size_t> by_value_for_money(const Model& model, const PriceRow& row)
@@ -30,10 +30,9 @@ std::int64_t ceil_div(Worth a, std::int64_t b)
 
 class Enumeration {
 public:
-    Enumeration(const Model& model, const std::vector<PriceRow>& rows, const std::vector<Mix>& tried, std::int64_t least,
-                std::int64_t limit)
-        : model_(model), rows_(rows), tried_(tried), least_(least), limit_(limit),
-          most_nodes_(least > 0 ? most_nodes_to_try : most_nodes_to_prove), depth_of_(model.bars.size())
+    Enumeration(const Model& model, const std::vector<PriceRow>& rows, const MixWanted& sought, const SawWatch& watch)
+        : model_(model), rows_(rows), sought_(sought), watch_(watch), nodes_left_(sought.least > 0 ? nodes_to_try : nodes_to_prove),
+          depth_of_(model.bars.size())
     {
         for (const PriceRow& row : rows) {
             orders_.push_back(by_value_for_money(model, row));
@@ -47,9 +46,10 @@ public:
     MixSearch run()
     {
         std::int64_t bound = 0;
-        for (std::size_t r = 0; r < rows_.size(); ++r) bound = std::max(bound, std::min(limit_, rest_cost(r, 0)));
+        for (std::size_t r = 0; r < rows_.size(); ++r) bound = std::max(bound, std::min(sought_.limit, rest_cost(r, 0)));
+        floor_ = std::max(bound, sought_.least);
         descend(0, 0);
-        if (nodes_ <= most_nodes_) bound = best_ ? best_cost_ : limit_;
+        if (nodes_left_ >= 0) bound = edge();
         return {best_, bound};
     }
 
@@ -88,7 +88,7 @@ private:
             missing -= static_cast<Worth>(worth) * count;
             cost += count * model_.bars[k].cost;
         }
-        return missing > 0 ? limit_ : cost;
+        return missing > 0 ? sought_.limit : cost;
     }
 
     // rest_cost() before rounding, in doubles.
@@ -110,26 +110,23 @@ private:
     bool row_allows(std::size_t r, std::size_t t, std::int64_t spent) const
     {
         const double rough = static_cast<double>(spent) + rough_rest_cost(r, t);
-        const double edge = static_cast<double>(best_ ? best_cost_ : limit_);
-        if (rough > edge * (1 + 1e-9) + 1) return false;
-        if (rough < edge * (1 - 1e-9) - 2) return true;
+        const auto limit = static_cast<double>(edge());
+        if (rough > limit * (1 + 1e-9) + 1) return false;
+        if (rough < limit * (1 - 1e-9) - 2) return true;
         return may_improve(spent + rest_cost(r, t));
     }
 
-    // Better, or for a while as cheap with perhaps more worth to spare.
-    bool may_improve(std::int64_t cost) const
-    {
-        if (!best_) return cost < limit_;
-        return nodes_ < most_nodes_for_equals ? cost <= best_cost_ : cost < best_cost_;
-    }
+    // What a mix must cost less than.
+    std::int64_t edge() const { return best_ ? best_cost_ : sought_.limit; }
+
+    bool may_improve(std::int64_t cost) const { return cost < edge(); }
 
     void leaf(std::int64_t cost)
     {
-        if (cost < least_ || !may_improve(cost) || std::find(tried_.begin(), tried_.end(), mix_) != tried_.end()) return;
-        if (best_ && cost == best_cost_ && missing_[0] >= best_missing_) return;
+        if (cost < sought_.least || !may_improve(cost)) return;
+        if (std::find(sought_.tried.begin(), sought_.tried.end(), mix_) != sought_.tried.end()) return;
         best_ = mix_;
         best_cost_ = cost;
-        best_missing_ = missing_[0];
     }
 
     // No more bars than the row that misses most needs, and no more than the limit pays for; when the cost must reach
@@ -143,8 +140,8 @@ private:
             most = std::max(most, worth == 0 ? 0 : ceil_div(missing_[r], worth));
         }
         const std::int64_t price = model_.bars[k].cost;
-        const std::int64_t afford = price == 0 ? INT64_MAX : (limit_ - 1 - cost) / price;
-        if (cost + most * price < least_ && price > 0) most = std::max(most, (least_ - cost + price - 1) / price);
+        const std::int64_t afford = price == 0 ? INT64_MAX : (edge() - 1 - cost) / price;
+        if (cost + most * price < sought_.least && price > 0) most = std::max(most, (sought_.least - cost + price - 1) / price);
         return std::min({most, afford, model_.bars[k].available});
     }
 
@@ -154,41 +151,55 @@ private:
         for (std::size_t r = 0; r < rows_.size(); ++r) missing_[r] -= static_cast<Worth>(rows_[r].bar_worth[k]) * count;
     }
 
+    // False when the search is over: cut off, or nothing cheaper can exist.
+    bool going()
+    {
+        if (best_ && best_cost_ <= floor_) return false;
+        if (nodes_left_ >= 0 && --nodes_left_ % 65'536 == 0 && watch_.seconds_left() <= 0) nodes_left_ = -1;
+        return nodes_left_ >= 0;
+    }
+
     void descend(std::size_t t, std::int64_t cost)
     {
-        if (++nodes_ > most_nodes_) return;
         if (std::all_of(missing_.begin(), missing_.end(), [](Worth missing) { return missing <= 0; })) leaf(cost);
         if (t == orders_[0].size()) return;
         const std::size_t k = orders_[0][t];
-        for (std::int64_t count = most_useful(k, cost); count >= 0; --count) {
-            take(k, count);
-            const std::int64_t spent = cost + count * model_.bars[k].cost;
-            const bool first_row_allows = row_allows(0, t + 1, spent);
-            bool allowed = first_row_allows;
-            for (std::size_t r = 1; allowed && r < rows_.size(); ++r) allowed = row_allows(r, t + 1, spent);
-            if (allowed) descend(t + 1, spent);
-            // Kind k is the cheapest left for the first row: while something is missing there, fewer of it only cost more.
-            const bool fewer_is_worse = missing_[0] >= 0;
-            take(k, -count);
-            if ((!first_row_allows && fewer_is_worse) || nodes_ > most_nodes_) break;
-        }
+        const std::int64_t most = most_useful(k, cost);
+        const std::int64_t start = sought_.near.empty() ? most : std::clamp(std::llround(sought_.near[k]), 0LL, static_cast<long long>(most));
+        for (std::int64_t count = start; count >= 0 && going(); --count)
+            if (!try_count(t, count, cost)) break;
+        for (std::int64_t count = start + 1; count <= most && going(); ++count) try_count(t, count, cost);
+    }
+
+    // False when still fewer bars of the kind at depth t cannot help: it is the cheapest left for the first row, and while
+    // something is missing there, fewer of it only cost more.
+    bool try_count(std::size_t t, std::int64_t count, std::int64_t cost)
+    {
+        const std::size_t k = orders_[0][t];
+        const std::int64_t spent = cost + count * model_.bars[k].cost;
+        take(k, count);
+        const bool first_row_allows = row_allows(0, t + 1, spent);
+        bool allowed = first_row_allows;
+        for (std::size_t r = 1; allowed && r < rows_.size(); ++r) allowed = row_allows(r, t + 1, spent);
+        if (allowed) descend(t + 1, spent);
+        const bool fewer_is_worse = !first_row_allows && missing_[0] >= 0;
+        take(k, -count);
+        return !fewer_is_worse;
     }
 
     const Model& model_;
     const std::vector<PriceRow>& rows_;
-    const std::vector<Mix>& tried_;
-    std::int64_t least_;
-    std::int64_t limit_;
-    std::int64_t most_nodes_;
+    const MixWanted& sought_;
+    const SawWatch& watch_;
+    std::int64_t nodes_left_;
+    std::int64_t floor_ = 0;  // nothing cheaper than this exists
     std::vector<std::size_t> depth_of_;
     std::vector<std::vector<std::size_t>> orders_;
     std::vector<std::vector<Offer>> offers_;
     std::vector<Worth> missing_;
     Mix mix_;
-    std::int64_t nodes_ = 0;
     std::optional<Mix> best_;
     std::int64_t best_cost_ = 0;
-    Worth best_missing_ = 0;
 };
 
 }  // namespace
@@ -216,10 +227,9 @@ std::int64_t cost_of_mix(const Model& model, const Mix& mix)
     return cost;
 }
 
-MixSearch cheapest_mix(const Model& model, const std::vector<PriceRow>& rows, const std::vector<Mix>& tried,
-                       std::int64_t least, std::int64_t limit)
+MixSearch cheapest_mix(const Model& model, const std::vector<PriceRow>& rows, const MixWanted& sought, const SawWatch& watch)
 {
-    return Enumeration(model, rows, tried, least, limit).run();
+    return Enumeration(model, rows, sought, watch).run();
 }
 
 double linear_value(const Model& model, const PriceRow& row)

@@ -25,8 +25,9 @@ public:
         add_row(price_row(model_, knapsack_, prices_by_length()));
         if (!done()) {
             know_first_patterns();
-            const auto row = generate_columns(model_, knapsack_, pool_, static_cast<double>(cost_) - almost_one, watch_);
-            if (row) add_row(price_row(model_, knapsack_, row->prices));
+            const GeneratedColumns columns = generate_columns(model_, knapsack_, pool_, static_cast<double>(cost_) - almost_one, watch_);
+            near_ = columns.bars;
+            if (columns.row) add_row(price_row(model_, knapsack_, columns.row->prices));
         }
         if (!done()) {
             MixPacker packer(model_, knapsack_, pool_, watch_);
@@ -68,7 +69,7 @@ private:
 
     void raise_bound()
     {
-        const std::int64_t bound = cheapest_mix(model_, rows_, {}, 0, cost_).bound;
+        const std::int64_t bound = cheapest_mix(model_, rows_, {{}, 0, cost_, near_}, watch_).bound;
         if (bound <= bound_) return;
         bound_ = bound;
         tell();
@@ -115,7 +116,7 @@ private:
         std::vector<Mix> tried;
         std::int64_t least = 0;
         while (!done() && tried.size() < most_tried) {
-            const auto mix = cheapest_mix(model_, rows_, tried, least, cost_).mix;
+            const auto mix = cheapest_mix(model_, rows_, {tried, least, cost_, near_}, watch_).mix;
             if (!mix) return;
             const MixTest tested = packer.test(*mix);
             if (tested.verdict == MixVerdict::forbidden) {
@@ -149,7 +150,7 @@ private:
         for (std::size_t r = rows_.size(); r-- > 0 && rows_.size() > 1;) {
             std::vector<PriceRow> fewer = rows_;
             fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(r));
-            if (cheapest_mix(model_, fewer, {}, 0, bound_).bound >= bound_) rows_ = std::move(fewer);
+            if (cheapest_mix(model_, fewer, {{}, 0, bound_, {}}, watch_).bound >= bound_) rows_ = std::move(fewer);
         }
     }
 
@@ -160,6 +161,7 @@ private:
     std::int64_t bound_ = 0;
     std::vector<PriceRow> rows_;
     ColumnPool pool_;
+    std::vector<double> near_;  // bars of each kind in the linear master
     Knapsack knapsack_;
     std::uint64_t next_dive_ = 0;
 };

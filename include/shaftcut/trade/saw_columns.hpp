@@ -35,8 +35,14 @@ struct PricedPatterns {
 PricedPatterns price_patterns(const Model& model, Knapsack& knapsack, const Counts& bars, const Counts& limits,
                               const std::vector<double>& search, const Pricing& judge, Effort effort);
 
-// Adds to the pool what the least-cost master needs, starting from the patterns in it (which must cover all pieces within
-// the stock). Returns the strongest row of prices met; stops early when its linear value passes enough, or time is up.
-std::optional<PriceRow> generate_columns(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch);
+struct GeneratedColumns {
+    std::optional<PriceRow> row;  // the strongest row of prices met
+    std::vector<double> bars;     // of each kind, fractions, in the last master; empty when none was solved
+};
+
+// Fills the pool with what the least-cost master needs, starting from the patterns in it (which must cover all pieces within
+// the stock), and leaves out what it does not. Stops early when the row's linear value passes `enough`, when it rounds up
+// to the master's cost, or when time is up.
+GeneratedColumns generate_columns(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch);
 
 }  // namespace shaftcut::saw

@@ -29,10 +29,16 @@ struct MixSearch {
                              // search was cut off; not meaningful when some mixes were excluded as tried
 };
 
-// The cheapest mix that satisfies every row, is not among `tried`, costs at least `least` and less than `limit`. Among
-// equals the one with the most worth to spare in the first row. Needs at least one row.
-MixSearch cheapest_mix(const Model& model, const std::vector<PriceRow>& rows, const std::vector<Mix>& tried,
-                       std::int64_t least, std::int64_t limit);
+// What to look for: the cheapest mix that satisfies every row (at least one), is not among `tried`, costs at least `least` and
+// less than `limit`. The search starts from mixes near `near`, empty: from the most of what is cheapest for its worth.
+struct MixWanted {
+    std::vector<Mix> tried;
+    std::int64_t least = 0;
+    std::int64_t limit = 0;
+    std::vector<double> near;
+};
+
+MixSearch cheapest_mix(const Model& model, const std::vector<PriceRow>& rows, const MixWanted& sought, const SawWatch& watch);
 
 // What the cheapest fractions of bars that satisfy the row cost, about: to compare rows, not to prove with.
 // Infinite when all bars together do not satisfy it.
