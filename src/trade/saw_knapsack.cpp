@@ -12,7 +12,7 @@ __extension__ typedef __int128 Wide;
 constexpr std::int64_t least_quick_nodes = 5'000;
 constexpr std::int64_t cells_for_a_node = 200;  // measured: looking longer before filling the table does not pay
 constexpr std::int64_t exact_nodes = 20'000'000;
-constexpr std::int64_t most_cells = 6'000'000;
+constexpr std::int64_t most_cells = 6'000'000;  // of the table: 48 MB
 constexpr double most_value = 4503599627370496.0;  // 2^52: whole numbers below it are exact in a double
 
 // What is worth taking, dearest for its length first.
@@ -28,69 +28,6 @@ std::vector<KnapsackItem> items_by_density(const Model& model, const Counts& lim
 }
 
 }  // namespace
-
-// at(j, room): no choice among items j, j+1, ... in `room` is worth more. Rooms are counted in coarse steps, sizes rounded
-// down to them, so it is safe for any step and exact for a step of 1. Doubles hold the whole numbers exactly and the
-// compiler can work on several at once.
-class Knapsack::BoundTable {
-public:
-    void fill(const std::vector<KnapsackItem>& items, std::int64_t capacity)
-    {
-        step_ = cells_needed(items.size(), capacity) / most_cells + 1;
-        width_ = static_cast<std::size_t>(capacity / step_) + 1;
-        reserve((items.size() + 3) * width_);
-        std::fill_n(row(items.size()), width_, 0.0);
-        for (std::size_t j = items.size(); j-- > 0;) fill_row(items[j], j, row(items.size() + 1), row(items.size() + 2));
-    }
-
-    static std::int64_t cells_needed(std::size_t items, std::int64_t capacity)
-    {
-        return (capacity + 1) * static_cast<std::int64_t>(items + 1);
-    }
-
-    double at(std::size_t item, std::int64_t room) const { return cells_[item * width_ + static_cast<std::size_t>(room / step_)]; }
-
-private:
-    double* row(std::size_t j) { return &cells_[j * width_]; }
-
-    void reserve(std::size_t cells)
-    {
-        if (cells <= reserved_) return;
-        cells_ = std::make_unique_for_overwrite<double[]>(cells);
-        reserved_ = cells;
-    }
-
-    // Row j is row j+1 with up to `limit` pieces of the item, taken in groups of 1, 2, 4, ... and a rest. The groups in between
-    // go to two spare rows in turn.
-    void fill_row(const KnapsackItem& item, std::size_t j, double* spare, double* other)
-    {
-        const double* from = row(j + 1);
-        std::int64_t left = std::min(item.limit, static_cast<std::int64_t>(width_) * step_ / item.size + 1);
-        for (std::int64_t group = 1; left > 0; group *= 2) {
-            const std::int64_t take = std::min(group, left);
-            left -= take;
-            double* to = left > 0 ? spare : row(j);
-            const std::int64_t shift = std::min<std::int64_t>(item.size / step_ * take, static_cast<std::int64_t>(width_));
-            add_group(from, to, static_cast<std::size_t>(shift), static_cast<double>(item.price * take));
-            from = to;
-            std::swap(spare, other);
-        }
-    }
-
-    void add_group(const double* __restrict from, double* __restrict to, std::size_t shift, double gain) const
-    {
-        std::copy_n(from, shift, to);
-        for (std::size_t at = shift; at < width_; ++at) {
-            const double with = from[at - shift] + gain;
-            to[at] = with > from[at] ? with : from[at];
-        }
-    }
-
-    std::int64_t step_ = 1;
-    std::size_t width_ = 0;
-    std::unique_ptr<double[]> cells_;
-    std::size_t reserved_ = 0;
-};
 
 // Depth-first search for the best filling of one bar: at each level the next item to use and how many of it.
 class Knapsack::Search {
@@ -133,7 +70,7 @@ private:
         for (; j < items_.size() && smallest_[j] <= room && !hopeless(j, room, value); ++j) {
             const KnapsackItem& item = items_[j];
             if (item.size > room) continue;
-            taken_.push_back({item.size_index, 0});
+            taken_.push_back({item.index, 0});
             for (std::int64_t count = std::min(item.limit, room / item.size); count > 0 && spend_node(); --count) {
                 taken_.back().count = count;
                 descend(j + 1, room - count * item.size, value + count * item.price);
@@ -184,7 +121,7 @@ std::vector<Filling> Knapsack::best_fillings(const Counts& bars, const Counts& l
     std::int64_t capacity = 0;
     for (std::size_t k = 0; k < bars.size(); ++k)
         if (bars[k] > 0) capacity = std::max(capacity, model_.bars[k].capacity);
-    if (effort == Effort::exact) table_->fill(items, capacity);
+    if (effort == Effort::exact) table_->fill(items, capacity, most_cells);
     const std::int64_t cells = std::min(BoundTable::cells_needed(items.size(), capacity), most_cells);
     const std::int64_t nodes = effort == Effort::exact ? exact_nodes : least_quick_nodes + cells / cells_for_a_node;
     for (std::size_t k = 0; k < bars.size(); ++k)

@@ -39,6 +39,7 @@ Master::Master(const Model& model, Aim aim) : program_(new Program{model, aim})
     for (const BarKind& bar : model.bars) unit = std::max(unit, aim == Aim::least_cost ? bar.cost : bar.capacity);
     program_->unit = static_cast<double>(unit);
     program_->simplex.setLogLevel(0);
+    program_->simplex.scaling(0);
     add_size_rows(program_->simplex, model);
     if (aim == Aim::least_shortage) {
         add_shortages(program_->simplex, model, program_->unit);

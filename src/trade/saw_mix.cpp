@@ -10,6 +10,9 @@ namespace {
 
 constexpr std::int64_t nodes_to_prove = 5'000'000;
 constexpr std::int64_t nodes_to_try = 300'000;
+constexpr std::int64_t nodes_before_tables = 20'000;
+constexpr std::size_t most_tables = 4;
+constexpr std::int64_t table_cells = 2'000'000;  // of each: 16 MB
 
 // Bar kinds cheapest for their worth first; kinds that are worth nothing last.
 std::vector<std::size_t> by_value_for_money(const Model& model, const PriceRow& row)
@@ -31,8 +34,7 @@ std::int64_t ceil_div(Worth a, std::int64_t b)
 class Enumeration {
 public:
     Enumeration(const Model& model, const std::vector<PriceRow>& rows, const MixWanted& sought, const SawWatch& watch)
-        : model_(model), rows_(rows), sought_(sought), watch_(watch), nodes_left_(sought.least > 0 ? nodes_to_try : nodes_to_prove),
-          depth_of_(model.bars.size())
+        : model_(model), rows_(rows), sought_(sought), watch_(watch), nodes_left_(nodes_before_tables), depth_of_(model.bars.size())
     {
         for (const PriceRow& row : rows) {
             orders_.push_back(by_value_for_money(model, row));
@@ -49,6 +51,11 @@ public:
         for (std::size_t r = 0; r < rows_.size(); ++r) bound = std::max(bound, std::min(sought_.limit, rest_cost(r, 0)));
         floor_ = std::max(bound, sought_.least);
         descend(0, 0);
+        if (nodes_left_ < 0 && watch_.seconds_left() > 0) {
+            fill_tables();
+            nodes_left_ = sought_.least > 0 ? nodes_to_try : nodes_to_prove;
+            descend(0, 0);
+        }
         if (nodes_left_ >= 0) bound = edge();
         return {best_, bound};
     }
@@ -106,12 +113,30 @@ private:
         return missing > 0 ? std::numeric_limits<double>::infinity() : cost;
     }
 
+    // What an affordable choice of the kinds from each depth on can be worth: a knapsack with the costs as sizes.
+    void fill_tables()
+    {
+        for (std::size_t r = 0; r < std::min(rows_.size(), most_tables); ++r) {
+            std::vector<KnapsackItem> items;
+            for (const std::size_t k : orders_[0]) items.push_back({k, model_.bars[k].cost, rows_[r].bar_worth[k], model_.bars[k].available});
+            tables_.emplace_back().fill(items, edge(), table_cells);
+        }
+    }
+
+    bool table_allows(std::size_t r, std::size_t t, std::int64_t spent) const
+    {
+        if (r >= tables_.size()) return true;
+        const std::int64_t budget = edge() - 1 - spent;
+        return budget >= 0 && static_cast<double>(missing_[r]) * (1 - 1e-11) <= tables_[r].at(t, budget);
+    }
+
     // Whether row r leaves a chance. Doubles decide where they are far from the edge, whole numbers where they are not.
     bool row_allows(std::size_t r, std::size_t t, std::int64_t spent) const
     {
         const double rough = static_cast<double>(spent) + rough_rest_cost(r, t);
         const auto limit = static_cast<double>(edge());
         if (rough > limit * (1 + 1e-9) + 1) return false;
+        if (!table_allows(r, t, spent)) return false;
         if (rough < limit * (1 - 1e-9) - 2) return true;
         return may_improve(spent + rest_cost(r, t));
     }
@@ -182,7 +207,7 @@ private:
         bool allowed = first_row_allows;
         for (std::size_t r = 1; allowed && r < rows_.size(); ++r) allowed = row_allows(r, t + 1, spent);
         if (allowed) descend(t + 1, spent);
-        const bool fewer_is_worse = !first_row_allows && missing_[0] >= 0;
+        const bool fewer_is_worse = !first_row_allows && missing_[0] >= 0 && tables_.empty();
         take(k, -count);
         return !fewer_is_worse;
     }
@@ -196,6 +221,7 @@ private:
     std::vector<std::size_t> depth_of_;
     std::vector<std::vector<std::size_t>> orders_;
     std::vector<std::vector<Offer>> offers_;
+    std::vector<BoundTable> tables_;  // of the first rows, once the search has turned out long
     std::vector<Worth> missing_;
     Mix mix_;
     std::optional<Mix> best_;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <span>
 
 namespace shaftcut::saw {
 namespace {
@@ -11,6 +12,7 @@ constexpr double nothing_short = 1e-7;  // of the longest bar: the LP's rounding
 constexpr double whole_tolerance = 1e-6;
 constexpr int most_steps_back = 12;
 constexpr std::size_t most_candidates = 3;
+constexpr std::size_t bars_for_one_more = 20;
 
 // SplitMix64 (Steele, Lea, Flood, OOPSLA 2014): the same numbers on every machine.
 std::uint64_t next_random(std::uint64_t& state)
@@ -145,8 +147,20 @@ std::vector<MixPacker::Candidate> MixPacker::candidates(const State& state, cons
         if (worth_it) all.push_back({c, std::max(share, 0.5 * whole_tolerance) + noise * next_share(random)});
     }
     std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) { return a.score > b.score; });
-    if (all.size() > most_candidates) all.resize(most_candidates);
     return all;
+}
+
+// While many bars are open, a step fixes more than one of them.
+MixPacker::State MixPacker::with_several(State state, const std::vector<Candidate>& ranked) const
+{
+    std::size_t most = ranked.size() / bars_for_one_more;
+    for (const Candidate& candidate : ranked) {
+        if (most == 0) break;
+        if (!fits_pattern(pool_.patterns()[loaded_[candidate.column]], state)) continue;
+        state = with_column(std::move(state), candidate.column, 1);
+        --most;
+    }
+    return state;
 }
 
 Dive MixPacker::dive(const Mix& mix, std::uint64_t number)
@@ -165,7 +179,13 @@ Dive MixPacker::dive(const Mix& mix, std::uint64_t number)
         }
         going = false;
         const std::vector<Candidate> next = candidates(state, fractions, noise, random);
-        for (const Candidate& candidate : next) {
+        const State several = with_several(state, next);
+        if (several.packing.size() > state.packing.size() + 1 && restore(several) == Rest::fits) {
+            state = several;
+            going = true;
+            continue;
+        }
+        for (const Candidate& candidate : std::span(next).first(std::min(next.size(), most_candidates))) {
             const State fixed = with_column(state, candidate.column, 1);
             const Rest rest = restore(fixed);
             if (rest == Rest::fits) {

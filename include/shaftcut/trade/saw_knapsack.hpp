@@ -4,6 +4,7 @@
 
 #include <memory>
 
+#include "shaftcut/trade/saw_bound_table.hpp"
 #include "shaftcut/trade/saw_model.hpp"
 
 namespace shaftcut::saw {
@@ -18,14 +19,6 @@ struct Filling {
 // exact: with a table of bounds over room and remaining sizes; `most` exceeds `value` only where the search had to be cut off.
 enum class Effort { quick, exact };
 
-// What is worth taking into a bar, as the search sees it.
-struct KnapsackItem {
-    std::size_t size_index;
-    std::int64_t size;
-    std::int64_t price;
-    std::int64_t limit;
-};
-
 // Keeps its tables from search to search. The model and the watch must outlive it.
 class Knapsack {
 public:
@@ -39,7 +32,6 @@ public:
     std::vector<Filling> best_fillings(const Counts& bars, const Counts& limits, const std::vector<std::int64_t>& prices, Effort effort);
 
 private:
-    class BoundTable;
     class Search;
     const Model& model_;
     const SawWatch& watch_;

@@ -53,6 +53,7 @@ private:
     State with_whole_parts(State state, const MasterAnswer& fractions, std::uint64_t& random) const;
     State with_column(State state, std::size_t column, std::int64_t times) const;
     std::vector<Candidate> candidates(const State& state, const MasterAnswer& fractions, double noise, std::uint64_t& random) const;
+    State with_several(State state, const std::vector<Candidate>& ranked) const;
     bool fits_pattern(const Pattern& pattern, const State& state) const;
 
     const Model& model_;
