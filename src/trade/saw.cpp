@@ -96,7 +96,7 @@ SawOutcome plan_saw(const SawTask& task, const SawWatch& watch)
     auto start = saw::first_packing(model, watch);
     if (std::holds_alternative<SawRefusal>(start)) return std::get<SawRefusal>(std::move(start));
     saw::Found found = saw::search_cheapest(model, std::get<saw::Packing>(std::move(start)), watch);
-    found.packing = saw::finished(task, model, std::move(found.packing), watch);
+    found.packing = saw::finished(task, model, std::move(found.packing), found.pool, watch);
     return saw::make_plan(task, model, found);
 }
 

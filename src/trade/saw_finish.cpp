@@ -8,7 +8,8 @@ namespace {
 
 constexpr int most_attempts = 8;
 constexpr std::size_t sizes_for_one_attempt_less = 20;
-constexpr std::uint64_t dives_an_attempt = 3;
+constexpr std::uint64_t most_dives = 3;
+constexpr std::size_t sizes_for_one_dive = 60;
 constexpr std::size_t most_merged_patterns = 300;
 
 std::int64_t room_in(const Model& model, const Pattern& pattern)
@@ -67,17 +68,18 @@ Model with_free_room(const Model& model, std::int64_t room)
     return more;
 }
 
-std::optional<Packing> pack_with_free_room(const Model& model, const Packing& packing, std::int64_t room, const SawWatch& watch)
+std::optional<Packing> pack_with_free_room(const Model& model, const Packing& packing, std::int64_t room, ColumnPool pool,
+                                           const SawWatch& watch)
 {
     const Model more = with_free_room(model, room);
     Knapsack knapsack(more, watch);
-    ColumnPool pool;
     for (const PackedBars& packed : packing) pool.add(packed.pattern);
     MixPacker packer(more, knapsack, pool, watch);
     const Mix mix = bars_used(model, packing);
     if (packer.test(mix).verdict != MixVerdict::fractions_fit) return std::nullopt;
     std::optional<Packing> best;
-    for (std::uint64_t number = 0; number < dives_an_attempt && watch.seconds_left() > 0; ++number) {
+    const std::uint64_t dives = model.sizes.size() < sizes_for_one_dive ? most_dives : 1;
+    for (std::uint64_t number = 0; number < dives && watch.seconds_left() > 0; ++number) {
         Dive dive = packer.dive(mix, number);
         if (!dive.complete) continue;
         for (PackedBars& packed : dive.packing)
@@ -110,7 +112,7 @@ Length leftover_of(const SawTask& task, const Model& model, const Pattern& patte
     return std::max(left, Length());
 }
 
-Packing finished(const SawTask& task, const Model& model, Packing packing, const SawWatch& watch)
+Packing finished(const SawTask& task, const Model& model, Packing packing, const ColumnPool& known, const SawWatch& watch)
 {
     packing = with_merged_pairs(model, tidied(model, std::move(packing)));
     const std::int64_t unit = (model.sizes[0].length + task.kerf).um() / model.sizes[0].size;
@@ -120,7 +122,7 @@ Packing finished(const SawTask& task, const Model& model, Packing packing, const
     const int attempts = most_attempts - static_cast<int>(std::min<std::size_t>(most_attempts - 1, model.sizes.size() / sizes_for_one_attempt_less));
     for (int attempt = 0; attempt < attempts && least <= most && watch.seconds_left() > 0; ++attempt) {
         const std::int64_t room = attempt == 0 ? most : least + (most - least) / 2;
-        if (auto better = pack_with_free_room(model, packing, room, watch)) {
+        if (auto better = pack_with_free_room(model, packing, room, known, watch)) {
             packing = std::move(*better);
             least = room_in(model, packing[roomiest(model, packing)].pattern) + 1;
         } else {

@@ -34,7 +34,7 @@ public:
             for (int round = 0; round < most_rounds && !done(); ++round) walk_mixes(packer, std::min(most_dives, first_dives << round));
         }
         drop_idle_rows();
-        return {best_, bound_, rows_};
+        return {std::move(best_), bound_, std::move(rows_), std::move(pool_)};
     }
 
 private:

@@ -11,6 +11,7 @@ Length leftover_of(const SawTask& task, const Model& model, const Pattern& patte
 
 // A packing on the same bars, at the same cost, whose longest leftover is at least as long (when it is reusable) and that has
 // no more patterns. Heuristic: no claim that a longer leftover or fewer patterns are impossible.
-Packing finished(const SawTask& task, const Model& model, Packing packing, const SawWatch& watch);
+// `known`: patterns to start from.
+Packing finished(const SawTask& task, const Model& model, Packing packing, const ColumnPool& known, const SawWatch& watch);
 
 }  // namespace shaftcut::saw

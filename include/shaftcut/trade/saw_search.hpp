@@ -9,6 +9,7 @@ struct Found {
     Packing packing;
     std::int64_t bound = 0;      // in the model's unit of cost
     std::vector<PriceRow> rows;  // prove the bound
+    ColumnPool pool;             // patterns that were useful on the way
 };
 
 // `start` packs all pieces. Stops when the bound is met, when time is up, or after a fixed number of rounds without either.
