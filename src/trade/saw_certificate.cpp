@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "shaftcut/trade/saw_check_task.hpp"
 #include "shaftcut/trade/saw_mix.hpp"
 
 namespace shaftcut {
@@ -22,6 +23,7 @@ bool well_formed(const saw::Model& model, const std::vector<std::int64_t>& price
 bool certifies(const SawTask& task, const SawCertificate& certificate, std::int64_t lower_bound)
 {
     if (lower_bound <= 0) return true;
+    if (lower_bound > most_saw_pieces * most_saw_cost || saw::check_task(task)) return false;
     const saw::Model model = saw::make_model(task);
     if (model.bars.empty() || !same_lengths(model, certificate) || certificate.prices.empty()) return false;
     const SawWatch no_limit{[] { return 1.0; }, {}};

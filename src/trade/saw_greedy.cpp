@@ -22,36 +22,63 @@ OpenBars with_pieces(const Model& model, const OpenBars& open, std::size_t size,
     return more;
 }
 
-// Puts as many of `left` pieces as fit into the equal bars one after another: some bars full of them, one with the rest, some
-// untouched.
-std::vector<OpenBars> shared_out(const Model& model, const OpenBars& open, std::size_t size, std::int64_t& left)
-{
-    const std::int64_t each = open.room / model.sizes[size].size;
-    const std::int64_t full = each == 0 ? 0 : std::min(open.packed.count, left / each);
-    left -= full * each;
-    const std::int64_t rest = each > 0 && full < open.packed.count ? left : 0;
-    left -= rest;
-    std::vector<OpenBars> parts;
-    if (full > 0) parts.push_back(with_pieces(model, open, size, each, full));
-    if (rest > 0) parts.push_back(with_pieces(model, open, size, rest, 1));
-    const std::int64_t untouched = open.packed.count - full - (rest > 0 ? 1 : 0);
-    if (untouched > 0) parts.push_back(with_pieces(model, open, size, 0, untouched));
-    return parts;
-}
+// First-fit decreasing in progress.
+class FirstFit {
+public:
+    FirstFit(const Model& model, const Counts& bars, const std::vector<std::size_t>& order) : model_(model), bars_(bars), order_(order) {}
 
-// New bars for `left` pieces of a size; fewer when the stock runs out.
-std::vector<OpenBars> opened(const Model& model, std::size_t size, std::int64_t& left, Counts& bars, const std::vector<std::size_t>& order)
-{
-    std::vector<OpenBars> fresh;
-    for (const std::size_t k : order) {
-        const std::int64_t each = model.bars[k].capacity / model.sizes[size].size;
-        if (each == 0 || left == 0 || bars[k] == 0) continue;
-        const std::int64_t count = std::min(bars[k], (left + each - 1) / each);
-        bars[k] -= count;
-        for (OpenBars& part : shared_out(model, {{{k, {}}, count}, model.bars[k].capacity}, size, left)) fresh.push_back(std::move(part));
+    // False when the stock runs out.
+    bool place(std::size_t size, std::int64_t count)
+    {
+        left_ = count;
+        std::vector<OpenBars> before = std::move(open_);
+        open_.clear();
+        for (OpenBars& group : before) {
+            if (left_ == 0 || group.room < model_.sizes[size].size) open_.push_back(std::move(group));
+            else share_out(group, size);
+        }
+        for (const std::size_t k : order_) open_new(k, size);
+        return left_ == 0;
     }
-    return fresh;
-}
+
+    Packing packing() const
+    {
+        Packing packing;
+        for (const OpenBars& group : open_) packing.push_back(group.packed);
+        return tidied(model_, std::move(packing));
+    }
+
+private:
+    // Puts as many of the pieces left as fit into the equal bars one after another: some bars full of them, one with the
+    // rest, some untouched.
+    void share_out(const OpenBars& open, std::size_t size)
+    {
+        const std::int64_t each = open.room / model_.sizes[size].size;
+        const std::int64_t full = std::min(open.packed.count, left_ / each);
+        left_ -= full * each;
+        const std::int64_t rest = full < open.packed.count ? left_ : 0;
+        left_ -= rest;
+        if (full > 0) open_.push_back(with_pieces(model_, open, size, each, full));
+        if (rest > 0) open_.push_back(with_pieces(model_, open, size, rest, 1));
+        const std::int64_t untouched = open.packed.count - full - (rest > 0 ? 1 : 0);
+        if (untouched > 0) open_.push_back(with_pieces(model_, open, size, 0, untouched));
+    }
+
+    void open_new(std::size_t k, std::size_t size)
+    {
+        const std::int64_t each = model_.bars[k].capacity / model_.sizes[size].size;
+        if (each == 0 || left_ == 0 || bars_[k] == 0) return;
+        const std::int64_t count = std::min(bars_[k], (left_ + each - 1) / each);
+        bars_[k] -= count;
+        share_out({{{k, {}}, count}, model_.bars[k].capacity}, size);
+    }
+
+    const Model& model_;
+    Counts bars_;
+    const std::vector<std::size_t>& order_;
+    std::vector<OpenBars> open_;
+    std::int64_t left_ = 0;
+};
 
 std::vector<std::size_t> kinds(const Model& model)
 {
@@ -80,25 +107,10 @@ std::vector<std::size_t> cheapest_first(const Model& model)
 std::optional<Packing> first_fit_decreasing(const Model& model, const Counts& counts, const Counts& bars,
                                             const std::vector<std::size_t>& order)
 {
-    std::vector<OpenBars> open;
-    Counts left_in_stock = bars;
-    for (std::size_t size = 0; size < counts.size(); ++size) {
-        std::int64_t left = counts[size];
-        if (left == 0) continue;
-        std::vector<OpenBars> next;
-        for (const OpenBars& group : open) {
-            if (left == 0 || group.room < model.sizes[size].size) next.push_back(group);
-            else
-                for (OpenBars& part : shared_out(model, group, size, left)) next.push_back(std::move(part));
-        }
-        for (OpenBars& part : opened(model, size, left, left_in_stock, order)) next.push_back(std::move(part));
-        if (left > 0) return std::nullopt;
-        open = std::move(next);
-    }
-    Packing packing;
-    for (OpenBars& group : open)
-        if (!group.packed.pattern.parts.empty()) packing.push_back(std::move(group.packed));
-    return tidied(model, std::move(packing));
+    FirstFit fit(model, bars, order);
+    for (std::size_t size = 0; size < counts.size(); ++size)
+        if (counts[size] > 0 && !fit.place(size, counts[size])) return std::nullopt;
+    return fit.packing();
 }
 
 Packing on_cheapest_bars(const Model& model, Packing packing, const Counts& bars)

@@ -159,15 +159,16 @@ private:
     std::int64_t most_useful(std::size_t k, std::int64_t cost) const
     {
         std::int64_t most = 0;
+        const std::int64_t there = model_.bars[k].available;
         for (std::size_t r = 0; r < rows_.size(); ++r) {
-            if (missing_[r] <= 0) continue;
             const std::int64_t worth = rows_[r].bar_worth[k];
-            most = std::max(most, worth == 0 ? 0 : ceil_div(missing_[r], worth));
+            if (missing_[r] <= 0 || worth == 0) continue;
+            most = std::max(most, missing_[r] >= static_cast<Worth>(worth) * there ? there : ceil_div(missing_[r], worth));
         }
         const std::int64_t price = model_.bars[k].cost;
         const std::int64_t afford = price == 0 ? INT64_MAX : (edge() - 1 - cost) / price;
         if (cost + most * price < sought_.least && price > 0) most = std::max(most, (sought_.least - cost + price - 1) / price);
-        return std::min({most, afford, model_.bars[k].available});
+        return std::min({most, afford, there});
     }
 
     void take(std::size_t k, std::int64_t count)
@@ -197,7 +198,7 @@ private:
     }
 
     // False when still fewer bars of the kind at depth t cannot help: it is the cheapest left for the first row, and while
-    // something is missing there, fewer of it only cost more.
+    // something is missing there, fewer of it only cost more. (A table refuses for another reason, so not with tables.)
     bool try_count(std::size_t t, std::int64_t count, std::int64_t cost)
     {
         const std::size_t k = orders_[0][t];
@@ -207,7 +208,7 @@ private:
         bool allowed = first_row_allows;
         for (std::size_t r = 1; allowed && r < rows_.size(); ++r) allowed = row_allows(r, t + 1, spent);
         if (allowed) descend(t + 1, spent);
-        const bool fewer_is_worse = !first_row_allows && missing_[0] >= 0 && tables_.empty();
+        const bool fewer_is_worse = !first_row_allows && missing_[0] >= 0 && rows_[0].bar_worth[k] > 0 && tables_.empty();
         take(k, -count);
         return !fewer_is_worse;
     }

@@ -9,7 +9,7 @@ namespace shaftcut::saw {
 namespace {
 
 constexpr std::int64_t most_reachable_steps = 50'000'000;  // beyond this the reachable lengths are not worth their time
-constexpr std::int64_t most_reachable_capacity = 20'000'000;
+constexpr std::int64_t most_reachable_capacity = 2'000'000;
 
 std::vector<CutSize> merged_sizes(const SawTask& task)
 {

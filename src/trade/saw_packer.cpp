@@ -10,24 +10,10 @@ namespace {
 
 constexpr double nothing_short = 1e-7;  // of the longest bar: the LP's rounding
 constexpr double whole_tolerance = 1e-6;
+constexpr double share_left_out = 0.3;  // of the whole parts, in all dives but the plain one
 constexpr int most_steps_back = 12;
 constexpr std::size_t most_candidates = 3;
 constexpr std::size_t bars_for_one_more = 20;
-
-// SplitMix64 (Steele, Lea, Flood, OOPSLA 2014): the same numbers on every machine.
-std::uint64_t next_random(std::uint64_t& state)
-{
-    state += 0x9E3779B97F4A7C15U;
-    std::uint64_t z = state;
-    z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9U;
-    z = (z ^ (z >> 27)) * 0x94D049BB133111EBU;
-    return z ^ (z >> 31);
-}
-
-double next_share(std::uint64_t& state)
-{
-    return static_cast<double>(next_random(state) >> 11) * 0x1p-53;
-}
 
 std::int64_t total(const Counts& counts)
 {
@@ -35,6 +21,26 @@ std::int64_t total(const Counts& counts)
 }
 
 }  // namespace
+
+// Shares from 0 to 1 by SplitMix64 (Steele, Lea, Flood, OOPSLA 2014): the same on every machine. Number 0: always 1.
+class MixPacker::Shares {
+public:
+    explicit Shares(std::uint64_t number) : plain_(number == 0), state_(number) {}
+
+    double next()
+    {
+        if (plain_) return 1.0;
+        state_ += 0x9E3779B97F4A7C15U;
+        std::uint64_t z = state_;
+        z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9U;
+        z = (z ^ (z >> 27)) * 0x94D049BB133111EBU;
+        return static_cast<double>((z ^ (z >> 31)) >> 11) * 0x1p-53;
+    }
+
+private:
+    bool plain_;
+    std::uint64_t state_;
+};
 
 MixPacker::MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, const SawWatch& watch)
     : model_(model), knapsack_(knapsack), pool_(pool), watch_(watch)
@@ -123,13 +129,12 @@ MixPacker::State MixPacker::with_column(State state, std::size_t column, std::in
 }
 
 // The whole parts of the amounts leave fractions that still fit. Later dives leave some of them out.
-MixPacker::State MixPacker::with_whole_parts(State state, const MasterAnswer& fractions, std::uint64_t& random) const
+MixPacker::State MixPacker::with_whole_parts(State state, const MasterAnswer& fractions, Shares& shares) const
 {
-    const bool plain = random == 0;
     for (std::size_t c = 0; c < fractions.amounts.size(); ++c) {
         auto times = static_cast<std::int64_t>(std::floor(fractions.amounts[c] + whole_tolerance));
         if (times == 0) continue;
-        if (!plain && next_share(random) < 0.3) --times;
+        if (shares.next() < share_left_out) --times;
         for (const Part& part : pool_.patterns()[loaded_[c]].parts) times = std::min(times, state.counts[part.size] / part.count);
         times = std::min(times, state.bars[pool_.patterns()[loaded_[c]].bar]);
         if (times > 0) state = with_column(std::move(state), c, times);
@@ -138,13 +143,13 @@ MixPacker::State MixPacker::with_whole_parts(State state, const MasterAnswer& fr
 }
 
 std::vector<MixPacker::Candidate> MixPacker::candidates(const State& state, const MasterAnswer& fractions, double noise,
-                                                        std::uint64_t& random) const
+                                                        Shares& shares) const
 {
     std::vector<Candidate> all;
     for (std::size_t c = 0; c < fractions.amounts.size(); ++c) {
         const double share = fractions.amounts[c] - std::floor(fractions.amounts[c] + whole_tolerance);
         const bool worth_it = fractions.amounts[c] > whole_tolerance && fits_pattern(pool_.patterns()[loaded_[c]], state);
-        if (worth_it) all.push_back({c, std::max(share, 0.5 * whole_tolerance) + noise * next_share(random)});
+        if (worth_it) all.push_back({c, std::max(share, 0.5 * whole_tolerance) + noise * shares.next()});
     }
     std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) { return a.score > b.score; });
     return all;
@@ -166,19 +171,19 @@ MixPacker::State MixPacker::with_several(State state, const std::vector<Candidat
 Dive MixPacker::dive(const Mix& mix, std::uint64_t number)
 {
     State state{wanted(model_), mix, {}};
-    std::uint64_t random = number;
+    Shares shares(number);
     const double noise = number == 0 ? 0.0 : 0.1 + 0.1 * static_cast<double>(number % 8);
     int steps_back = 0;
     bool going = restore(state) == Rest::fits;
     while (going && total(state.counts) > 0) {
         const MasterAnswer fractions = answer_;
-        const State whole = with_whole_parts(state, fractions, random);
+        const State whole = with_whole_parts(state, fractions, shares);
         if (whole.packing.size() > state.packing.size() && restore(whole) == Rest::fits) {
             state = whole;
             continue;
         }
         going = false;
-        const std::vector<Candidate> next = candidates(state, fractions, noise, random);
+        const std::vector<Candidate> next = candidates(state, fractions, noise, shares);
         const State several = with_several(state, next);
         if (several.packing.size() > state.packing.size() + 1 && restore(several) == Rest::fits) {
             state = several;

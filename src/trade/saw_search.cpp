@@ -103,10 +103,11 @@ private:
     }
 
     // Bars that cost nothing are there to be used.
-    void add_free_bars(Mix& mix) const
+    Mix with_free_bars(Mix mix) const
     {
         for (std::size_t k = 0; k < mix.size(); ++k)
             if (model_.bars[k].cost == 0) mix[k] = model_.bars[k].available;
+        return mix;
     }
 
     // First the cheapest mix that the rows allow, then mixes ever nearer to the best plan's cost: where costs are
@@ -130,13 +131,12 @@ private:
         }
     }
 
-    bool pack(MixPacker& packer, Mix mix, std::uint64_t dives)
+    bool pack(MixPacker& packer, const Mix& cheapest, std::uint64_t dives)
     {
-        const std::int64_t target = cost_of_mix(model_, mix);
-        add_free_bars(mix);
+        const std::int64_t target = cost_of_mix(model_, cheapest);
+        const Mix mix = with_free_bars(cheapest);
         for (std::uint64_t number = 0; number < dives && cost_ > target && watch_.seconds_left() > 0; ++number) {
-            Dive dive = packer.dive(mix, next_dive_ == 0 ? 0 : next_dive_);
-            ++next_dive_;
+            Dive dive = packer.dive(mix, next_dive_++);
             if (dive.complete) adopt(std::move(dive.packing));
             else adopt_with_rest(std::move(dive));
         }
@@ -152,6 +152,8 @@ private:
             fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(r));
             if (cheapest_mix(model_, fewer, {{}, 0, bound_, {}}, watch_).bound >= bound_) rows_ = std::move(fewer);
         }
+        // The same search that certifies() makes: no more is claimed than it will find.
+        bound_ = cheapest_mix(model_, rows_, {{}, 0, bound_, {}}, watch_).bound;
     }
 
     const Model& model_;

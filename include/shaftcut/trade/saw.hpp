@@ -98,7 +98,7 @@ struct SawWatch {
 SawOutcome plan_saw(const SawTask& task, const SawWatch& watch);
 
 // True when the prices prove that no plan for the task costs less than `lower_bound` millionths; false as well when they
-// are malformed. Uses no linear programme: for each row of prices an exact knapsack for each bar, then a search over whole
+// are malformed or the task is one that plan_saw() refuses at once. Uses no linear programme: for each row of prices an exact knapsack for each bar, then a search over whole
 // numbers of bars.
 bool certifies(const SawTask& task, const SawCertificate& certificate, std::int64_t lower_bound);
 

@@ -35,6 +35,7 @@ public:
     Dive dive(const Mix& mix, std::uint64_t number);
 
 private:
+    class Shares;
     enum class Rest { fits, short_of_bars, out_of_time };
     struct State {
         Counts counts;
@@ -50,9 +51,9 @@ private:
     void limit_master(const State& state);
     bool add_columns(const State& state, Effort effort);
     void load_master();
-    State with_whole_parts(State state, const MasterAnswer& fractions, std::uint64_t& random) const;
+    State with_whole_parts(State state, const MasterAnswer& fractions, Shares& shares) const;
     State with_column(State state, std::size_t column, std::int64_t times) const;
-    std::vector<Candidate> candidates(const State& state, const MasterAnswer& fractions, double noise, std::uint64_t& random) const;
+    std::vector<Candidate> candidates(const State& state, const MasterAnswer& fractions, double noise, Shares& shares) const;
     State with_several(State state, const std::vector<Candidate>& ranked) const;
     bool fits_pattern(const Pattern& pattern, const State& state) const;
 
