@@ -42,6 +42,18 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
     return pieces;
 }
 
+Blocks remaining(const Blocks& blocks, std::size_t from)
+{
+    Blocks rest(blocks.begin() + static_cast<std::ptrdiff_t>(from), blocks.end());
+    if (rest.empty() || rest.front().lead == Lead::heading) return rest;
+    for (std::size_t i = from; i-- > 0;)
+        if (blocks[i].lead == Lead::heading) {
+            rest.insert(rest.begin(), {Lead::heading, blocks[i].text + ", continued"});
+            break;
+        }
+    return rest;
+}
+
 }  // namespace
 
 double height_of(const Canvas& canvas, double width, const Block& block)
@@ -100,7 +112,7 @@ void Sheets::ensure(double height)
 
 void Sheets::flow(const Blocks& blocks, std::size_t from)
 {
-    const Blocks pieces = in_pieces(canvas(), room().width, {blocks.begin() + static_cast<std::ptrdiff_t>(from), blocks.end()});
+    const Blocks pieces = in_pieces(canvas(), room().width, remaining(blocks, from));
     for (std::size_t next_block = 0; next_block < pieces.size();) {
         const Placed placed = place(canvas(), {room().x, y_, room().width, left_over()}, pieces, next_block);
         next_block = placed.next;

@@ -30,6 +30,7 @@ std::vector<TubeView> tube_views(const WorkOrder& order);  // by number
 // The tube that the half on this end carries.
 Tube tube_on(const WorkOrder& order, End end);
 
+std::string verdict_words(Verdict verdict);   // "CUT", "FITS AS IT IS", "DO NOT CUT"
 std::string half_name(End end);               // "TRACTOR HALF"
 std::string cross_name(Reference reference);  // "outer cross"
 
@@ -58,8 +59,9 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
 double height_of(const Canvas& canvas, double width, const Block& block);
 
 Blocks step_blocks(const WorkOrder& order);
-// What the fitter must know besides: checks that are not passed, cautions; for a refused job why, and what next.
-Blocks finding_blocks(const WorkOrder& order);
+Blocks finding_blocks(const WorkOrder& order);  // checks that warn or were not made
+Blocks caution_blocks(const WorkOrder& order);  // cautions and notes
+// Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
 // Heading fields that were too long for the title block.
 Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order);
@@ -89,7 +91,9 @@ public:
     std::size_t count() const { return sheets_.size(); }
     void next(const std::string& what);   // begins a new sheet, and says on this one that `what` is there
     void ensure(double height);           // continues on a new sheet where less is left over
-    void flow(const Blocks& blocks, std::size_t from = 0);  // over the whole width, over as many sheets as it takes
+    // Blocks from number `from` on, over the whole width and as many sheets as it takes. What was begun elsewhere gets its
+    // heading again.
+    void flow(const Blocks& blocks, std::size_t from = 0);
     std::vector<Page> finished() const;   // with their numbers
 
 private:

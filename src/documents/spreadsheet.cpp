@@ -120,7 +120,7 @@ private:
         for (const auto& [known, format] : formats_)
             if (known == style) return format;
         lxw_format* const format = workbook_add_format(book_);
-        format_set_font_name(format, "DejaVu Sans");
+        format_set_font_name(format, "Arial");
         format_set_font_size(format, style.points);
         if (style.bold) format_set_bold(format);
         if (style.heavy) format_set_border(format, LXW_BORDER_MEDIUM);

@@ -84,7 +84,7 @@ void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
     steps.emplace_back("Put together in phase: the marks meet.");
     if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
     steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
-    steps.emplace_back("Longest position: overlap as drawn here.");
+    steps.emplace_back("Longest position: overlap as the cut sheet says.");
     // Four published texts; from memory also EN ISO 4254-1 and EN 12965.
     steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more.");
     steps.push_back(needs_second_chain(order) ? "Fit a second chain at the tractor end. Hook both, slack in every position."

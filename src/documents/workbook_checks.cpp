@@ -1,0 +1,195 @@
+// The checks that lengths decide, as formulas: the same comparisons as the program's own, each ignoring less than 0.01 mm.
+#include <algorithm>
+
+#include "workbook_lines.hpp"
+
+namespace shaftcut::workbook {
+namespace {
+
+const std::string cut_known = "cut_is_known=\"yes\"";
+
+std::string all_of(const std::vector<std::string>& conditions)
+{
+    if (conditions.empty()) return "TRUE";
+    std::string text = "AND(";
+    for (const std::string& one : conditions) text += (text.back() == '(' ? "" : ",") + one;
+    return text + ")";
+}
+
+std::string any_of(const std::vector<std::string>& conditions)
+{
+    if (conditions.empty()) return "FALSE";
+    std::string text = "OR(";
+    for (const std::string& one : conditions) text += (text.back() == '(' ? "" : ",") + one;
+    return text + ")";
+}
+
+LiveCheck clearance_check()
+{
+    LiveCheck check;
+    check.known = cut_known;
+    check.value = "clearance_value";
+    check.worst = "clearance_worst";
+    check.limit = "closing_clearance";
+    check.fails = any_of({clearly_below_expression("clearance_value", "closing_clearance"), "clearance_worst<0.01"});
+    check.warns = clearly_below_expression("clearance_worst", "closing_clearance_floor");
+    return check;
+}
+
+LiveCheck overlap_check(Range range)
+{
+    const std::string word = to_word(range);
+    LiveCheck check;
+    check.known = all_of({cut_known, "ISNUMBER(" + word + "_length)"});
+    if (range == Range::turning) check.unknown = "IF(stops_known=\"yes\",\"NOT-CHECKED\",\"FAIL\")";
+    check.value = word + "_overlap_value";
+    check.worst = word + "_overlap_worst";
+    check.limit = word + "_overlap_limit";
+    check.fails = clearly_below_expression(check.value, check.limit);
+    check.warns = clearly_below_expression(check.worst, check.limit);
+    return check;
+}
+
+// Where a half that would be cut has no seat or least tube, nothing is known.
+LiveCheck tube_left_check(const WorkOrder& order)
+{
+    std::vector<std::string> needed{cut_known};
+    bool inner_known = true;
+    bool outer_known = true;
+    for (const Tube tube : both_tubes) {
+        const Half& half = order.reading.shaft.halves[tube];
+        if (half.seat && half.least_tube) continue;
+        (tube == Tube::inner ? inner_known : outer_known) = false;
+        needed.push_back(for_tube("sawn_THIS_tube=0", tube));
+    }
+    LiveCheck check;
+    // The cut is asked for only once it is known: AND would look at it in any case.
+    check.known = needed.size() == 1 ? cut_known : "IF(" + cut_known + "," + all_of({needed.begin() + 1, needed.end()}) + ",FALSE)";
+    check.limit = "0";
+    if (!inner_known && !outer_known) return check;
+    const std::string spare = !outer_known ? "spare_inner_tube" : !inner_known ? "spare_outer_tube" : "least_spare_tube";
+    const std::string none = "AND(sawn_inner_tube=0,sawn_outer_tube=0)";
+    check.value = spare;
+    check.no_value = none;
+    check.fails = "IF(" + none + ",FALSE," + clearly_below_expression(spare, "0") + ")";
+    return check;
+}
+
+bool has(const Half& half, Feature feature)
+{
+    return std::find(half.features.begin(), half.features.end(), feature) != half.features.end();
+}
+
+LiveCheck shortening_check(const WorkOrder& order)
+{
+    std::vector<std::string> fails, warns;
+    for (const Tube tube : both_tubes) {
+        const Half& half = order.reading.shaft.halves[tube];
+        if (half.shortening_forbidden) fails.push_back(for_tube("sawn_THIS_tube>0", tube));
+        if (half.lubrication_hole) fails.push_back(for_tube(clearly_below_expression("left_THIS_half", "THIS_hole"), tube));
+        if (has(half, Feature::coated) || has(half, Feature::end_stop)) warns.push_back(for_tube("sawn_THIS_tube>0", tube));
+        if (has(half, Feature::one_chain_guard)) warns.push_back(for_tube(clearly_below_expression("one_chain_shortening", "sawn_THIS_guard"), tube));
+    }
+    LiveCheck check;
+    check.known = cut_known;
+    check.fails = any_of(fails);
+    check.warns = any_of(warns);
+    return check;
+}
+
+LiveCheck guard_clearance_check(const WorkOrder& order)
+{
+    const auto& halves = order.reading.shaft.halves;
+    LiveCheck check;
+    const bool faces = halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder;
+    check.known = faces ? all_of({cut_known, "has_inner_guard", "has_outer_guard"}) : "FALSE";
+    check.value = "guard_clearance_value";
+    check.limit = "closing_clearance";
+    check.fails = clearly_below_expression("guard_clearance_value", "0");
+    check.warns = clearly_below_expression("guard_clearance_value", "closing_clearance");
+    return check;
+}
+
+LiveCheck guard_cover_check()
+{
+    LiveCheck check;
+    check.known = all_of({cut_known, "has_inner_guard", "has_outer_guard"});
+    check.value = "guard_cover_value";
+    check.worst = "guard_cover_worst";
+    check.limit = "guard_overlap";
+    check.fails = clearly_below_expression("guard_cover_worst", "0");
+    check.warns = clearly_below_expression("guard_cover_value", "guard_overlap");
+    return check;
+}
+
+LiveCheck guard_setback_check()
+{
+    LiveCheck check;
+    check.known = all_of({cut_known, "OR(has_inner_guard,has_outer_guard)"});
+    check.value = "setback_value";
+    check.limit = "guard_setback";
+    check.warns = any_of({clearly_below_expression("setback_value", "0"), clearly_below_expression("guard_setback", "setback_value")});
+    return check;
+}
+
+std::string length_limit(const WorkOrder& order, Limit limit)
+{
+    return figure_with_unit(order.limits.length(limit), order.units, Toward::up, 3);
+}
+
+std::string part(const WorkOrder& order, Limit limit) { return limit_text(limit, order.limits[limit].value, order.units); }
+
+std::string work_after_cut(const WorkOrder& order)
+{
+    std::string text;
+    for (const Tube tube : both_tubes) {
+        const Half& half = order.reading.shaft.halves[tube];
+        if (half.shortening_forbidden) text += for_tube(" The THIS tube must not be cut.", tube);
+        if (half.lubrication_hole) text += for_tube(" The THIS tube must not end before its lubrication hole.", tube);
+        if (has(half, Feature::coated)) text += for_tube(" If the THIS tube is cut: deburr without tearing its coating, treat the bare edge.", tube);
+        if (has(half, Feature::end_stop)) text += for_tube(" If the THIS tube is cut: take its end stop off first, fit it again at the new end.", tube);
+        if (has(half, Feature::one_chain_guard))
+            text += for_tube(" If the THIS guard loses more than ", tube) + length_limit(order, Limit::one_chain_shortening) + ": second chain at the tractor end.";
+    }
+    return text.empty() ? "Nothing that is known of this shaft forbids a cut." : text.substr(1);
+}
+
+}  // namespace
+
+std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id)
+{
+    switch (id) {
+    case CheckId::closing_clearance: return clearance_check();
+    case CheckId::overlap_working: return overlap_check(Range::working);
+    case CheckId::overlap_turning: return overlap_check(Range::turning);
+    case CheckId::overlap_standing: return overlap_check(Range::standing);
+    case CheckId::tube_left: return tube_left_check(order);
+    case CheckId::shortening_allowed: return shortening_check(order);
+    case CheckId::guard_clearance: return guard_clearance_check(order);
+    case CheckId::guard_cover: return guard_cover_check();
+    case CheckId::guard_setback: return guard_setback_check();
+    default: return std::nullopt;
+    }
+}
+
+std::string what_is_asked(const WorkOrder& order, CheckId id)
+{
+    switch (id) {
+    case CheckId::closing_clearance:
+        return "Left to close at the shortest. Fails under the limit or if the tolerances could use it up; warns if they could leave under " +
+               length_limit(order, Limit::closing_clearance_floor) + ".";
+    case CheckId::overlap_working: return "Of the new closed overlap at least " + part(order, Limit::overlap_working) + " at the longest working length.";
+    case CheckId::overlap_turning:
+        return "Of the new closed overlap at least " + part(order, Limit::overlap_turning) + " and at least " +
+               length_limit(order, Limit::least_overlap_turning) + " at the longest turning length.";
+    case CheckId::overlap_standing: return "At least " + length_limit(order, Limit::least_overlap_standing) + " at the longest length with the PTO stopped.";
+    case CheckId::tube_left: return "What the shorter tube keeps beyond the series' least tube; fails below 0.";
+    case CheckId::shortening_allowed: return work_after_cut(order);
+    case CheckId::guard_clearance: return "Left to close between the guards at the shortest. Warns under the limit, fails below 0.";
+    case CheckId::guard_cover: return "Guard on guard at the greatest longest. Warns under the limit, fails if the tolerances could bare the shaft.";
+    case CheckId::guard_setback: return "How far a guard tube ends short of its drive tube; warns beyond the limit or if it is longer.";
+    default: return check_of(order, id).says;
+    }
+}
+
+}  // namespace shaftcut::workbook

@@ -1,0 +1,130 @@
+// The Order sheet's checks, each with result, value, worst case and limit.
+#include <algorithm>
+
+#include "workbook_sheets.hpp"
+
+namespace shaftcut::workbook {
+namespace {
+
+constexpr int result_column = 1, value_column = 2, worst_column = 3, limit_column = 4, words_column = 5;
+
+std::string name_of(CheckId id, const char* what)
+{
+    std::string name = std::string("check_") + to_word(id) + "_" + what;
+    std::replace(name.begin(), name.end(), '-', '_');
+    return name;
+}
+
+CellStyle figure_style(const WorkOrder& order, CheckUnit unit)
+{
+    CellStyle style = style::figure();
+    style.points = 9;
+    if (unit == CheckUnit::deg) style.numbers = "General\"°\"";
+    if (unit == CheckUnit::percent) style.numbers = "0.0\" %\"";
+    if (unit == CheckUnit::mm && order.units == Units::in) style.numbers = "0.000";
+    return style;
+}
+
+std::variant<double, std::string> now_of(const WorkOrder& order, const Check& check, std::optional<std::int64_t> thousandths)
+{
+    if (!thousandths) return std::string();
+    const double figure = static_cast<double>(*thousandths) / 1000.0;
+    return check.unit == CheckUnit::mm && order.units == Units::in ? figure / 25.4 : figure;
+}
+
+CellFormula figure_formula(const WorkOrder& order, const LiveCheck& live, const std::string& expression)
+{
+    return {"IF(" + live.known + "," + shown(expression, order.units) + ",\"\")", {}};
+}
+
+void put_figure(SheetBuilder& sheet, const WorkOrder& order, const Check& check, int column, const std::optional<CellFormula>& formula,
+                std::optional<std::int64_t> thousandths)
+{
+    const auto now = now_of(order, check, thousandths);
+    const CellStyle style = figure_style(order, formula ? CheckUnit::mm : check.unit);
+    if (formula) sheet.put(column, CellFormula{formula->text, now}, style);
+    else sheet.put(column, thousandths ? CellContent(std::get<double>(now)) : CellContent(), style);
+}
+
+void put_figures(SheetBuilder& sheet, const WorkOrder& order, const Check& check, const std::optional<LiveCheck>& live)
+{
+    const auto formula = [&](const std::string& expression) {
+        return live && !expression.empty() ? std::optional(figure_formula(order, *live, expression)) : std::nullopt;
+    };
+    auto value = formula(live ? live->value : "");
+    if (value && live->no_value != "FALSE") value->text = "IF(" + live->known + ",IF(" + live->no_value + ",\"\"," + shown(live->value, order.units) + "),\"\")";
+    put_figure(sheet, order, check, value_column, value, check.value);
+    put_figure(sheet, order, check, worst_column, formula(live ? live->worst : ""), check.worst);
+    put_figure(sheet, order, check, limit_column, formula(live ? live->limit : ""), check.limit);
+}
+
+std::string any_yes(const std::vector<Finding>& findings, bool refuses)
+{
+    std::string text = "OR(FALSE";
+    for (const Finding& finding : findings)
+        if (finding.refuses == refuses) text += "," + finding.cell + "=\"yes\"";
+    return text + ")";
+}
+
+// The first finding, contradictions before doubts.
+CellFormula finding_words(const std::vector<Finding>& findings)
+{
+    std::string text;
+    std::string now;
+    std::string closing;
+    for (const bool refuses : {true, false})
+        for (const Finding& finding : findings) {
+            if (finding.refuses != refuses) continue;
+            const std::string words = (refuses ? "Contradiction: " : "Doubt: ") + finding.label + ".";
+            text += "IF(" + finding.cell + "=\"yes\",\"" + words + "\",";
+            closing += ")";
+            if (finding.found && now.empty()) now = words;
+        }
+    const std::string none = "The measured lengths agree with each other.";
+    return {text + "\"" + none + "\"" + closing, now.empty() ? none : now};
+}
+
+std::string result_formula(const LiveCheck& live)
+{
+    return "IF(" + live.known + ",IF(" + live.fails + ",\"FAIL\",IF(" + live.warns + ",\"WARN\",\"PASS\"))," + live.unknown + ")";
+}
+
+void put_result(SheetBuilder& sheet, const Check& check, const std::optional<LiveCheck>& live, const std::vector<Finding>& findings)
+{
+    CellStyle style = style::result();
+    style.points = 9;
+    const std::string now = result_words(check.result);
+    if (check.id == CheckId::consistency)
+        sheet.put(result_column, CellFormula{"IF(" + any_yes(findings, true) + ",\"FAIL\",IF(" + any_yes(findings, false) + ",\"WARN\",\"PASS\"))", now}, style);
+    else if (live) sheet.put(result_column, CellFormula{result_formula(*live), now}, style);
+    else sheet.put(result_column, now, style);
+}
+
+}  // namespace
+
+std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings)
+{
+    sheet.put(0, std::string("4  Checks") + (order.units == Units::in ? " (lengths in inches)" : " (lengths in mm)"), style::section(), 6);
+    sheet.end_row(18);
+    static constexpr std::array heads{"Check", "Result", "Value", "Worst", "Limit", "What is asked"};
+    for (int column = 0; column < 6; ++column) sheet.put(column, std::string(heads[static_cast<std::size_t>(column)]), style::table_head());
+    sheet.end_row();
+    std::vector<std::string> results;
+    for (const Check& check : order.checks) {
+        const auto live = live_check(order, check.id);
+        sheet.put(0, std::string(to_word(check.id)), style::label());
+        put_result(sheet, check, live, findings);
+        put_figures(sheet, order, check, live);
+        if (check.id == CheckId::consistency) sheet.put(words_column, finding_words(findings), style::label());
+        else sheet.put(words_column, what_is_asked(order, check.id), style::label());
+        names.emplace_back(name_of(check.id, "result"), sheet.here(result_column));
+        names.emplace_back(name_of(check.id, "value"), sheet.here(value_column));
+        names.emplace_back(name_of(check.id, "worst"), sheet.here(worst_column));
+        names.emplace_back(name_of(check.id, "limit"), sheet.here(limit_column));
+        results.push_back(sheet.here(result_column));
+        sheet.end_row(16);
+    }
+    return results;
+}
+
+}  // namespace shaftcut::workbook

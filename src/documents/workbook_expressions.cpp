@@ -1,0 +1,108 @@
+// The cut and every check's figures as named expressions, in millimetres: the same steps as the program's own, rounded to
+// 0.001 mm at each, so that no comparison with a limit depends on binary fractions.
+#include "workbook_lines.hpp"
+
+namespace shaftcut::workbook {
+namespace {
+
+void add_for_both(Names& names, const std::string& name, const std::string& expression)
+{
+    for (const Tube tube : both_tubes) names.emplace_back(for_tube(name, tube), for_tube(expression, tube));
+}
+
+// Up to the saw's step, less than 0.01 mm ignored; nothing, or at least the least cut.
+void add_sawn(Names& names, const std::string& what)
+{
+    add_for_both(names, "steps_THIS_" + what, "ROUNDUP(ROUND(MAX(0,need_THIS_" + what + "-0.009)/saw_step,6),0)");
+    add_for_both(names, "sawn_THIS_" + what, "IF(steps_THIS_" + what + "=0,0,MAX(ROUND(steps_THIS_" + what + "*saw_step,3),least_cut))");
+}
+
+void add_guards(Names& names, const WorkOrder& order)
+{
+    for (const Tube tube : both_tubes) {
+        const bool face_known = order.reading.shaft.halves[other(tube)].guard_shoulder.has_value();
+        names.emplace_back(for_tube("over_THIS_guard", tube),
+                           for_tube(face_known ? "ROUND(THIS_guard_length+OTHER_guard_shoulder-wanted_closed,3)" : "ROUND(THIS_guard_length-left_THIS_half,3)", tube));
+    }
+    add_for_both(names, "has_THIS_guard", "ISNUMBER(THIS_guard_length)");
+    add_for_both(names, "need_THIS_guard", "IF(has_THIS_guard,MAX(sawn_THIS_tube,over_THIS_guard),sawn_THIS_tube)");
+    add_sawn(names, "guard");
+    add_for_both(names, "left_THIS_guard", "ROUND(THIS_guard_length-sawn_THIS_guard,3)");
+}
+
+// "ROUND(x*1/3,3)": the fraction as two whole numbers, so that it is rounded once.
+std::string part_of_overlap(const WorkOrder& order, Limit limit)
+{
+    const Fraction part = order.limits.fraction(limit);
+    return "ROUND(overlap_left_closed*" + std::to_string(part.numerator) + "/" + std::to_string(part.denominator) + ",3)";
+}
+
+void add_overlap(Names& names, const std::string& range, const std::string& limit)
+{
+    names.emplace_back(range + "_overlap_value", "ROUND(halves_left-" + range + "_length,3)");
+    names.emplace_back(range + "_overlap_worst", "ROUND(" + range + "_overlap_value-halves_doubt-" + range + "_plus_minus,3)");
+    names.emplace_back(range + "_overlap_limit", limit);
+}
+
+void add_overlaps(Names& names, const WorkOrder& order)
+{
+    names.emplace_back("halves_left", "ROUND(left_inner_half+left_outer_half,3)");
+    names.emplace_back("overlap_left_closed", "ROUND(halves_left-closes_after,3)");
+    names.emplace_back("halves_doubt", "inner_plus_minus+outer_plus_minus+IF(sawn_inner_tube>0,saw_plus_minus,0)+IF(sawn_outer_tube>0,saw_plus_minus,0)");
+    add_overlap(names, "working", part_of_overlap(order, Limit::overlap_working));
+    add_overlap(names, "turning", "MAX(" + part_of_overlap(order, Limit::overlap_turning) + ",least_overlap_turning)");
+    add_overlap(names, "standing", "least_overlap_standing");
+}
+
+void add_guard_cover(Names& names)
+{
+    names.emplace_back("greatest_length", "MAX(working_length,turning_length,standing_length)");
+    names.emplace_back("greatest_doubt", "IF(working_length=greatest_length,working_plus_minus,turning_or_standing_doubt)");
+    names.emplace_back("turning_or_standing_doubt", "IF(turning_length=greatest_length,turning_plus_minus,standing_plus_minus)");
+    names.emplace_back("guards_saw_doubt", "IF(sawn_inner_guard>0,saw_plus_minus,0)+IF(sawn_outer_guard>0,saw_plus_minus,0)");
+    names.emplace_back("guards_doubt", "inner_guard_plus_minus+outer_guard_plus_minus+guards_saw_doubt");
+    names.emplace_back("guard_cover_value", "ROUND(left_inner_guard+left_outer_guard-greatest_length,3)");
+    names.emplace_back("guard_cover_worst", "ROUND(guard_cover_value-guards_doubt-greatest_doubt,3)");
+}
+
+void add_guard_setback(Names& names)
+{
+    add_for_both(names, "setback_THIS", "ROUND(left_THIS_half-left_THIS_guard,3)");
+    names.emplace_back("least_setback", "IF(has_inner_guard,IF(has_outer_guard,MIN(setback_inner,setback_outer),setback_inner),setback_outer)");
+    names.emplace_back("greatest_setback", "IF(has_inner_guard,IF(has_outer_guard,MAX(setback_inner,setback_outer),setback_inner),setback_outer)");
+    names.emplace_back("setback_value", "IF(least_setback<0,least_setback,greatest_setback)");
+}
+
+}  // namespace
+
+Names cut_expressions(const WorkOrder& order)
+{
+    Names names;
+    names.emplace_back("wanted_closed", "ROUND(shortest_length-closing_clearance,3)");
+    add_for_both(names, "need_THIS_tube", "ROUND(THIS_length+OTHER_stop-wanted_closed,3)");
+    add_sawn(names, "tube");
+    add_for_both(names, "left_THIS_half", "ROUND(THIS_length-sawn_THIS_tube,3)");
+    add_for_both(names, "closes_THIS", "ROUND(left_THIS_half+OTHER_stop,3)");
+    names.emplace_back("closes_after", "MAX(closes_inner,closes_outer)");
+    add_guards(names, order);
+    return names;
+}
+
+Names check_expressions(const WorkOrder& order)
+{
+    Names names;
+    add_for_both(names, "cut_THIS_sets_closed", "AND(sawn_THIS_tube>0,ROUND(closes_after-closes_THIS,3)<0.01)");
+    names.emplace_back("clearance_value", "ROUND(shortest_length-closes_after,3)");
+    names.emplace_back("clearance_saw_doubt", "IF(OR(cut_inner_sets_closed,cut_outer_sets_closed),saw_plus_minus,0)");
+    names.emplace_back("clearance_worst", "ROUND(clearance_value-shortest_plus_minus-closed_plus_minus-clearance_saw_doubt,3)");
+    add_overlaps(names, order);
+    add_for_both(names, "spare_THIS_tube", "ROUND(left_THIS_half-THIS_seat-THIS_least_tube,3)");
+    names.emplace_back("least_spare_tube", "IF(sawn_inner_tube>0,IF(sawn_outer_tube>0,MIN(spare_inner_tube,spare_outer_tube),spare_inner_tube),spare_outer_tube)");
+    names.emplace_back("guards_close_after", "MAX(left_inner_guard+outer_guard_shoulder,left_outer_guard+inner_guard_shoulder)");
+    names.emplace_back("guard_clearance_value", "ROUND(shortest_length-guards_close_after,3)");
+    add_guard_cover(names);
+    add_guard_setback(names);
+    return names;
+}
+
+}  // namespace shaftcut::workbook

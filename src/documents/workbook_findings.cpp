@@ -1,0 +1,159 @@
+// What makes up the check on consistency: contradictions and doubts, each as a formula that says yes or no.
+#include "workbook_lines.hpp"
+
+namespace shaftcut::workbook {
+namespace {
+
+std::string yes_if(const std::string& condition) { return "IF(" + condition + ",\"yes\",\"no\")"; }
+std::string words(bool found) { return found ? "yes" : "no"; }
+
+// Compares two figures where both are numbers.
+std::string yes_if_numbers(const std::string& a, const std::string& b, const std::string& condition)
+{
+    return "IF(AND(ISNUMBER(" + a + "),ISNUMBER(" + b + "))," + yes_if(condition) + ",\"no\")";
+}
+
+struct Figure {
+    std::string label, name;
+    std::optional<Length> now;
+};
+
+void add_less(std::vector<FindingLine>& lines, const Figure& a, const Figure& b)
+{
+    lines.push_back({a.label + " is less than " + b.label,
+                     {yes_if_numbers(a.name, b.name, clearly_below_expression(a.name, b.name)), words(a.now && b.now && clearly_below(*a.now, *b.now))}});
+}
+
+void add_not_less(std::vector<FindingLine>& lines, const Figure& a, const Figure& b)
+{
+    lines.push_back({a.label + " is not less than " + b.label,
+                     {yes_if_numbers(a.name, b.name, "ROUND(" + b.name + "-" + a.name + ",3)<0.01"), words(a.now && b.now && !clearly_below(*a.now, *b.now))}});
+}
+
+std::string readable_input(const InputLine& line, Units units)
+{
+    const std::string most = units == Units::mm ? "100000" : "3937";
+    const std::string number = "IF(ISNUMBER(" + line.name + "),AND(" + line.name + ">=0," + line.name + "<=" + most + "),";
+    return number + (line.required ? "FALSE)" : "ISBLANK(" + line.name + "))");
+}
+
+FindingLine unreadable_lengths(const WorkOrder& order)
+{
+    std::string all;
+    for (const InputLine& line : input_lines(order)) all += (all.empty() ? "" : ",") + readable_input(line, order.units);
+    return {"a length is missing, is no number, is negative or is over 100 m", {"IF(AND(" + all + "),\"no\",\"yes\")", words(false)}};
+}
+
+std::optional<Length> value_of(const std::optional<Toleranced>& length) { return length ? std::optional(length->value) : std::nullopt; }
+
+Figure longest(const WorkOrder& order, Range range)
+{
+    return {std::string("longest ") + to_word(range), std::string(to_word(range)) + "_length", value_of(order.fit.longest[range])};
+}
+
+// With several fits each was compared with its own lengths when the order was written; the deciding ones may come from
+// different fits, so that only the shortest binds them all.
+void add_fit(std::vector<FindingLine>& lines, const WorkOrder& order)
+{
+    const Figure shortest{"shortest", "shortest_length", value_of(order.fit.shortest)};
+    lines.push_back({"the shortest is not more than 0",
+                     {"IF(ISNUMBER(shortest_length)," + yes_if("shortest_length<0.01") + ",\"no\")",
+                      words(shortest.now && !clearly_above(*shortest.now, Length()))}});
+    for (const Range range : all_ranges) add_less(lines, longest(order, range), shortest);
+    if (order.fits.size() > 1) return;
+    add_less(lines, longest(order, Range::turning), longest(order, Range::working));
+    add_less(lines, longest(order, Range::standing), longest(order, Range::turning));
+}
+
+void add_halves(std::vector<FindingLine>& lines, const WorkOrder& order)
+{
+    const Shaft& shaft = order.reading.shaft;
+    const Figure closed{"the closed length", "closed_length", shaft.closed.value};
+    for (const Tube tube : both_tubes) {
+        const Half& half = shaft.halves[tube];
+        const Figure figure{for_tube("the THIS half", tube), for_tube("THIS_length", tube), value_of(half.length)};
+        add_not_less(lines, figure, closed);
+        add_not_less(lines, {for_tube("the THIS guard half", tube), for_tube("THIS_guard_length", tube), value_of(half.guard)}, closed);
+        if (half.seat) add_less(lines, figure, {"its seat", for_tube("THIS_seat", tube), half.seat});
+    }
+    const bool apart = order.stops && !clearly_below(shaft.closed.value, shaft.halves[Tube::inner].length->value + shaft.halves[Tube::outer].length->value);
+    lines.push_back({"the closed length is not less than both halves together: the tubes would not meet",
+                     {"IF(stops_known=\"yes\"," + yes_if("ROUND(inner_length+outer_length-closed_length,3)<0.01") + ",\"no\")", words(apart)}});
+}
+
+bool angles_contradict(const Fit& fit)
+{
+    for (const End end : both_ends) {
+        const auto& working = fit.angles[end][Range::working];
+        const auto& turning = fit.angles[end][Range::turning];
+        if (working && turning && *working > *turning) return true;
+    }
+    return false;
+}
+
+bool lengths_contradict(const Fit& fit)
+{
+    const auto& turning = fit.longest[Range::turning];
+    const auto& working = fit.longest[Range::working];
+    const auto& standing = fit.longest[Range::standing];
+    if (working && turning && clearly_above(working->value, turning->value)) return true;
+    if (standing && turning && clearly_below(standing->value, turning->value)) return true;
+    for (const Range range : all_ranges)
+        if (fit.shortest && fit.longest[range] && clearly_below(fit.longest[range]->value, fit.shortest->value)) return true;
+    return fit.shortest && !clearly_above(fit.shortest->value, Length());
+}
+
+// What no input of the workbook can change: written as found.
+void add_fixed(std::vector<FindingLine>& lines, const WorkOrder& order)
+{
+    bool angles = false, unreadable = false, own = false;
+    for (const FitReading& fit : order.fits) {
+        angles = angles || angles_contradict(fit.fit);
+        unreadable = unreadable || !fit.unreadable.empty();
+        own = own || (order.fits.size() > 1 && lengths_contradict(fit.fit));
+    }
+    lines.push_back({"a working angle is above its turning angle (as issued)", {"", words(angles)}});
+    lines.push_back({"lengths between grooves cannot be used (as issued)", {"", words(unreadable)}});
+    if (order.fits.size() > 1) lines.push_back({"one tractor's own lengths contradict each other (as issued)", {"", words(own)}});
+}
+
+// A longest over a joint that bends and has no angle is read in line, which is not the safe way.
+bool read_in_line(const FitReading& fit, Range range)
+{
+    for (const End end : both_ends)
+        if (fit.reaches[end].bends() && !fit.fit.angles[end][range]) return true;
+    return false;
+}
+
+void add_doubts(std::vector<FindingLine>& lines, const WorkOrder& order)
+{
+    const bool doubted = order.stops && order.stops->agreement != ClosedAgreement::agrees;
+    lines.push_back({"the closed length is not what halves and shoulders give",
+                     {"IF(stops_known=\"yes\"," + yes_if("agreement<>\"agrees\"") + ",\"no\")", words(doubted)}, false});
+    if (order.fits.size() == 1) {
+        for (const Range range : all_ranges)
+            if (read_in_line(order.fits.front(), range) && order.fits.front().unreadable.empty())
+                lines.push_back({std::string("the longest ") + to_word(range) + " is read with the joints in line, for want of an angle",
+                                 {yes_if("ISNUMBER(" + std::string(to_word(range)) + "_length)"), words(order.fit.longest[range].has_value())}, false});
+    } else {
+        bool in_line = false;
+        for (const FitReading& fit : order.fits) in_line = in_line || !fit.unbent.empty();
+        lines.push_back({"a longest was read with the joints in line, for want of an angle (as issued)", {"", words(in_line)}, false});
+    }
+    lines.push_back({"a limit of the job is looser than the workshop's (as issued)", {"", words(!order.limits.loosened().empty())}, false});
+}
+
+}  // namespace
+
+std::vector<FindingLine> finding_lines(const WorkOrder& order)
+{
+    std::vector<FindingLine> lines;
+    lines.push_back(unreadable_lengths(order));
+    add_fit(lines, order);
+    add_halves(lines, order);
+    add_fixed(lines, order);
+    add_doubts(lines, order);
+    return lines;
+}
+
+}  // namespace shaftcut::workbook

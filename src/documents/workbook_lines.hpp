@@ -1,0 +1,103 @@
+// What the sheets of the work order's workbook are made of: its inputs, the lengths computed from them, the named expressions
+// that hold the cut, and the checks, each as a formula beside the value it has now. Private to the workbook.
+//
+// While a job is refused no cell may hold a cut, a kept or a new closed length: these live in named expressions only, and the
+// cells that show them are empty while the verdict is "refused".
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "shaftcut/documents/spreadsheet.hpp"
+#include "shaftcut/trade/work_order.hpp"
+
+namespace shaftcut::workbook {
+
+// A name and the expression it stands for, without "=".
+using Names = std::vector<std::pair<std::string, std::string>>;
+
+// A length that can be typed in, as measured.
+struct InputLine {
+    std::string name;
+    std::string label;
+    std::string measured;  // from where to where, in words
+    std::optional<Length> issued;
+    Length plus_minus;
+    bool required = false;
+};
+std::vector<InputLine> input_lines(const WorkOrder& order);
+
+// A figure that is computed from the inputs, in millimetres, with its tolerance where it has one.
+struct LengthLine {
+    std::string name;
+    std::string label;
+    CellFormula formula;
+    std::string tolerance_name;  // empty: none
+    CellFormula tolerance;
+};
+// Every length between the crosses that carry the tube yokes, and the halves and guards as the cut uses them.
+std::vector<LengthLine> length_lines(const WorkOrder& order);
+// Where the tubes stop: shoulders, the closed length they give, and what the measured one makes of them.
+std::vector<LengthLine> stop_lines(const WorkOrder& order);
+
+// A fixed figure in millimetres and where it comes from; unknown ones hold no number.
+struct ConstantLine {
+    std::string name;
+    std::string label;
+    std::optional<double> millimetres;
+    std::string origin;
+};
+std::vector<ConstantLine> shaft_constants(const WorkOrder& order);
+std::vector<ConstantLine> limit_constants(const WorkOrder& order);
+
+// need, cut, what is left, what it closes to, and every check's figures, in millimetres.
+Names cut_expressions(const WorkOrder& order);
+Names check_expressions(const WorkOrder& order);
+
+// One thing that cannot be, or that is doubtful; `formula` says "yes" or "no".
+struct FindingLine {
+    std::string label;
+    CellFormula formula;
+    bool refuses = true;  // false: a warning
+};
+std::vector<FindingLine> finding_lines(const WorkOrder& order);
+
+// A check's formulas; figures are expressions in millimetres, empty where the check
+// has none.
+struct LiveCheck {
+    std::string known;                           // true where the check can be made
+    std::string unknown = "\"NOT-CHECKED\"";     // its result elsewhere
+    std::string value, worst, limit;
+    std::string no_value = "FALSE";              // true where a check that can be made has no value
+    std::string fails = "FALSE", warns = "FALSE";
+};
+// Nothing for a check that no length decides; `consistency` is made of finding_lines instead.
+std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id);
+
+// What a check asks, whatever the lengths.
+std::string what_is_asked(const WorkOrder& order, CheckId id);
+
+// `text` with THIS and OTHER replaced by the words of the tube and of the other tube.
+std::string for_tube(std::string text, Tube tube);
+// a < b by at least 0.01 mm, as an expression; `a` is a name or a number, so that it can be taken away as it is.
+std::string clearly_below_expression(const std::string& a, const std::string& b);
+
+// A length as a formula's value: empty text where it is not known.
+std::variant<double, std::string> now_in_mm(std::optional<Length> length);
+// A number as a document in these units holds it; inches with the fewest decimals that read back as the same length.
+double in_units(Length length, Units units);
+// An expression in millimetres as an expression in the document's units.
+std::string shown(const std::string& millimetres, Units units);
+// "742.5": millimetres for a formula.
+std::string literal(Length length);
+// "PASS", "WARN", "FAIL", "NOT-CHECKED".
+std::string result_words(CheckResult result);
+
+// The tube whose half is on this end; "tractor half (inner tube)".
+Tube tube_on(const WorkOrder& order, End end);
+std::string half_label(const WorkOrder& order, Tube tube);
+const Check& check_of(const WorkOrder& order, CheckId id);
+
+}  // namespace shaftcut::workbook

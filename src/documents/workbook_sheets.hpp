@@ -1,0 +1,49 @@
+// The three sheets of the work order's workbook. Private to it.
+#pragma once
+
+#include "sheet_builder.hpp"
+#include "workbook_lines.hpp"
+
+namespace shaftcut::workbook {
+
+// Where the Basis sheet says yes or no to each finding.
+struct Finding {
+    std::string label;
+    std::string cell;
+    bool found = false;  // now
+    bool refuses = true;
+};
+
+struct BasisSheet {
+    Worksheet sheet;
+    Names names;
+    std::vector<Finding> findings;
+};
+BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer);
+
+struct OrderSheet {
+    Worksheet sheet;
+    Names names;
+};
+OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer);
+
+// The parts of the Order sheet, each of which ends its last row. `results` are the cells of the checks' results.
+void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings);
+void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results);
+
+Worksheet parts_sheet(const WorkOrder& order, const std::string& footer);
+
+// A formula, or its value where it has no text.
+CellContent content_of(const CellFormula& formula);
+// A formula that is empty while the verdict is refused.
+CellFormula unless_refused(const WorkOrder& order, const std::string& expression, std::variant<double, std::string> now);
+// A number format: inches and a fraction in sixteenths. (Two question marks before a slash are a trigraph.)
+inline constexpr const char* sixteenths_format = "# ?\?/16";
+// Sixteenths of an inch as the cut sheet prints them: what is kept rounded down, what is cut to the nearest.
+std::string sixteenths_expression(const std::string& millimetres, Toward toward);
+double sixteenths(Length length, Toward toward);
+
+}  // namespace shaftcut::workbook
