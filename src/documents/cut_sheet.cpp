@@ -18,27 +18,61 @@ Size size_of(Paper paper)
     return paper == Paper::a4 ? Size{210, 297} : Size{215.9, 279.4};
 }
 
-// What goes below the drawing, side by side.
-struct Columns {
-    Blocks left, right;
-};
+// A column on sheet 1 and the blocks in it: where its text is interrupted it says so.
+class Column {
+public:
+    Column(Sheets& sheets, Rect room) : sheets_(sheets), room_(room) {}
 
-Columns columns_of(const WorkOrder& order)
-{
-    if (order.verdict != Verdict::refused) return {step_blocks(order), finding_blocks(order)};
-    return {refusal_blocks(order), finding_blocks(order)};
-}
-
-// Where a column's text is interrupted it says so there.
-std::size_t draw_column(Sheets& sheets, Rect column, const Blocks& blocks)
-{
-    const Placed placed = place(sheets.canvas(), {column.x, column.y, column.width, column.height - continued_line}, blocks);
-    if (placed.next < blocks.size()) {
-        sheets.canvas().begin(Part::paragraph);
-        sheets.canvas().text({column.x, column.bottom() - 1.2}, "▼ continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
+    // Puts blocks below what is there; keeps what does not fit, and everything after it.
+    void add(const Blocks& blocks)
+    {
+        const Placed placed = interrupted() ? Placed{0, room_.y} : place(sheets_.canvas(), {room_.x, room_.y, room_.width, text_height()}, blocks);
+        const double used = placed.bottom - room_.y + (placed.bottom > room_.y ? between_lists : 0);
+        room_.y += used;
+        room_.height -= used;
+        if (placed.next < blocks.size()) rest_.push_back({blocks, placed.next});
     }
-    return placed.next;
-}
+
+    // The picture of the overlaps, or a note that it is still to be drawn.
+    void add_overlaps(const WorkOrder& order)
+    {
+        Canvas trial = sheets_.canvas();
+        const double height = draw_overlaps(trial, room_, order) + 1 - room_.y;
+        overlaps_left_ = interrupted() || height > text_height();
+        if (overlaps_left_) return;
+        draw_overlaps(sheets_.canvas(), room_, order);
+        room_.y += height;
+        room_.height -= height;
+    }
+
+    void say_where_it_continues()
+    {
+        if (!interrupted() && !overlaps_left_) return;
+        sheets_.canvas().begin(Part::paragraph);
+        sheets_.canvas().text({room_.x, room_.bottom() - 1.2}, "▼ continued on sheet " + std::to_string(sheets_.count() + 1), lettering::strong);
+    }
+
+    // What did not fit, on the sheets that follow.
+    void draw_rest(const WorkOrder& order)
+    {
+        if (overlaps_left_) sheets_.move_to(draw_overlaps(sheets_.canvas(), {sheets_.room().x, sheets_.y(), room_.width, 0}, order) + 2);
+        for (const Rest& rest : rest_) sheets_.flow(rest.blocks, rest.from);
+    }
+
+private:
+    struct Rest {
+        Blocks blocks;
+        std::size_t from;
+    };
+
+    bool interrupted() const { return !rest_.empty(); }
+    double text_height() const { return room_.height - continued_line; }
+
+    Sheets& sheets_;
+    Rect room_;
+    std::vector<Rest> rest_;
+    bool overlaps_left_ = false;
+};
 
 void draw_first_sheet(Sheets& sheets, const WorkOrder& order)
 {
@@ -46,25 +80,26 @@ void draw_first_sheet(Sheets& sheets, const WorkOrder& order)
     Canvas& canvas = sheets.canvas();
     const auto below = [&](double gap) { return Rect{room.x, sheets.y() + gap, room.width, 0}; };
     sheets.move_to(draw_verdict(canvas, below(0), order));
-    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(1.5), order, end));
+    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(2), order, end));
     sheets.move_to(sheets.y() + 2.5);
 }
 
 void draw_columns(Sheets& sheets, const WorkOrder& order)
 {
-    const Columns columns = columns_of(order);
     const Rect room = sheets.room();
     const double sign_off = room.bottom() - continued_line - sign_off_height(order);
-    const double width = (room.width - column_gap) / 2;
-    const Rect left{room.x, sheets.y(), width, sign_off - sheets.y()};
-    const double below_picture = draw_overlaps(sheets.canvas(), {room.x + width + column_gap, sheets.y(), width, 0}, order) + 1;
-    const Rect right{room.x + width + column_gap, below_picture, width, sign_off - below_picture};
-    const std::size_t from_left = draw_column(sheets, left, columns.left);
-    const std::size_t from_right = draw_column(sheets, right, columns.right);
+    const double width = (room.width - column_gap) / 2, height = sign_off - sheets.y();
+    Column left(sheets, {room.x, sheets.y(), width, height});
+    left.add(order.verdict == Verdict::refused ? refusal_blocks(order) : step_blocks(order));
+    Column right(sheets, {room.x + width + column_gap, sheets.y(), width, height});
+    right.add(warning_blocks(order));
+    right.add_overlaps(order);
+    right.add(caution_blocks(order));
+    for (Column* column : {&left, &right}) column->say_where_it_continues();
     draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
     sheets.next("all checks");
-    sheets.flow(columns.left, from_left);
-    sheets.flow(columns.right, from_right);
+    left.draw_rest(order);
+    right.draw_rest(order);
 }
 
 }  // namespace

@@ -49,7 +49,9 @@ void draw_check_titles(Sheets& sheets)
 
 Block words_of(const Check& check)
 {
-    const std::string basis = check.basis.empty() ? "" : " [" + check.basis + "]";
+    // A check that was not made says in its basis why, and often has nothing else to say.
+    const bool said = check.says.find(check.basis) != std::string::npos;
+    const std::string basis = said ? "" : " [" + check.basis + "]";
     return {Lead::none, check.says + basis};
 }
 
@@ -143,7 +145,7 @@ void draw_readings(Sheets& sheets, const WorkOrder& order)
 void draw_limits(Sheets& sheets, const WorkOrder& order)
 {
     const double width = sheets.room().width;
-    Table table{"Limits in force", {52, 36, width - 52 - 36}, {"limit", "value", "where it comes from"}, {}};
+    Table table{"Limits in force", {48, 24, width - 48 - 24}, {"limit", "value", "where it comes from"}, {}};
     for (const LimitRow& row : limit_rows())
         table.rows.push_back({row.name, limit_text(row.limit, order.limits[row.limit].value, order.units), order.limits.basis(row.limit)});
     draw_table(sheets, table);

@@ -42,6 +42,18 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
     return pieces;
 }
 
+Blocks remaining(const Blocks& blocks, std::size_t from)
+{
+    Blocks rest(blocks.begin() + static_cast<std::ptrdiff_t>(from), blocks.end());
+    if (rest.empty() || rest.front().lead == Lead::heading) return rest;
+    for (std::size_t i = from; i-- > 0;)
+        if (blocks[i].lead == Lead::heading) {
+            rest.insert(rest.begin(), {Lead::heading, blocks[i].text + ", continued"});
+            break;
+        }
+    return rest;
+}
+
 }  // namespace
 
 double height_of(const Canvas& canvas, double width, const Block& block)
@@ -72,7 +84,7 @@ Sheets::Sheets(const Fonts& fonts, const WorkOrder& order, double width, double 
     : fonts_(fonts), order_(order), width_(width), height_(height)
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = draw_title_block(canvas(), room(), order_) + 2.5;
+    y_ = top_ = draw_title_block(canvas(), room(), order_) + 2.5;
 }
 
 Rect Sheets::room() const
@@ -90,7 +102,7 @@ void Sheets::next(const std::string& what)
     canvas().begin(Part::paragraph);
     canvas().text({room().right(), room().bottom() - 0.9}, what + " on sheet " + std::to_string(sheets_.size() + 1) + " →", lettering::strong, Align::right);
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = draw_short_title(canvas(), room(), order_) + 3;
+    y_ = top_ = draw_short_title(canvas(), room(), order_) + 3;
 }
 
 void Sheets::ensure(double height)
@@ -100,7 +112,8 @@ void Sheets::ensure(double height)
 
 void Sheets::flow(const Blocks& blocks, std::size_t from)
 {
-    const Blocks pieces = in_pieces(canvas(), room().width, {blocks.begin() + static_cast<std::ptrdiff_t>(from), blocks.end()});
+    const Blocks pieces = in_pieces(canvas(), room().width, remaining(blocks, from));
+    if (!pieces.empty() && y_ > top_) y_ += between_lists;
     for (std::size_t next_block = 0; next_block < pieces.size();) {
         const Placed placed = place(canvas(), {room().x, y_, room().width, left_over()}, pieces, next_block);
         next_block = placed.next;

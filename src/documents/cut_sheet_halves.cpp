@@ -69,13 +69,13 @@ void draw_cross(Canvas& canvas, const Frame& frame, double along)
 void draw_joint(Canvas& canvas, const Frame& frame, const Places& places)
 {
     const double outer = places.outer_cross, inner = places.inner_cross;
-    canvas.shape({frame.at(outer - 12, 4), frame.at(outer - 6, 4), frame.at(outer + 1, 5), frame.at(outer + 1, -5),
+    canvas.shape({frame.at(outer - 12, 4), frame.at(outer - 6, 4), frame.at(outer + 1, 2.6), frame.at(outer + 1, -2.6),
                   frame.at(outer - 6, -4), frame.at(outer - 12, -4)}, pen::outline, Fill::white);
+    canvas.shape({frame.at(inner - 1, 2.6), frame.at(inner + 6, 4), frame.at(inner + yoke, 4), frame.at(inner + yoke, -4),
+                  frame.at(inner + 6, -4), frame.at(inner - 1, -2.6)}, pen::outline, Fill::white);
     if (inner > outer)
         canvas.shape({frame.at(outer - 4, 6), frame.at(inner + 4, 6), frame.at(inner + 4, -6), frame.at(outer - 4, -6)},
                      pen::outline, Fill::white);
-    canvas.shape({frame.at(inner - 1, 5), frame.at(inner + 6, 4), frame.at(inner + yoke, 4), frame.at(inner + yoke, -4),
-                  frame.at(inner + 6, -4), frame.at(inner - 1, -5)}, pen::outline, Fill::white);
     draw_cross(canvas, frame, outer);
     if (inner > outer) draw_cross(canvas, frame, inner);
 }
@@ -114,7 +114,7 @@ void draw_guard(Canvas& canvas, const Frame& frame, const Places& places)
 // Two slanted lines across everything: here a length is left out.
 void draw_break(Canvas& canvas, const Frame& frame, double along)
 {
-    const double reach = guard_height / 2 + 1.2;
+    const double reach = guard_height / 2 + 0.8;
     const auto edge = [&](double offset) {
         return std::vector<Point>{frame.at(along + offset + 1.5, reach), frame.at(along + offset, reach / 3),
                                   frame.at(along + offset + 1.5, -reach / 3), frame.at(along + offset, -reach)};
@@ -174,7 +174,7 @@ void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, 
     canvas.text({inner - in, y}, "outer cross", lettering::note, frame.mirrored ? Align::left : Align::right);
     const double line = frame.top + guard_line_at, from = frame.axis() - 6.5;
     draw_dimension(canvas, {std::min(inner, outer), std::max(inner, outer), line, from, from,
-                            figure(order.reading.shaft.spacing[end], order.units)});
+                            printed(order, order.reading.shaft.spacing[end])});
     canvas.line({outer, frame.axis() + 6.5}, {outer, y - 3.6}, pen::dimension);
 }
 
@@ -196,7 +196,7 @@ void draw_half_heading(Canvas& canvas, const Frame& frame, const WorkOrder& orde
 
 // Draws what comes off one tube in its box at `room`; in cut_sheet_boxes.cpp.
 void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view);
-double cut_box_height(const WorkOrder& order);
+double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order);
 
 double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
 {
@@ -208,7 +208,8 @@ double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
     draw_joint(canvas, frame, places);
     draw_tube(canvas, frame, places, tube.tube);
     canvas.line(frame.at(places.outer_cross - 13, 0), frame.at(frame.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
-    draw_break(canvas, frame, (places.inner_cross + yoke + std::min(places.tube_cut, places.guard_cut)) / 2);
+    const double bare = places.inner_cross + yoke + 5;
+    draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare));
     draw_length(canvas, frame, places, order, guard);
     draw_length(canvas, frame, places, order, tube);
     draw_cross_names(canvas, frame, places, order, end);
@@ -216,7 +217,7 @@ double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
     const double gap = 3, width = (room.width - gap) / 2;
     draw_cut_box(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard);
     draw_cut_box(canvas, {room.x + width + gap, room.y + boxes_at, width, 0}, order, tube);
-    return room.y + boxes_at + cut_box_height(order);
+    return room.y + boxes_at + cut_box_height(canvas, width, order);
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -65,7 +65,7 @@ std::string clearance_text(const WorkOrder& order)
 {
     for (const Check& check : order.checks)
         if (check.id == CheckId::closing_clearance && check.value)
-            return "Left to push together at the shortest: " + printed_with_both(order, Length::micrometres(*check.value));
+            return "Left to close at the shortest: " + printed_with_both(order, Length::micrometres(*check.value));
     return {};
 }
 
@@ -78,7 +78,7 @@ double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
     Length greatest = Length::micrometres(1);
     for (const Position& position : all) greatest = std::max(greatest, position.length);
     canvas.begin(Part::figure);
-    double y = canvas.paragraph(Point{room.x, room.y}, room.width, "How far the tubes are in one another (to scale)", lettering::strong);
+    double y = canvas.paragraph(Point{room.x, room.y}, room.width, "Overlap of the tubes, to scale", lettering::strong);
     for (const Position& position : all) {
         const Rect label = canvas.text({room.x, y + 4}, position.name + " " + printed(order, position.length), lettering::note);
         canvas.fitted({room.right(), y + 4}, room.right() - label.right() - 2, "overlap " + printed(order, position.overlap), lettering::figure, Align::right);
@@ -86,9 +86,9 @@ double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
         y += 11;
     }
     canvas.begin(Part::paragraph);
-    for (const std::string& text : {clearance_text(order), other_overlaps(order)})
-        if (!text.empty()) y = canvas.paragraph({room.x, y}, room.width, text, lettering::note);
-    return y;
+    const std::string clearance = clearance_text(order), others = other_overlaps(order);
+    if (!clearance.empty()) y = canvas.paragraph({room.x, y + 0.5}, room.width, clearance, lettering::figure);
+    return others.empty() ? y : canvas.paragraph({room.x, y}, room.width, others, lettering::note);
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -30,6 +30,7 @@ std::vector<TubeView> tube_views(const WorkOrder& order);  // by number
 // The tube that the half on this end carries.
 Tube tube_on(const WorkOrder& order, End end);
 
+std::string verdict_words(Verdict verdict);   // "CUT", "FITS AS IT IS", "DO NOT CUT"
 std::string half_name(End end);               // "TRACTOR HALF"
 std::string cross_name(Reference reference);  // "outer cross"
 
@@ -49,6 +50,9 @@ struct Block {
 };
 using Blocks = std::vector<Block>;
 
+// Between one list of blocks and the next.
+inline constexpr double between_lists = 1.2;
+
 // Puts blocks below the top of `column` from number `from` on, while they fit; a heading stays with what follows it.
 struct Placed {
     std::size_t next = 0;  // the first block that did not fit
@@ -58,8 +62,9 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
 double height_of(const Canvas& canvas, double width, const Block& block);
 
 Blocks step_blocks(const WorkOrder& order);
-// What the fitter must know besides: checks that are not passed, cautions; for a refused job why, and what next.
-Blocks finding_blocks(const WorkOrder& order);
+Blocks warning_blocks(const WorkOrder& order);  // checks that warn
+Blocks caution_blocks(const WorkOrder& order);  // checks that were not made, cautions and notes
+// Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
 // Heading fields that were too long for the title block.
 Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order);
@@ -89,7 +94,9 @@ public:
     std::size_t count() const { return sheets_.size(); }
     void next(const std::string& what);   // begins a new sheet, and says on this one that `what` is there
     void ensure(double height);           // continues on a new sheet where less is left over
-    void flow(const Blocks& blocks, std::size_t from = 0);  // over the whole width, over as many sheets as it takes
+    // Blocks from number `from` on, over the whole width and as many sheets as it takes. What was begun elsewhere gets its
+    // heading again.
+    void flow(const Blocks& blocks, std::size_t from = 0);
     std::vector<Page> finished() const;   // with their numbers
 
 private:
@@ -97,6 +104,7 @@ private:
     const WorkOrder& order_;
     double width_, height_;
     double y_ = 0;
+    double top_ = 0;  // below the title
     std::vector<Canvas> sheets_;
 };
 

@@ -4,7 +4,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double heading_height = 5, measured_height = 12.5, signed_height = 9;
+constexpr double heading_height = 6, measured_height = 12.5, signed_height = 9;
 
 void draw_entry(Canvas& canvas, Rect box, const std::string& name, const std::string& expected)
 {
@@ -20,15 +20,15 @@ std::string entry_name(const TubeView& view)
 
 double draw_measured(Canvas& canvas, Rect room, const WorkOrder& order)
 {
-    canvas.paragraph({room.x, room.y - 0.5}, room.width, "Measured after the cut, from the inner cross to the free end (in brackets: as it should be)", lettering::strong);
+    canvas.paragraph({room.x, room.y + 0.8}, room.width, "Measured after the cut, from the inner cross to the free end (in brackets: as it should be)", lettering::strong);
     const double width = room.width / 5;
     Rect box{room.x, room.y + heading_height, width, measured_height};
     for (const TubeView& view : tube_views(order)) {
         draw_entry(canvas, box, entry_name(view), view.kept ? printed(order, *view.kept, Toward::down) : "");
         box.x += width;
     }
-    const std::string from = order.reading.has_wide_angle ? cross_name(order.reading.reference) : "crosses";
-    draw_entry(canvas, box, "closed, " + from, printed(order, order.cut->closed_at_reference));
+    const std::string closed = order.reading.has_wide_angle ? "closed, " + cross_name(order.reading.reference) : "closed length";
+    draw_entry(canvas, box, closed, printed(order, order.cut->closed_at_reference));
     return box.bottom();
 }
 

@@ -20,12 +20,12 @@ void add_list(Blocks& blocks, const std::string& heading, const std::vector<std:
     for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
 }
 
-std::vector<std::string> remarks(const WorkOrder& order)
+// A check that fails refuses the job: its words are among the reasons.
+std::vector<std::string> warnings(const WorkOrder& order)
 {
     std::vector<std::string> texts;
-    for (const CheckResult result : {CheckResult::fail, CheckResult::warn})
-        for (const Check& check : order.checks)
-            if (check.result == result) texts.push_back((result == CheckResult::fail ? "FAILED, " : "WARNING, ") + spoken(check.id) + ": " + check.says);
+    for (const Check& check : order.checks)
+        if (check.result == CheckResult::warn) texts.push_back("WARNING, " + spoken(check.id) + ": " + check.says);
     return texts;
 }
 
@@ -44,18 +44,22 @@ Blocks step_blocks(const WorkOrder& order)
     Blocks blocks;
     if (!order.steps.empty()) blocks.push_back({Lead::heading, "Do in this order"});
     int number = 0;
-    for (const Step& step : order.steps)
-        blocks.push_back({Lead::tick, std::to_string(++number) + ". " + step.text + (step.why.empty() ? "" : " — " + step.why)});
+    for (const std::string& step : order.steps) blocks.push_back({Lead::tick, std::to_string(++number) + ". " + step});
     return blocks;
 }
 
-Blocks finding_blocks(const WorkOrder& order)
+Blocks warning_blocks(const WorkOrder& order)
 {
     Blocks blocks;
-    std::vector<std::string> found = order.verdict == Verdict::refused ? std::vector<std::string>() : remarks(order);
+    add_list(blocks, "Look out", warnings(order));
+    return blocks;
+}
+
+Blocks caution_blocks(const WorkOrder& order)
+{
+    Blocks blocks;
     const std::string unchecked = not_checked(order);
-    if (!unchecked.empty()) found.push_back("NOT CHECKED: " + unchecked + ".");
-    add_list(blocks, "Checks that are not a pass", found);
+    if (!unchecked.empty()) blocks.push_back({Lead::none, "NOT CHECKED: " + unchecked + ".", true});
     add_list(blocks, "Cautions", order.cautions);
     add_list(blocks, "Notes", order.notes);
     return blocks;

@@ -32,8 +32,7 @@ double draw_field(Canvas& canvas, Point top_left, double width, const std::strin
     if (lines.size() > most_lines) {
         lines.resize(most_lines);
         const std::string more = " … in full in the notes";
-        while (canvas.width_of(lines.back() + more, lettering) > width) lines.back() = canvas.fonts().printable(lines.back().substr(0, lines.back().rfind(' ')));
-        lines.back() += more;
+        lines.back() = lines_of(canvas, width - canvas.width_of(more, lettering) - lettering.cap_height, lines.back(), lettering).front() + more;
     }
     for (const std::string& line : lines) top_left.y = canvas.paragraph(top_left, width, line, lettering);
     return top_left.y;
@@ -44,7 +43,7 @@ double draw_whom_for(Canvas& canvas, Rect cell, const WorkOrder& order)
     const double x = cell.x + inset, width = cell.width - 2 * inset;
     double y = cell.y + 1;
     if (!order.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, "", order.owner), lettering::name);
-    y = draw_field(canvas, {x, y}, width, "Drive shaft: cut to length", lettering::strong);
+    y = draw_field(canvas, {x, y}, width, "Drive shaft: fitting its length", lettering::strong);
     y = draw_field(canvas, {x, y}, width, field(canvas, "Customer: ", order.customer), lettering::note);
     y = draw_field(canvas, {x, y}, width, field(canvas, "Machine: ", order.machine), lettering::note);
     return draw_field(canvas, {x, y}, width, field(canvas, "Tractor: ", order.tractor), lettering::note) + 1;
@@ -121,7 +120,8 @@ double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order)
     canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
     const double y = room.y + 5.4;
     const Rect label = canvas.text({room.x + inset, y}, "Cut sheet   Order", lettering::note);
-    canvas.text({label.right() + 2, y}, order.order, lettering::name);
+    const Rect number = canvas.text({label.right() + 2, y}, order.order, lettering::name);
+    if (order.verdict == Verdict::refused) canvas.text({number.right() + 4, y}, verdict_words(order.verdict), lettering::name);
     return room.y + short_title_height;
 }
 

@@ -6,20 +6,10 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-std::string verdict_words(Verdict verdict)
-{
-    switch (verdict) {
-    case Verdict::cut: return "CUT";
-    case Verdict::fits: return "FITS AS IT IS";
-    case Verdict::refused: break;
-    }
-    return "DO NOT CUT";
-}
-
 std::string between_words(const WorkOrder& order, Reference reference)
 {
     const bool both = order.shaft.ends[End::tractor].joint == JointKind::wide_angle && order.shaft.ends[End::implement].joint == JointKind::wide_angle;
-    return both ? "between the two " + cross_name(reference) + "es" : "from the " + cross_name(reference);
+    return both ? "between the " + cross_name(reference) + "es" : "from the " + cross_name(reference);
 }
 
 std::string at_cross(const WorkOrder& order, Length length, Reference reference)
@@ -39,14 +29,14 @@ std::string before_words(const WorkOrder& order)
 {
     const PerEach<Reference, Length>& closed = order.reading.closed_at;
     if (!order.reading.has_wide_angle || order.reading.reference == Reference::outer_cross)
-        return "Closed as measured: " + closed_words(order, closed[Reference::outer_cross], closed[Reference::inner_cross]);
-    return "Closed as measured: " + at_cross(order, closed[Reference::inner_cross], Reference::inner_cross) + " = "
+        return "Closed now: " + closed_words(order, closed[Reference::outer_cross], closed[Reference::inner_cross]);
+    return "Closed now: " + at_cross(order, closed[Reference::inner_cross], Reference::inner_cross) + " = "
            + at_cross(order, closed[Reference::outer_cross], Reference::outer_cross);
 }
 
 std::string after_words(const WorkOrder& order)
 {
-    return "Closed after the cut: " + closed_words(order, order.cut->closed_at_reference, order.cut->plan.closed);
+    return "After the cut: " + closed_words(order, order.cut->closed_at_reference, order.cut->plan.closed);
 }
 
 }  // namespace
@@ -56,15 +46,15 @@ double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
     const bool refused = order.verdict == Verdict::refused;
     const Lettering large{refused ? 11.0 : 8.0, Weight::bold};
     canvas.begin(Part::heading);
-    const Rect word = canvas.text({room.x + 4, room.y + large.cap_height + 3}, verdict_words(order.verdict), large);
+    const Rect word = canvas.text({room.x + 5, room.y + large.cap_height + 3}, verdict_words(order.verdict), large);
     const double height = large.cap_height + 6;
-    canvas.box({room.x, room.y, word.width + 8, height}, refused ? 2.0 : 1.2);
+    canvas.box({room.x + 1, room.y + 0.5, word.width + 8, height}, refused ? 2.0 : 1.2);
     const double x = word.right() + 8, width = room.right() - x;
     canvas.begin(Part::paragraph);
     double y = canvas.paragraph({x, room.y - 1}, width, order.shaft_title, lettering::name);
     y = canvas.paragraph({x, y}, width, before_words(order), lettering::note);
     if (order.verdict == Verdict::cut) y = canvas.paragraph({x, y}, width, after_words(order), lettering::note);
-    return std::max(room.y + height, y);
+    return std::max(room.y + height + 0.5, y);
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -8,6 +8,16 @@ std::string half_name(End end)
     return end == End::tractor ? "TRACTOR HALF" : "IMPLEMENT HALF";
 }
 
+std::string verdict_words(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::cut: return "CUT";
+    case Verdict::fits: return "FITS AS IT IS";
+    case Verdict::refused: break;
+    }
+    return "DO NOT CUT";
+}
+
 std::string cross_name(Reference reference)
 {
     return reference == Reference::outer_cross ? "outer cross" : "inner cross";

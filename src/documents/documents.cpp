@@ -12,6 +12,11 @@ std::string cut_sheet_pdf(const WorkOrder& order, Paper paper) { return pdf_of(d
 std::string work_order_xlsx(const WorkOrder& order, Paper paper) { return workbook_of(order, paper); }
 std::string work_order_json(const WorkOrder& order, Paper) { return json_of(order, JsonLayout::indented); }
 
+constexpr double picture_dots_per_inch = 110;
+
+std::string cut_sheet_png(const WorkOrder& order, Paper paper) { return png_of(draw_cut_sheet(order, paper).front(), picture_dots_per_inch); }
+std::string cut_sheet_svg(const WorkOrder& order, Paper paper) { return svg_of(draw_cut_sheet(order, paper).front()); }
+
 struct DocumentRow {
     const char* name_end;  // after the order's number
     std::string (*bytes)(const WorkOrder&, Paper);
@@ -22,6 +27,8 @@ constexpr std::array<DocumentRow, Words<Format>::all.size()> rows{{
     {"-cut-sheet.pdf", cut_sheet_pdf},
     {"-work-order.xlsx", work_order_xlsx},
     {".json", work_order_json},
+    {"-cut-sheet.png", cut_sheet_png},
+    {"-cut-sheet.svg", cut_sheet_svg},
 }};
 
 }  // namespace

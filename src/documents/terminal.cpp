@@ -11,12 +11,12 @@ constexpr std::size_t columns = 80;
 
 std::size_t width(const std::string& text) { return code_points(text).size(); }
 
-// Words set in lines of at most `columns`, the first after `head`, the others indented as far.
+// Words set in lines of at most `columns`, the first after `head` and a space, the others indented as far.
 std::string wrapped(const std::string& head, const std::string& text)
 {
-    const std::string indent(width(head), ' ');
-    std::string out = head;
-    std::size_t used = width(head);
+    const std::string indent(width(head) + 1, ' ');
+    std::string out = head + " ";
+    std::size_t used = indent.size();
     bool first = true;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
@@ -53,16 +53,16 @@ std::string verdict_text(const WorkOrder& order, Colour colour)
 std::string measured(const WorkOrder& order, Length length, Toward toward)
 {
     const std::string text = figure_with_unit(length, order.units, toward);
-    return order.units == Units::mm ? text : text + " (" + figure_with_unit(length, Units::mm) + ")";
+    return order.units == Units::mm ? text : text + " = " + figure_with_unit(length, Units::mm, toward);
 }
 
 std::string tube_line(const WorkOrder& order, Tube tube, const char* part, Length cut, std::optional<Length> kept)
 {
     const std::string half = to_word(order.reading.shaft.halves[tube].end);
-    const std::string head = fmt::format("  {:<14} {:<6} ", half + " half", part);
+    const std::string head = fmt::format("  {:<14} {:<5}", half + " half", part);
     const std::string keep = kept ? "keep " + measured(order, *kept, Toward::down) : "not measured: confirm";
-    if (cut == Length()) return head + "leave as it is, " + keep + "\n";
-    return head + "cut off " + measured(order, cut, Toward::up) + " ±" + figure(order.saw.plus_minus, order.units, Toward::up) + ", " + keep + "\n";
+    if (cut == Length()) return wrapped(head, "leave as it is, " + keep);
+    return wrapped(head, "cut " + measured(order, cut, Toward::up) + " ±" + figure(order.saw.plus_minus, order.units, Toward::up) + ", " + keep);
 }
 
 std::string cut_lines(const WorkOrder& order)
@@ -76,13 +76,14 @@ std::string cut_lines(const WorkOrder& order)
     }
     const std::string reference = !order.reading.has_wide_angle ? "between crosses"
                                   : order.reading.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
-    return lines + "  closed length after the cut " + measured(order, order.cut->closed_at_reference, Toward::up) + " " + reference + "\n";
+    const char* when = order.verdict == Verdict::cut ? "after the cut " : "";
+    return lines + "  closed length " + when + measured(order, order.cut->closed_at_reference, Toward::up) + " " + reference + "\n";
 }
 
 std::string check_line(const Check& check, Colour colour)
 {
     const char* code = check.result == CheckResult::fail ? "1;31" : check.result == CheckResult::warn ? "1;33" : "2";
-    const std::string head = fmt::format("  {:<11} ", to_word(check.result));
+    const std::string head = fmt::format("  {:<11}", to_word(check.result));
     const std::string text = wrapped(head, std::string(to_word(check.id)) + ": " + check.says);
     return painted(text.substr(0, head.size()), code, colour) + text.substr(head.size());
 }
@@ -92,12 +93,12 @@ std::string check_line(const Check& check, Colour colour)
 std::string terminal_text(const WorkOrder& order, Colour colour)
 {
     const std::string machine = order.machine.empty() ? "" : ", for " + order.machine;
-    std::string text = order.order + ": " + verdict_text(order, colour) + "\n" + wrapped("  ", order.shaft_title + machine);
+    std::string text = order.order + ": " + verdict_text(order, colour) + "\n" + wrapped(" ", order.shaft_title + machine);
     if (order.cut) text += cut_lines(order);
     for (const Check& check : order.checks)
         if (check.result != CheckResult::pass) text += check_line(check, colour);
-    for (const std::string& way : order.ways_out) text += wrapped("  instead     ", way);
-    for (const std::string& note : order.notes) text += wrapped("  note        ", note);
+    for (const std::string& way : order.ways_out) text += wrapped("  instead    ", way);
+    for (const std::string& note : order.notes) text += wrapped("  note       ", note);
     return text;
 }
 

@@ -47,19 +47,13 @@ void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tub
     sheet.end_row(18);
 }
 
-std::string step_text(const Step& step)
-{
-    const std::string& text = step.without_figures.empty() ? step.text : step.without_figures;
-    return step.why.empty() ? text : text + " (" + step.why + ")";
-}
-
 void add_steps(SheetBuilder& sheet, const WorkOrder& order)
 {
     add_head(sheet, "Operations, in this order", {"No.", "Operation", "By", "Remark", "Done"});
     int number = 0;
-    for (const Step& step : order.steps) {
+    for (const std::string& step : order.steps) {
         sheet.put(0, static_cast<double>(++number), style::figure());
-        sheet.put(1, step_text(step), style::label());
+        sheet.put(1, step, style::label());
         sheet.put(2, {}, style::written());
         sheet.put(3, {}, style::written());
         put_tick(sheet, 4);

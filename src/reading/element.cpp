@@ -26,6 +26,13 @@ bool finds_schema(const std::string& attribute)
     return attribute == "xmlns:xsi" || attribute == "xsi:noNamespaceSchemaLocation";
 }
 
+std::string one_line(std::string_view text)
+{
+    std::string line;
+    for (const std::string_view piece : pieces_of(text)) line += (line.empty() ? "" : " ") + std::string(piece);
+    return line;
+}
+
 // The root without what only an editor reads.
 XmlElement without_schema(XmlElement root)
 {
@@ -126,7 +133,7 @@ void Element::report_unknown() const
     report_unknown_attributes();
     report_unknown_children();
     if (!text_asked_ && !xml_.text.empty())
-        reading_.faults.add(xml_.text_spot, "text " + quoted(xml_.text) + " in " + xml_.name, "all values are written in attributes");
+        reading_.faults.add(xml_.text_spot, "text " + quoted(one_line(xml_.text)) + " in " + xml_.name, "all values are written in attributes");
 }
 
 void Element::report_unknown_attributes() const

@@ -44,6 +44,7 @@ ParseFault malformed(pugi::xml_parse_status status)
     switch (status) {
     case pugi::status_end_element_mismatch: return {wrong + "an element is not closed where it must be", "close every element, the inner ones first"};
     case pugi::status_bad_attribute: return {wrong + "an attribute is broken here", "write name=\"value\" with a blank before it"};
+    case pugi::status_bad_pi: return {wrong + "an instruction is broken or stands where it must not", "leave it out"};
     case pugi::status_bad_comment: return {wrong + "a comment does not end", "end it with -->"};
     case pugi::status_bad_doctype: return {"a document type stands here", "leave it out"};
     default: return {wrong + "the element or text here cannot be read", "compare it with the example in the manual"};
@@ -80,6 +81,7 @@ public:
 
 private:
     std::size_t offset_of(const char* inside) const { return static_cast<std::size_t>(inside - buffer_); }
+    // Of an element, a declaration or a document type: where its "<" stands.
     std::size_t start_of(const pugi::xml_node& node) const;
     Spot spot_of_text(const pugi::xml_node& node);
     [[noreturn]] void give_up(std::size_t offset, ParseFault fault) { throw Hopeless{spots_.at(offset), std::move(fault)}; }
@@ -98,10 +100,8 @@ private:
 
 std::size_t Converter::start_of(const pugi::xml_node& node) const
 {
-    const bool named = node.type() == pugi::node_element || node.type() == pugi::node_declaration;
-    const std::size_t offset = offset_of(named ? node.name() : node.value());
-    const std::size_t before = text_.rfind('<', offset);
-    return named && before != std::string_view::npos ? before : offset;
+    const char* inside = node.type() == pugi::node_doctype ? node.value() : node.name();
+    return text_.rfind('<', offset_of(inside));
 }
 
 Spot Converter::spot_of_text(const pugi::xml_node& node)
@@ -114,7 +114,7 @@ pugi::xml_node Converter::only_root(const pugi::xml_document& document)
 {
     pugi::xml_node root;
     for (const pugi::xml_node& node : document.children()) {
-        if (node.type() == pugi::node_doctype) give_up(offset_of(node.value()), malformed(pugi::status_bad_doctype));
+        if (node.type() == pugi::node_doctype) give_up(start_of(node), malformed(pugi::status_bad_doctype));
         if (node.type() == pugi::node_declaration) {
             if (auto fault = fault_of_declaration(node, start_of(node) == 0)) give_up(start_of(node), std::move(*fault));
         } else if (node.type() != pugi::node_element) {
@@ -165,7 +165,6 @@ void Converter::add_content(XmlElement& to, const pugi::xml_node& node, int dept
 {
     for (const pugi::xml_node& child : node.children()) {
         if (child.type() == pugi::node_element) to.children.push_back(element(child, depth + 1));
-        else if (child.type() == pugi::node_declaration) give_up(start_of(child), *fault_of_declaration(child, false));
         else add_text(to, child);
     }
 }
@@ -192,7 +191,8 @@ XmlDocument Converter::convert(const pugi::xml_document& document)
 
 XmlDocument parse_checked(std::string_view text, const std::string& name)
 {
-    std::string buffer(text);
+    // pugixml overwrites the last character while it parses, and loses it where it is text.
+    std::string buffer = std::string(text) + '\n';
     pugi::xml_document document;
     const pugi::xml_parse_result result = document.load_buffer_inplace(buffer.data(), buffer.size(), parse_options, pugi::encoding_utf8);
     if (!result) throw Hopeless{SpotFinder(text).at(static_cast<std::size_t>(result.offset)), malformed(result.status)};

@@ -65,8 +65,7 @@ void SpotFinder::step()
     const char c = text_[offset_++];
     const bool line_ends = c == '\n' || (c == '\r' && (offset_ == text_.size() || text_[offset_] != '\n'));
     if (line_ends) spot_ = {spot_.line + 1, 1};
-    else if (offset_ < text_.size() && (static_cast<unsigned char>(text_[offset_]) & 0xC0) == 0x80) return;
-    else ++spot_.column;
+    else if ((static_cast<unsigned char>(c) & 0xC0) != 0x80) ++spot_.column;
 }
 
 Spot SpotFinder::at(std::size_t offset)

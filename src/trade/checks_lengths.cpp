@@ -94,11 +94,16 @@ std::optional<Length> guards_closed(const CheckInput& input)
     return closed;
 }
 
-const std::optional<Toleranced>* greatest_longest(const Fit& fit)
+// The greatest known longest; of equal ones the one known less well.
+std::optional<Toleranced> greatest_longest(const Fit& fit)
 {
-    const std::optional<Toleranced>* greatest = nullptr;
-    for (const Range range : all_ranges)
-        if (fit.longest[range] && (!greatest || fit.longest[range]->value > (*greatest)->value)) greatest = &fit.longest[range];
+    std::optional<Toleranced> greatest;
+    for (const Range range : all_ranges) {
+        const auto& longest = fit.longest[range];
+        if (!longest) continue;
+        const bool less_well_known = greatest && longest->value == greatest->value && longest->plus_minus > greatest->plus_minus;
+        if (!greatest || longest->value > greatest->value || less_well_known) greatest = longest;
+    }
     return greatest;
 }
 
@@ -136,26 +141,29 @@ Check check_tube_left(const CheckInput& input)
     const CheckId id = CheckId::tube_left;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
     std::optional<Length> least;
-    bool any_cut = false;
+    std::optional<Tube> unknown;
     for (const Tube tube : both_tubes) {
         const Half& half = input.reading.shaft.halves[tube];
         if (input.plan->cut[tube] == Length()) continue;
-        any_cut = true;
-        if (!half.seat || !half.least_tube)
-            return not_checked(id, std::string("the seat or the least tube of the ") + to_word(tube) + " half is not known");
+        if (!half.seat || !half.least_tube) {
+            unknown = tube;
+            continue;
+        }
         const Length left = input.plan->half[tube] - *half.seat - *half.least_tube;
         least = std::min(least.value_or(left), left);
     }
+    // A half that is known to be too short refuses, whatever is known of the other.
+    const bool too_short = least && clearly_below(*least, Length());
+    if (unknown && !too_short)
+        return not_checked(id, std::string("the seat or the least tube of the ") + to_word(*unknown) + " half is not known");
     Check check = length_check(id, least, std::nullopt, Length());
     check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
-    if (!any_cut) {
-        check.says = "No drive tube is cut.";
-        return check;
+    if (too_short) {
+        check.result = CheckResult::fail;
+        check.says = "A tube would be " + limit_text(input, -*least) + " shorter than the series allows.";
+    } else {
+        check.says = least ? "The tubes stay at least " + value_text(input, *least) + " longer than the series' least." : "No drive tube is cut.";
     }
-    if (clearly_below(*least, Length())) check.result = CheckResult::fail;
-    check.says = check.result == CheckResult::fail
-                     ? "A tube would be " + value_text(input, -*least) + " shorter than the series allows."
-                     : "The tubes stay at least " + value_text(input, *least) + " longer than the series' least.";
     return check;
 }
 
@@ -179,10 +187,10 @@ Check check_guard_cover(const CheckInput& input)
 {
     const CheckId id = CheckId::guard_cover;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
-    const auto* longest = greatest_longest(input.fit);
+    const auto longest = greatest_longest(input.fit);
     if (!longest) return not_checked(id, "no longest length can be read");
-    Length value = -(*longest)->value;
-    Length doubt = (*longest)->plus_minus;
+    Length value = -longest->value;
+    Length doubt = longest->plus_minus;
     for (const Tube tube : both_tubes) {
         const auto& kept = input.plan->guard_half[tube];
         if (!kept) return not_checked(id, "a guard was not measured: hold the halves side by side");

@@ -58,18 +58,18 @@ void reconcile(Stops& stops, const Shaft& shaft)
         const Length greatest = shaft.closed.value - shaft.halves[other(tube)].length->value;
         if (above) shoulder = greatest;
         else if (below) shoulder = std::min(shoulder, greatest);
-        else shoulder += difference;
+        else shoulder = shaft.halves[tube].shoulder ? shoulder + difference : greatest;
     }
 }
 
-Length guard_need(const Shaft& shaft, Tube tube, const CutPlan& plan, Length target)
+Length guard_cut(const Shaft& shaft, Tube tube, const CutPlan& plan, Length target, const SawSettings& saw)
 {
     const auto& guard = shaft.halves[tube].guard;
     if (!guard) return plan.cut[tube];
     const auto& face = shaft.halves[other(tube)].guard_shoulder;
     // Without a known face no guard is left longer than its tube.
     const Length too_long = face ? guard->value + *face - target : guard->value - plan.half[tube];
-    return std::max(plan.cut[tube], too_long);
+    return sawn(std::max(plan.cut[tube], too_long), saw);
 }
 
 }  // namespace
@@ -111,7 +111,7 @@ std::optional<CutPlan> plan_cut(const Shaft& shaft, const std::optional<Stops>& 
     plan.closed = closed_over(plan.half, stops->shoulder);
     for (const Tube tube : both_tubes) {
         plan.sets_closed[tube] = !clearly_below(plan.half[tube] + stops->shoulder[other(tube)], plan.closed);
-        plan.guard_cut[tube] = sawn(guard_need(shaft, tube, plan, target), saw);
+        plan.guard_cut[tube] = guard_cut(shaft, tube, plan, target, saw);
         if (const auto& guard = shaft.halves[tube].guard) plan.guard_half[tube] = guard->value - plan.guard_cut[tube];
     }
     return plan;

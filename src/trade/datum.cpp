@@ -176,22 +176,40 @@ FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* seri
     return reading;
 }
 
+namespace {
+
+// Of two equal lengths the one known less well decides, whichever fit comes first.
+bool less_well_known(const Toleranced& a, const Toleranced& b) { return a.value == b.value && a.plus_minus > b.plus_minus; }
+
+void decide_shortest(Fit& decides, const Fit& fit)
+{
+    if (!fit.shortest || !decides.shortest) {
+        decides.shortest.reset();
+    } else if (fit.shortest->value < decides.shortest->value || less_well_known(*fit.shortest, *decides.shortest)) {
+        decides.shortest = fit.shortest;
+        decides.shortest_place = fit.shortest_place;
+    }
+}
+
+void decide_longest(Fit& decides, const Fit& fit, Range range)
+{
+    const auto& longest = fit.longest[range];
+    const auto& held = decides.longest[range];
+    if (!longest || (held && longest->value <= held->value && !less_well_known(*longest, *held))) return;
+    decides.longest[range] = longest;
+    decides.longest_places[range] = fit.longest_places[range];
+}
+
+}  // namespace
+
 Fit deciding_fit(const std::vector<FitReading>& fits)
 {
     Fit decides = fits.front().fit;
     for (const FitReading& reading : fits) {
         const Fit& fit = reading.fit;
-        if (!fit.shortest || !decides.shortest) {
-            decides.shortest.reset();
-        } else if (fit.shortest->value < decides.shortest->value) {
-            decides.shortest = fit.shortest;
-            decides.shortest_place = fit.shortest_place;
-        }
+        decide_shortest(decides, fit);
         for (const Range range : all_ranges) {
-            if (fit.longest[range] && (!decides.longest[range] || fit.longest[range]->value > decides.longest[range]->value)) {
-                decides.longest[range] = fit.longest[range];
-                decides.longest_places[range] = fit.longest_places[range];
-            }
+            decide_longest(decides, fit, range);
             for (const End end : both_ends) decides.angles[end][range] = std::max(decides.angles[end][range], fit.angles[end][range]);
         }
     }

@@ -15,37 +15,42 @@ std::string half_name(const WorkOrder& order, Tube tube)
     return std::string(to_word(order.reading.shaft.halves[tube].end)) + " half";
 }
 
-Tube tube_on(const WorkOrder& order, End end)
-{
-    return order.reading.shaft.halves[Tube::inner].end == end ? Tube::inner : Tube::outer;
-}
-
-const Check& check_of(const WorkOrder& order, CheckId id) { return order.checks[static_cast<std::size_t>(id)]; }
-
 std::string limit_length(const WorkOrder& order, Limit limit)
 {
     return figure_with_unit(order.limits.length(limit), order.units, Toward::up);
 }
 
-// "tractor half 94 mm, implement half 94 mm"; a tube that is left alone says so.
-std::string cuts_text(const WorkOrder& order, const PerEach<Tube, Length>& cut)
-{
-    std::string text;
-    for (const End end : both_ends) {
-        const Tube tube = tube_on(order, end);
-        const bool none = cut[tube] == Length();
-        text += (text.empty() ? "" : ", ") + half_name(order, tube) + " " + (none ? "nothing" : length_text(order, cut[tube], Toward::up));
-    }
-    return text;
-}
-
 bool any(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() || cut[Tube::outer] != Length(); }
 
-bool has_feature(const WorkOrder& order, Feature feature)
+bool both(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() && cut[Tube::outer] != Length(); }
+
+// "Saw the guard tubes, each at its free end." or, where one is left alone, "Saw the implement half's guard tube only, at its free end."
+std::string saw_step(const WorkOrder& order, const PerEach<Tube, Length>& cut, const std::string& tube)
+{
+    if (both(cut)) return "Saw the " + tube + " tubes, each at its free end.";
+    const Tube only = cut[Tube::inner] != Length() ? Tube::inner : Tube::outer;
+    return "Saw the " + half_name(order, only) + "'s " + tube + " tube only, at its free end.";
+}
+
+bool has_feature(const WorkOrder& order, Tube tube, Feature feature)
+{
+    const auto& features = order.reading.shaft.halves[tube].features;
+    return std::find(features.begin(), features.end(), feature) != features.end();
+}
+
+// Whether a half that loses drive tube has the feature.
+bool cut_feature(const WorkOrder& order, Feature feature)
 {
     return std::any_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
-        const auto& features = order.reading.shaft.halves[tube].features;
-        return std::find(features.begin(), features.end(), feature) != features.end();
+        return order.cut->plan.cut[tube] != Length() && has_feature(order, tube, feature);
+    });
+}
+
+bool needs_second_chain(const WorkOrder& order)
+{
+    return std::any_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
+        return has_feature(order, tube, Feature::one_chain_guard) &&
+               clearly_above(order.cut->plan.guard_cut[tube], order.limits.length(Limit::one_chain_shortening));
     });
 }
 
@@ -59,41 +64,32 @@ bool guard_unmeasured(const WorkOrder& order)
     return !order.reading.shaft.halves[Tube::inner].guard || !order.reading.shaft.halves[Tube::outer].guard;
 }
 
-void add_saw_steps(std::vector<Step>& steps, const WorkOrder& order)
+void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
 {
     const CutPlan& plan = order.cut->plan;
-    steps.push_back({"Draw one line along both tubes, then part the shaft.", "it can be put together out of phase"});
-    steps.push_back({"At the shortest position hold the halves side by side, one on each stub. Do the cuts marked on this sheet look right? If not, stop and measure again.",
-                     guard_unmeasured(order) ? "a guard was not measured: confirm its cut here" : ""});
-    if (any(plan.cut) && has_feature(order, Feature::end_stop)) steps.push_back({"Take the end stop off the tube to be cut.", ""});
-    if (any(plan.guard_cut)) steps.push_back({"Cut the guard tubes, each from its free end: " + cuts_text(order, plan.guard_cut) + ".", "",
-                                              "Cut the guard tubes, each from its free end."});
-    if (any(plan.cut)) steps.push_back({"Cut the drive tubes, each from its free end: " + cuts_text(order, plan.cut) + ".", "",
-                                        "Cut the drive tubes, each from its free end."});
-    steps.push_back({"Deburr inside and out, clear all swarf, grease the sliding tubes.", ""});
-    if (any(plan.cut) && has_feature(order, Feature::coated)) steps.push_back({"Treat the bare edge of the coated tube.", ""});
-    if (any(plan.cut) && has_feature(order, Feature::end_stop)) steps.push_back({"Fit the end stop again at the new end.", ""});
-    if (any(plan.cut) && has_lubrication_hole(order)) steps.push_back({"Blow the lubrication passage clear and see grease come out of its hole.", ""});
+    steps.emplace_back("Mark the phase along both tubes, then part the shaft.");
+    steps.emplace_back("At the shortest position hold the halves side by side, one on each stub. Do the cuts look right? If not, stop.");
+    if (guard_unmeasured(order)) steps.emplace_back("A guard was not measured: confirm its cut with the halves side by side.");
+    if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Take the end stop off the tube to be sawn.");
+    if (any(plan.guard_cut)) steps.push_back(saw_step(order, plan.guard_cut, "guard"));
+    if (any(plan.cut)) steps.push_back(saw_step(order, plan.cut, "drive"));
+    steps.emplace_back("Deburr inside and out, clear swarf, grease.");
+    if (cut_feature(order, Feature::coated)) steps.emplace_back("Treat the bare edge of the coated tube.");
+    if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Fit the end stop again at the new end.");
+    if (any(plan.cut) && has_lubrication_hole(order)) steps.emplace_back("Blow the lubrication passage clear; see grease come out of its hole.");
 }
 
-void add_assembly_steps(std::vector<Step>& steps, const WorkOrder& order)
+void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
 {
-    steps.push_back({"Put the halves together in phase: the line on both tubes meets, the inner yokes stand in one plane.", ""});
-    if (order.verdict == Verdict::cut)
-        steps.push_back({"Measure both halves, both guards and the closed length; write them below.", ""});
-    steps.push_back({"On the machine, at the shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.", ""});
-    const auto& turning = order.cut->overlap.longest[Range::turning];
-    const auto& least = check_of(order, CheckId::overlap_turning).limit;
-    if (turning && least)
-        steps.push_back({"At the longest position with the PTO turning: tubes overlap at least " +
-                             length_text(order, Length::micrometres(*least), Toward::up) + " (computed " + length_text(order, *turning, Toward::down) + ").", "",
-                         "At the longest position with the PTO turning: measure how far the tubes overlap."});
-    steps.push_back({"Both shields, the tractor's and the machine's, overlap the guard by at least " +
-                         figure_with_unit(Length::millimetres(50), order.units, Toward::up) + "; the guard turns freely.", "shaft straight"});
-    const bool second_chain = check_of(order, CheckId::shortening_allowed).says.find("second chain") != std::string::npos;
-    steps.push_back({second_chain ? "Fit a second chain at the tractor end; hook both chains with slack for every position."
-                                  : "Hook the restraint chains with slack for every position; never hang the shaft up by them.", ""});
-    if (order.fits.size() > 1) steps.push_back({"Check shortest and longest again with every other tractor.", ""});
+    steps.emplace_back("Put together in phase: the marks meet.");
+    if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
+    steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
+    steps.emplace_back("Longest position: overlap as the cut sheet says.");
+    // Four published texts; from memory also EN ISO 4254-1 and EN 12965.
+    steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more.");
+    steps.push_back(needs_second_chain(order) ? "Fit a second chain at the tractor end. Hook both, slack in every position."
+                                               : "Chains hooked, slack in every position.");
+    if (order.fits.size() > 1) steps.emplace_back("Check shortest and longest with every other tractor.");
 }
 
 void add_reference_note(std::vector<std::string>& notes, const WorkOrder& order)
@@ -132,13 +128,13 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
 
 }  // namespace
 
-std::vector<Step> steps_for(const WorkOrder& order)
+std::vector<std::string> steps_for(const WorkOrder& order)
 {
-    std::vector<Step> steps;
+    std::vector<std::string> steps;
     if (!order.cut) return steps;
-    steps.push_back({"PTO off, engine off, key out, machine lowered or blocked.", ""});
+    steps.emplace_back("PTO off, engine off, key out, machine blocked.");
     if (order.verdict == Verdict::cut) add_saw_steps(steps, order);
-    else steps.push_back({"Nothing is cut. Clean and grease the sliding tubes.", ""});
+    else steps.emplace_back("Saw nothing. Clean and grease the sliding tubes.");
     add_assembly_steps(steps, order);
     return steps;
 }
@@ -146,10 +142,10 @@ std::vector<Step> steps_for(const WorkOrder& order)
 std::vector<std::string> cautions_for(const WorkOrder& order)
 {
     std::vector<std::string> cautions{
-        "DANGER: a turning shaft will catch clothing and kill. PTO off, engine off, key out before anyone comes near.",
-        "Never run the shaft without its complete guard and both shields; a damaged guard is replaced first. Chains fitted.",
-        "WARNING: a shaft that bottoms or pulls apart can break the gearbox or fly out. Check every position before the PTO turns.",
-        "The machine's and the shaft's manuals and local rules come first. A qualified person checks and signs."};
+        "DANGER: a turning shaft catches clothing and kills. PTO off, engine off, key out before anyone comes near.",
+        "Run it only with its guard complete, both shields on, chains fitted.",
+        "WARNING: a shaft that bottoms or pulls apart breaks the gearbox or flies out.",
+        "Manuals and local rules come first. A qualified person checks and signs."};
     if (order.verdict == Verdict::refused)
         cautions.insert(cautions.begin(), "Do not cut this shaft and do not run it on this machine as it is.");
     return cautions;

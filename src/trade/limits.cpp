@@ -9,19 +9,17 @@ constexpr LimitValue mm(std::int64_t n) { return {n * 1000, 1}; }
 constexpr LimitValue deg(std::int64_t n) { return {n * 1000, 1}; }
 constexpr LimitValue percent(std::int64_t n) { return {n * 1000, 1}; }
 
-constexpr const char* practice_clearance =
-    "common practice: 12 to 75 mm in about 22 published manuals and guides, 40 mm in most; no standard fixes it";
-constexpr const char* practice_floor = "common practice: 25 mm is the next most common clearance in the same manuals";
-constexpr const char* practice_overlap =
-    "common practice: the fraction most manuals give, taken here of the new closed overlap (publications differ in what they take it of)";
-constexpr const char* practice_least = "common practice: 150 mm in most manuals that state a length; no standard fixes it";
-constexpr const char* own_choice = "the project's own choice: no published figure was found";
-constexpr const char* setback = "an implement manual: a guard tube ends not more than 25 mm short of its drive tube";
-constexpr const char* one_chain = "one user handbook: beyond about 70 mm a second chain at the tractor end";
-constexpr const char* practice_25 = "common practice: working angle of a joint";
-constexpr const char* manuals_35 = "two manuals: 35° with the PTO turning";
-constexpr const char* manual_90 = "published practice: 90° with the shaft standing";
-constexpr const char* manuals_70 = "two manuals: 70° for a wide-angle joint";
+constexpr const char* practice_clearance = "common practice (about 22 manuals and guides: 12 to 75 mm, most 40)";
+constexpr const char* practice_floor = "common practice (next most common clearance)";
+constexpr const char* practice_overlap = "common practice; here of the new closed overlap, publications differ in what they take it of";
+constexpr const char* practice_least = "common practice (most manuals that state a length)";
+constexpr const char* own_choice = "the project's own choice, no published figure was found";
+constexpr const char* setback = "an implement manual (25 mm short of the drive tube at most)";
+constexpr const char* one_chain = "one user handbook (about 70 mm)";
+constexpr const char* practice_25 = "common practice";
+constexpr const char* manuals_35 = "two manuals";
+constexpr const char* manual_90 = "published practice";
+constexpr const char* manuals_70 = "two manuals";
 
 const std::array<LimitRow, limit_count> rows{{
     {Limit::closing_clearance, "closing-clearance", LimitKind::length, mm(40), false, practice_clearance},

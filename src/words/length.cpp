@@ -70,9 +70,10 @@ Length fraction_of(Fraction part, Length whole)
 
 Length round_up_to_step(Length needed, Fraction step_um)
 {
-    const std::int64_t counted = needed.um() - (negligible.um() - 1);
-    if (counted <= 0) return Length();
-    const std::int64_t steps = ceil_div(counted * step_um.denominator, step_um.numerator);
+    const std::int64_t counted = needed.um() - negligible.um();
+    if (counted < 0) return Length();
+    // The least number of steps that leaves an excess under the negligible length.
+    const std::int64_t steps = floor_div(counted * step_um.denominator, step_um.numerator) + 1;
     return Length::micrometres(nearest_div(steps * step_um.numerator, step_um.denominator));
 }
 

@@ -50,6 +50,9 @@ TEST_CASE("rounding up to the saw's step ignores under 0.01 mm")
     CHECK(round_up_to_step(Length::micrometres(9), whole).um() == 0);
     CHECK(round_up_to_step(Length::micrometres(-50'000), whole).um() == 0);
     CHECK(round_up_to_step(Length::micrometres(1'600), step_in_sixteenths(Length::millimetres(1))).um() == 3'175);
+    // An excess of 9.5 micrometres over 1/16 in is under 0.01 mm and costs no step; one of 10.5 does.
+    CHECK(round_up_to_step(Length::micrometres(1'597), step_in_sixteenths(Length::millimetres(1))).um() == 1'588);
+    CHECK(round_up_to_step(Length::micrometres(1'598), step_in_sixteenths(Length::millimetres(1))).um() == 3'175);
     CHECK(step_in_sixteenths(Length::millimetres(1)) == Fraction{3175, 2});
     CHECK(step_in_sixteenths(Length::millimetres(2)) == Fraction{6350, 2});
 }

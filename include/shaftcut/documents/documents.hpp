@@ -10,8 +10,8 @@
 
 namespace shaftcut {
 
-enum class Format { pdf, xlsx, json };
-template <> struct Words<Format> { static constexpr std::array all{"pdf", "xlsx", "json"}; };
+enum class Format { pdf, xlsx, json, png, svg };
+template <> struct Words<Format> { static constexpr std::array all{"pdf", "xlsx", "json", "png", "svg"}; };
 
 // A file to be written: its name without a folder, and its bytes.
 struct Document {
@@ -19,7 +19,7 @@ struct Document {
     std::string bytes;
 };
 
-// Named ORDER-cut-sheet.pdf, ORDER-work-order.xlsx, ORDER.json.
+// Named ORDER-cut-sheet.pdf, ORDER-work-order.xlsx, ORDER.json; PNG and SVG are pictures of the cut sheet's first sheet.
 Document document_of(const WorkOrder& order, Format format, Paper paper);
 
 }  // namespace shaftcut

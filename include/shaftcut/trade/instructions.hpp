@@ -5,8 +5,9 @@
 
 namespace shaftcut {
 
-// The steps for this order, with the figures each needs. A refused order has none.
-std::vector<Step> steps_for(const WorkOrder& order);
+// The steps for this order; they name no computed figure, so they hold for a document whose lengths are changed. A refused
+// order has none.
+std::vector<std::string> steps_for(const WorkOrder& order);
 
 std::vector<std::string> cautions_for(const WorkOrder& order);
 

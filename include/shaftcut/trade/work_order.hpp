@@ -29,14 +29,6 @@ struct CutFigures {
     Overlaps overlap;
 };
 
-// One step of the work; `why` may be empty. `without_figures` is the text for a document whose lengths can still be changed:
-// the same without this order's computed lengths; empty where `text` holds none.
-struct Step {
-    std::string text;
-    std::string why;
-    std::string without_figures = {};
-};
-
 struct WorkOrder {
     // Heading: what ISO 7200:2004 asks of a title block comes from here.
     std::string order, date, customer, machine, tractor, owner;
@@ -64,7 +56,7 @@ struct WorkOrder {
     std::optional<CutFigures> cut;
     std::vector<Check> checks;          // one for each CheckId, in its order
 
-    std::vector<Step> steps;            // in order
+    std::vector<std::string> steps;     // in order
     std::vector<std::string> cautions;
 };
 

@@ -1,0 +1,179 @@
+// The schemas and the readers state the same rules twice. Here xmllint judges every file of tests/reading by its schema,
+// and some ten thousand files that differ from a good one in one thing, and the verdicts are compared. Where XSD 1.0
+// cannot express a rule, a row below names it, the schema's own text lists it, and some file here is refused by it alone.
+#include <array>
+#include <cstdio>
+#include <map>
+#include <memory>
+#include <regex>
+#include <set>
+
+#include <unistd.h>
+
+#include "reading/mutants.hpp"
+#include "reading/support.hpp"
+
+using namespace reading_test;
+using namespace shaftcut;
+
+namespace {
+
+struct Exception {
+    const char* kinds;    // the schemas that list it
+    const char* rule;     // as they list it
+    const char* message;  // what the reader says then
+};
+
+const std::array exceptions{
+    Exception{"job series workshop", "a fraction without a unit where the file is in millimetres", "is a fraction of a millimetre"},
+    Exception{"job series workshop", "a length over 100 m", "is over 100 m"},
+    Exception{"job series workshop", "a fraction of an inch of 1 or more after a whole number, or with a denominator of 0 or over 1000",
+              R"re("[0-9]+(-[0-9]+)?/[0-9]+( ?in)?" is not a length)re"},
+    Exception{"job series workshop", "blanks around a number or a date",
+              R"re("( [^"]*|[^"]* )" is (no day|not (a whole number|an angle|a number)))re"},
+    Exception{"job series workshop", "a limit's fraction of 0 or above 1", R"re("[0-9./]+" is not a fraction)re"},
+    Exception{"job series workshop", "a length that must be more than 0 and comes to 0", "is nothing"},
+    Exception{"job series workshop", "a document type", "a document type stands here"},
+    Exception{"job", "a second for or limits", "a second (for|limits);"},
+    Exception{"job", "a missing end, fit, or longest when=\"turning\"", "holds no (end|fit|longest when=\"turning\")"},
+    Exception{"job", "a series or connection that the catalogue does not hold", "is not in the catalogue"},
+    Exception{"job", "shape or spacing beside a series", "shaft states series and"},
+    Exception{"job", "neither series nor shape", "neither series nor shape"},
+    Exception{"job", "a wide-angle joint and neither series nor spacing", "neither series nor spacing"},
+    Exception{"job", "a wide-angle joint of a series that has none", "has no wide-angle joint"},
+    Exception{"job", "a wide-angle joint and no reference of the closed length that anything states", "closed has no reference"},
+    Exception{"job", "a reference between grooves", "says nothing between grooves"},
+    Exception{"job", "a feature named twice", "twice"},
+    Exception{"series", "a series without a cross", "series holds no cross"},
+    Exception{"series", "a second limits", "a second limits;"},
+    Exception{"series", "two yokes for one connection and joint, where one leaves out the joint", "a second yoke for"},
+    Exception{"series", "closed lengths that do not ascend", "is not more than what stands before it"},
+};
+
+class Folder {
+public:
+    Folder() : path_((std::filesystem::temp_directory_path() / "shaftcut-schema-XXXXXX").string()) { REQUIRE(::mkdtemp(path_.data()) != nullptr); }
+    ~Folder() { std::filesystem::remove_all(path_); }
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+    void write(const std::string& name, const std::string& bytes) const { std::ofstream(path_ + "/" + name, std::ios::binary) << bytes; }
+    const std::string& path() const { return path_; }
+
+private:
+    std::string path_;
+};
+
+// The names of the files in `in` that the schema accepts.
+std::set<std::string> accepted_by_schema(const std::string& in, const std::string& kind)
+{
+    const std::string schema = (project / "config" / (kind + ".xsd")).string();
+    const std::string command = "cd '" + in + "' && ls | xargs timeout 300 xmllint --nonet --noout --schema '" + schema + "' 2>&1";
+    const std::unique_ptr<FILE, int (*)(FILE*)> output(::popen(command.c_str(), "r"), ::pclose);
+    REQUIRE(output);
+    const std::string ending = " validates\n";
+    std::set<std::string> accepted;
+    std::array<char, 4096> line{};
+    while (std::fgets(line.data(), line.size(), output.get())) {
+        const std::string text = line.data();
+        REQUIRE(text.find("xmllint: not found") == std::string::npos);
+        REQUIRE(text.find("failed to compile") == std::string::npos);
+        if (text.ends_with(ending)) accepted.insert(text.substr(0, text.size() - ending.size()));
+    }
+    return accepted;
+}
+
+// The rows that excuse a schema for accepting what the reader refuses with `problems`; empty where it is not excused.
+std::set<std::string> excuses(const Problems& problems, const std::string& kind)
+{
+    std::set<std::string> rows;
+    for (const Problem& problem : problems) {
+        const auto excused = [&](const Exception& row) {
+            return std::string(row.kinds).find(kind) != std::string::npos && std::regex_search(to_string(problem), std::regex(row.message));
+        };
+        const auto row = std::find_if(exceptions.begin(), exceptions.end(), excused);
+        if (row == exceptions.end()) return {};
+        rows.insert(row->rule);
+    }
+    return rows;
+}
+
+// Compares the two verdicts on each file of `bytes_of_file`; gives the exceptions that were needed.
+std::set<std::string> compare(const std::map<std::string, std::string>& files, const std::string& kind)
+{
+    const Folder at;
+    for (const auto& [name, bytes] : files) at.write(name, bytes);
+    const std::set<std::string> accepted = accepted_by_schema(at.path(), kind);
+    REQUIRE(!accepted.empty());
+    std::set<std::string> used;
+    for (const auto& [name, bytes] : files) {
+        const Source source{name, bytes};
+        const Problems problems = kind == "job" ? read_job(source, catalogue()).problems
+                                  : kind == "series" ? read_catalogue(source).problems : read_workshop(source).problems;
+        const bool schema_accepts = accepted.count(name) > 0;
+        if (problems.empty() == schema_accepts) continue;
+        const auto rows = excuses(problems, kind);
+        INFO(bytes << "\nthe reader says:\n" << lines_of(problems) << "the schema " << (schema_accepts ? "accepts" : "refuses"));
+        CHECK(!rows.empty());
+        used.insert(rows.begin(), rows.end());
+    }
+    return used;
+}
+
+XmlElement tree_of(const std::string& bytes)
+{
+    auto document = parse_xml({"good", bytes});
+    REQUIRE(document.root);
+    std::erase_if(document.root->attributes, [](const XmlAttribute& attribute) { return attribute.name.find(':') != std::string::npos; });
+    return std::move(*document.root);
+}
+
+std::map<std::string, std::string> mutants_of(const std::vector<const char*>& good_files)
+{
+    std::map<std::string, std::string> mutants;
+    for (const char* file : good_files) {
+        Mutator mutator(tree_of(bytes_of(folder / "good" / file)),
+                        [&](const XmlElement& root) { mutants.emplace("m" + std::to_string(mutants.size()) + ".xml", to_text(root)); });
+        mutator.run();
+    }
+    return mutants;
+}
+
+void check_kind(const std::string& kind, const std::vector<const char*>& good_files)
+{
+    auto mutants = mutants_of(good_files);
+    mutants.emplace("document-type.xml", "<!DOCTYPE any>" + to_text(tree_of(bytes_of(folder / "good" / good_files.front()))));
+    const std::set<std::string> used = compare(mutants, kind);
+    const std::string schema = bytes_of(project / "config" / (kind + ".xsd"));
+    for (const Exception& row : exceptions) {
+        if (std::string(row.kinds).find(kind) == std::string::npos) continue;
+        INFO(kind << ": " << row.rule);
+        CHECK(used.count(row.rule) == 1);
+        CHECK(schema.find("\n      " + std::string(row.rule) + "\n") != std::string::npos);
+    }
+}
+
+}  // namespace
+
+TEST_CASE("job.xsd and the reader of jobs agree")
+{
+    check_kind("job", {"job_everything.xml", "job_inches_mixed.xml", "job_other_order.xml"});
+}
+
+TEST_CASE("series.xsd and the reader of the catalogue agree")
+{
+    check_kind("series", {"series_everything.xml", "series_least.xml"});
+}
+
+TEST_CASE("workshop.xsd and the reader of the workshop agree")
+{
+    check_kind("workshop", {"workshop_everything.xml", "workshop_other_order.xml"});
+}
+
+TEST_CASE("schemas and readers agree on every file in tests/reading")
+{
+    std::map<std::string, std::map<std::string, std::string>> by_kind;
+    for (const char* in : {"good", "bad"})
+        for (const auto& path : xml_files(folder / in)) by_kind[kind_of(bytes_of(path))][path.filename().string()] = bytes_of(path);
+    for (const char* name : {"series.xml", "workshop.xml"}) by_kind[kind_of(bytes_of(project / "config" / name))][name] = bytes_of(project / "config" / name);
+    for (const auto& [kind, files] : by_kind) compare(files, kind);
+}

@@ -1,0 +1,80 @@
+// The files of tests/reading and the reader that each of them is for.
+#pragma once
+
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "shaftcut/reading/catalogue_reader.hpp"
+#include "shaftcut/reading/job_reader.hpp"
+#include "shaftcut/reading/workshop_reader.hpp"
+#include "support/catch.hpp"
+
+namespace reading_test {
+
+inline const std::filesystem::path project = SHAFTCUT_SOURCE_DIR;
+inline const std::filesystem::path folder = project / "tests/reading";
+
+inline std::string bytes_of(const std::filesystem::path& path)
+{
+    const auto loaded = shaftcut::load(path.string());
+    REQUIRE(std::holds_alternative<shaftcut::Source>(loaded));
+    return std::get<shaftcut::Source>(loaded).bytes;
+}
+
+inline std::vector<std::filesystem::path> xml_files(const std::filesystem::path& in)
+{
+    std::vector<std::filesystem::path> files;
+    for (const auto& entry : std::filesystem::directory_iterator(in))
+        if (entry.path().extension() == ".xml") files.push_back(entry.path());
+    std::sort(files.begin(), files.end());
+    REQUIRE(!files.empty());
+    return files;
+}
+
+// The catalogue that comes with the project.
+inline const shaftcut::Catalogue& catalogue()
+{
+    static const auto read = shaftcut::read_catalogue({"series.xml", bytes_of(project / "config/series.xml")});
+    REQUIRE(read.value);
+    return *read.value;
+}
+
+// "workshop", "series" or "job": what a file seems to be meant for, by the first root of those that is in it.
+inline std::string kind_of(const std::string& bytes)
+{
+    if (bytes.find("<workshop") != std::string::npos) return "workshop";
+    if (bytes.find("<catalogue") != std::string::npos) return "series";
+    return "job";
+}
+
+// What the reader that a file is meant for finds wrong with it.
+inline shaftcut::Problems problems_of(const shaftcut::Source& source)
+{
+    const std::string kind = kind_of(source.bytes);
+    if (kind == "workshop") return shaftcut::read_workshop(source).problems;
+    if (kind == "series") return shaftcut::read_catalogue(source).problems;
+    return shaftcut::read_job(source, catalogue()).problems;
+}
+
+inline shaftcut::Problems problems_of(const std::filesystem::path& path)
+{
+    return problems_of({path.filename().string(), bytes_of(path)});
+}
+
+inline std::string lines_of(const shaftcut::Problems& problems)
+{
+    std::string lines;
+    for (const shaftcut::Problem& problem : problems) lines += to_string(problem) + "\n";
+    return lines;
+}
+
+// A job about one shaft, with `inside` in its place between the tags.
+inline shaftcut::Read<shaftcut::Job> read_job_text(const std::string& text)
+{
+    return shaftcut::read_job({"job.xml", text}, catalogue());
+}
+
+}  // namespace reading_test

@@ -1,0 +1,86 @@
+// A second implementation of the method, written from its description alone and sharing nothing with the program but the
+// structs of the job, the catalogue and the names of checks: the differential test compares the two on random jobs.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "shaftcut/trade/catalogue.hpp"
+#include "shaftcut/trade/checks.hpp"
+#include "shaftcut/trade/job.hpp"
+#include "shaftcut/trade/work_order.hpp"
+
+namespace shaftcut::test::plain {
+
+using Um = std::int64_t;          // micrometres
+using Maybe = std::optional<Um>;  // micrometres, or not known
+
+struct Figure {
+    Um value = 0;
+    Um plus_minus = 0;
+};
+using MaybeFigure = std::optional<Figure>;
+
+// Index 0: the inner half, which carries the inner tube; 1: the outer.
+struct PlainHalf {
+    std::size_t end = 0;  // 0 tractor, 1 implement
+    MaybeFigure length, guard;
+    Maybe shoulder, guard_shoulder, seat, least_tube, hole;
+    bool forbidden = false;
+    bool coated = false, end_stop = false, one_chain = false;
+};
+
+// What one fit says, telescoping. Ranges: 0 working, 1 turning, 2 standing. Ends: 0 tractor, 1 implement.
+struct PlainFit {
+    MaybeFigure shortest;
+    std::array<MaybeFigure, 3> longest;
+    std::array<std::array<Maybe, 3>, 2> angle;  // thousandths of a degree
+    bool unbent = false;                        // a longest was read in line for want of an angle
+};
+
+struct PlainCut {
+    std::array<Um, 2> cut{}, half{}, guard_cut{};
+    std::array<Maybe, 2> guard_half{};
+    Um closed = 0;
+    std::array<bool, 2> sets_closed{};
+};
+
+struct PlainCheck {
+    CheckResult result = CheckResult::not_checked;
+    Maybe value, worst, limit;
+};
+
+// Everything read and computed, before the checks.
+struct PlainShaft {
+    const Job* job = nullptr;
+    const Catalogue* catalogue = nullptr;
+    const Series* series = nullptr;
+    const Workshop* workshop = nullptr;
+    Figure closed;
+    std::array<PlainHalf, 2> halves;
+    std::vector<PlainFit> fits;
+    PlainFit deciding;
+    bool shoulders_disagree = false;
+    std::optional<std::array<Um, 2>> shoulders;  // s_A, s_B as the cut uses them
+    std::optional<PlainCut> cut;
+    Um clearance = 0;
+};
+
+struct PlainAnswer {
+    PlainShaft shaft;
+    Verdict verdict = Verdict::refused;
+    std::array<PlainCheck, 16> checks;
+};
+
+// A limit as the job, else the series, else the workshop, else the default of method 4 has it.
+LimitValue limit_of(const PlainShaft& shaft, Limit limit);
+// Whether the job sets any limit looser than the workshop does.
+bool any_limit_loosened(const PlainShaft& shaft);
+
+std::array<PlainCheck, 16> plain_checks(const PlainShaft& shaft);
+
+PlainAnswer answer(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units);
+
+}  // namespace shaftcut::test::plain

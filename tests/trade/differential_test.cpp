@@ -1,0 +1,151 @@
+// The program against a second implementation of the method, on random jobs: 20,000 in every run of the tests, and as many as
+// the environment variable SHAFTCUT_DIFFERENTIAL_JOBS says. Job number n is the same on every machine.
+#include <cstdlib>
+#include <map>
+#include <set>
+
+#include "shaftcut/trade/work_order.hpp"
+#include "support/catch.hpp"
+#include "support/plain_method.hpp"
+#include "support/random_jobs.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+class Differences {
+public:
+    template <class T>
+    void compare(const std::string& what, const T& program, const T& plain)
+    {
+        if (program != plain) text_ += what + ": program " + word(program) + ", plain " + word(plain) + "\n";
+    }
+    const std::string& text() const { return text_; }
+
+private:
+    static std::string word(std::int64_t figure) { return std::to_string(figure); }
+    static std::string word(const plain::Maybe& figure) { return figure ? std::to_string(*figure) : "none"; }
+    static std::string word(CheckResult result) { return to_word(result); }
+    static std::string word(Verdict verdict) { return to_word(verdict); }
+    std::string text_;
+};
+
+plain::Maybe um(const std::optional<Length>& length) { return length ? plain::Maybe(length->um()) : std::nullopt; }
+plain::Maybe um(const std::optional<Toleranced>& length) { return length ? plain::Maybe(length->value.um()) : std::nullopt; }
+plain::Maybe um(const plain::MaybeFigure& length) { return length ? plain::Maybe(length->value) : std::nullopt; }
+
+void compare_readings(Differences& found, const WorkOrder& program, const plain::PlainShaft& plain)
+{
+    found.compare("closed", program.reading.shaft.closed.value.um(), plain.closed.value);
+    found.compare("shortest", um(program.fit.shortest), um(plain.deciding.shortest));
+    for (const Range range : all_ranges)
+        found.compare(std::string("longest ") + to_word(range), um(program.fit.longest[range]),
+                      um(plain.deciding.longest[static_cast<std::size_t>(range)]));
+    const auto& [a, b] = plain.halves;
+    plain::Maybe overlap;
+    if (a.length && b.length) overlap = a.length->value + b.length->value - plain.closed.value;
+    found.compare("overlap closed before", um(program.overlap_closed_before), overlap);
+}
+
+void compare_checks(Differences& found, const WorkOrder& program, const plain::PlainAnswer& plain)
+{
+    for (std::size_t i = 0; i < plain.checks.size(); ++i) {
+        const Check& ours = program.checks[i];
+        const std::string name = to_word(ours.id);
+        found.compare(name + " result", ours.result, plain.checks[i].result);
+        found.compare(name + " value", ours.value, plain.checks[i].value);
+        found.compare(name + " worst", ours.worst, plain.checks[i].worst);
+        found.compare(name + " limit", ours.limit, plain.checks[i].limit);
+    }
+}
+
+void compare_cuts(Differences& found, const CutFigures& program, const plain::PlainShaft& shaft)
+{
+    const plain::PlainCut& plain = *shaft.cut;
+    for (const Tube tube : both_tubes) {
+        const std::size_t i = static_cast<std::size_t>(tube);
+        const std::string name = to_word(tube);
+        found.compare(name + " cut", program.plan.cut[tube].um(), plain.cut[i]);
+        found.compare(name + " half", program.plan.half[tube].um(), plain.half[i]);
+        found.compare(name + " guard cut", program.plan.guard_cut[tube].um(), plain.guard_cut[i]);
+        found.compare(name + " guard half", um(program.plan.guard_half[tube]), plain.guard_half[i]);
+    }
+    const plain::Um both = plain.half[0] + plain.half[1];
+    found.compare("closed after", program.plan.closed.um(), plain.closed);
+    found.compare("overlap closed", program.overlap.closed.um(), both - plain.closed);
+    found.compare("overlap shortest", um(program.overlap.shortest), plain::Maybe(both - shaft.deciding.shortest->value));
+    for (const Range range : all_ranges) {
+        const plain::MaybeFigure& longest = shaft.deciding.longest[static_cast<std::size_t>(range)];
+        found.compare(std::string("overlap ") + to_word(range), um(program.overlap.longest[range]),
+                      longest ? plain::Maybe(both - longest->value) : std::nullopt);
+    }
+}
+
+std::string differences(const World& world)
+{
+    Differences found;
+    const WorkOrder program = work_up(world.job, world.catalogue, world.workshop, world.units);
+    const plain::PlainAnswer plain = plain::answer(world.job, world.catalogue, world.workshop, world.units);
+    compare_readings(found, program, plain.shaft);
+    compare_checks(found, program, plain);
+    found.compare("verdict", program.verdict, plain.verdict);
+    if (program.cut && plain.verdict != Verdict::refused) compare_cuts(found, *program.cut, plain.shaft);
+    return found.text();
+}
+
+std::uint64_t jobs_to_compare()
+{
+    const char* wanted = std::getenv("SHAFTCUT_DIFFERENTIAL_JOBS");
+    return wanted ? std::strtoull(wanted, nullptr, 10) : 20'000;
+}
+
+}  // namespace
+
+TEST_CASE("the program and a second implementation of the method agree on random jobs")
+{
+    int disagreements = 0;
+    const std::uint64_t jobs = jobs_to_compare();
+    for (std::uint64_t number = 0; number < jobs && disagreements < 10; ++number) {
+        const std::string found = differences(random_world(number));
+        if (found.empty()) continue;
+        ++disagreements;
+        UNSCOPED_INFO("job " << number << "\n" << found);
+    }
+    CHECK(disagreements == 0);
+}
+
+TEST_CASE("the random jobs reach every result that a check can have, and limits met exactly")
+{
+    std::map<CheckId, std::set<CheckResult>> reached;
+    std::set<Verdict> verdicts;
+    std::set<CheckId> on_the_limit;
+    for (std::uint64_t number = 0; number < 5'000; ++number) {
+        const World world = random_world(number);
+        const WorkOrder order = work_up(world.job, world.catalogue, world.workshop, world.units);
+        verdicts.insert(order.verdict);
+        for (const Check& check : order.checks) {
+            reached[check.id].insert(check.result);
+            if (check.value && (check.value == check.limit || check.worst == check.limit)) on_the_limit.insert(check.id);
+        }
+    }
+    using enum CheckResult;
+    const std::set<CheckResult> all{pass, warn, fail, not_checked};
+    // The cut leaves the guards their clearance wherever their shoulders are known, so this check holds; setback and ripple
+    // only warn; a device is where it may be or not.
+    std::map<CheckId, std::set<CheckResult>> expected{{CheckId::consistency, {pass, warn, fail}},
+                                                      {CheckId::guard_clearance, {pass, not_checked}},
+                                                      {CheckId::tube_left, {pass, fail, not_checked}},
+                                                      {CheckId::guard_setback, {pass, warn, not_checked}},
+                                                      {CheckId::irregularity, {pass, warn, not_checked}},
+                                                      {CheckId::overload_device, {pass, fail, not_checked}}};
+    for (std::size_t i = 0; i < Words<CheckId>::all.size(); ++i) {
+        const CheckId id = static_cast<CheckId>(i);
+        INFO(to_word(id));
+        CHECK((reached[id] == (expected.count(id) ? expected[id] : all)));
+    }
+    CHECK(verdicts.size() == 3);
+    for (const CheckId id : {CheckId::closing_clearance, CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing,
+                             CheckId::guard_cover, CheckId::guard_setback, CheckId::joint_angle_tractor})
+        CHECK(on_the_limit.count(id) == 1);
+}
