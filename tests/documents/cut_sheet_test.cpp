@@ -113,7 +113,7 @@ TEST_CASE("nothing is dropped: every sentence of the work order is on its sheets
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             const std::vector<Page> pages = draw_cut_sheet(order, paper);
             std::vector<std::string> sentences{order.order, order.shaft_title, order.owner, order.customer, order.machine, order.tractor};
-            for (const Step& step : order.steps) sentences.push_back(step.text + (step.why.empty() ? "" : " (" + step.why + ")"));
+            sentences.insert(sentences.end(), order.steps.begin(), order.steps.end());
             for (const Check& check : order.checks) sentences.insert(sentences.end(), {to_word(check.id), check.says, check.basis});
             for (const auto* list : {&order.reasons, &order.ways_out, &order.notes, &order.cautions}) sentences.insert(sentences.end(), list->begin(), list->end());
             for (const LimitRow& row : limit_rows()) sentences.insert(sentences.end(), {row.name, order.limits.basis(row.limit)});
