@@ -34,6 +34,14 @@ CellStyle section()
     return style;
 }
 
+CellStyle sentence()
+{
+    CellStyle style = section();
+    style.wrapped = true;
+    style.points = 11;
+    return style;
+}
+
 CellStyle table_head()
 {
     CellStyle style;
@@ -159,7 +167,7 @@ double SheetBuilder::points_needed(const Cell& cell) const
     if (cell.row != row_ || !cell.style.wrapped) return 0;
     double width = 0;
     for (int i = 0; i < cell.columns; ++i) width += sheet_.column_widths[static_cast<std::size_t>(cell.column + i)];
-    const double characters = std::max(1.0, std::floor((width - 0.5) * 10.5 / cell.style.points));
+    const double characters = std::max(1.0, std::floor((width - (cell.style.boxed ? 2 : 0)) * 10.8 / cell.style.points));
     return 3 + lines_needed(code_points(text_of(cell)), characters) * cell.style.points * 1.25;
 }
 

@@ -14,6 +14,7 @@ CellStyle plain();
 CellStyle small();      // wrapped remarks
 CellStyle title();
 CellStyle section();
+CellStyle sentence();   // beside a verdict
 CellStyle table_head();
 CellStyle label();      // boxed text in a table
 CellStyle figure();     // boxed number

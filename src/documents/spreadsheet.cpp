@@ -129,6 +129,8 @@ private:
         if (style.input) format_set_bg_color(format, 0xFFF6D6);
         if (style.input) format_set_unlocked(format);
         if (style.wrapped) format_set_text_wrap(format);
+        // Text and figures stand off the lines of their boxes.
+        if ((style.boxed || style.heavy) && style.align != CellStyle::Align::centre) format_set_indent(format, 1);
         if (!style.numbers.empty()) format_set_num_format(format, style.numbers.c_str());
         format_set_align(format, LXW_ALIGN_VERTICAL_CENTER);
         const bool left = style.align == CellStyle::Align::left;

@@ -143,7 +143,7 @@ void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order,
     for (const CheckId id : {CheckId::consistency, CheckId::joint_angle_tractor, CheckId::joint_angle_implement, CheckId::locking, CheckId::connection,
                              CheckId::overload_device})
         failed += "," + results[static_cast<std::size_t>(id)] + "=\"FAIL\"";
-    sheet.put(0, std::string("Verdict on the shaft as cut"), style::section());
+    sheet.put(0, std::string("Verdict as cut"), style::section());
     CellStyle verdict = style::great();
     verdict.align = CellStyle::Align::centre;
     sheet.put(figure_column, CellFormula{"IF(after_halves_known,IF(" + failed + ")," + "\"refused\",IF(" + too_short(order) + ",\"refused\",\"fits\")),\"measure\")",
@@ -152,9 +152,9 @@ void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order,
     const std::string refused = "DO NOT USE: a check says FAIL, or a tube is too short.";
     const std::string measure = "Measure both halves (and both guards) after the cut.";
     sheet.put(unit_column, CellFormula{"IF(after_verdict=\"fits\",\"" + fits + "\",IF(after_verdict=\"refused\",\"" + refused + "\",\"" + measure + "\"))", measure},
-              style::section(), 4);
+              style::sentence(), 4);
     names.emplace_back("after_verdict", sheet.here(figure_column));
-    sheet.end_row(22);
+    sheet.end_row(32);
 }
 
 }  // namespace shaftcut::workbook

@@ -157,7 +157,7 @@ CellContent content_of(const CellFormula& formula)
 BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer)
 {
     BasisSheet basis;
-    SheetBuilder sheet("Basis", {36, 12, 9, 25, 50});
+    SheetBuilder sheet("Basis", {31, 11, 8, 23, 36});
     add_introduction(sheet, order);
     add_head(sheet, "Lengths between the crosses", {"Length", "mm", "± mm", "Name", "How it is read"});
     for (const LengthLine& line : length_lines(order)) add_line(sheet, basis.names, line, reading_words(order, line.name));

@@ -90,12 +90,29 @@ LiveCheck shortening_check(const WorkOrder& order)
     return check;
 }
 
-LiveCheck guard_clearance_check(const WorkOrder& order)
+bool faces_known(const WorkOrder& order)
 {
     const auto& halves = order.reading.shaft.halves;
+    return halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder;
+}
+
+bool seats_known(const WorkOrder& order)
+{
+    return std::all_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
+        const Half& half = order.reading.shaft.halves[tube];
+        return half.seat && half.least_tube;
+    });
+}
+
+std::string unless_known(bool known, const std::string& what)
+{
+    return known ? "" : " It needs " + what + ", which no series gives here.";
+}
+
+LiveCheck guard_clearance_check(const WorkOrder& order)
+{
     LiveCheck check;
-    const bool faces = halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder;
-    check.known = faces ? all_of({cut_known, "has_inner_guard", "has_outer_guard"}) : "FALSE";
+    check.known = faces_known(order) ? all_of({cut_known, "has_inner_guard", "has_outer_guard"}) : "FALSE";
     check.value = "guard_clearance_value";
     check.limit = "closing_clearance";
     check.fails = clearly_below_expression("guard_clearance_value", "0");
@@ -176,9 +193,10 @@ std::string what_is_asked(const WorkOrder& order, CheckId id)
         return "Of the new closed overlap at least " + part(order, Limit::overlap_turning) + " and at least " +
                length_limit(order, Limit::least_overlap_turning) + " at the longest turning length.";
     case CheckId::overlap_standing: return "At least " + length_limit(order, Limit::least_overlap_standing) + " at the longest length with the PTO stopped.";
-    case CheckId::tube_left: return "What the shorter tube keeps beyond the series' least tube; fails below 0.";
+    case CheckId::tube_left: return "What the shorter tube keeps beyond the series' least tube; fails below 0." + unless_known(seats_known(order), "every seat and least tube");
     case CheckId::shortening_allowed: return work_after_cut(order);
-    case CheckId::guard_clearance: return "Left to close between the guards at the shortest. Warns under the limit, fails below 0.";
+    case CheckId::guard_clearance:
+        return "Left to close between the guards at the shortest. Warns under the limit, fails below 0." + unless_known(faces_known(order), "both guard shoulders");
     case CheckId::guard_cover: return "Guard on guard at the greatest longest. Warns under the limit, fails if the tolerances could bare the shaft.";
     case CheckId::guard_setback: return "How far a guard tube ends short of its drive tube; warns beyond the limit or if it is longer.";
     default: return check_of(order, id).says;

@@ -19,7 +19,7 @@ void add_head(SheetBuilder& sheet, const WorkOrder& order, const std::vector<std
 
 CellStyle fractions(CellStyle style, const WorkOrder& order)
 {
-    if (inches(order)) style.numbers = sixteenths_format;
+    if (inches(order)) style.numbers = fraction_format;
     return style;
 }
 
@@ -70,17 +70,19 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
     const auto put = [&](int column, const std::string& expression, std::variant<double, std::string> now, const CellStyle& style) {
         sheet.put(column, unless_refused(order, expression, std::move(now)), style);
     };
+    CellStyle kept = style::figure();
+    kept.bold = true;
     sheet.put(0, half_label(order, tube) + (guard ? ": guard" : ": tube"), style::label());
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(style::figure(), order));
     if (inches(order)) {
         put(figure_column, sixteenths_expression(line.cut, Toward::nearest), now_in_sixteenths(line.cut_now, Toward::nearest), fractions(style::great(), order));
-        put(second_column, keep_if(sixteenths_expression(line.keep, Toward::down)), now_in_sixteenths(line.keep_now, Toward::down), fractions(style::figure(), order));
+        put(second_column, keep_if(sixteenths_expression(line.keep, Toward::down)), now_in_sixteenths(line.keep_now, Toward::down), fractions(kept, order));
         put(mm_column, line.cut, now_in_mm(line.cut_now), style::figure());
         put(second_mm_column, keep_if(line.keep), now_in_mm(line.keep_now), style::figure());
     } else {
         put(figure_column, line.cut, now_in_mm(line.cut_now), style::great());
-        put(second_column, keep_if(line.keep), now_in_mm(line.keep_now), style::figure());
+        put(second_column, keep_if(line.keep), now_in_mm(line.keep_now), kept);
     }
     const std::string measured = guard ? "off the guard tube's free end; keep: inner cross to its new end" : "off the tube's free end; keep: inner cross to its new end";
     const std::string unmeasured = "guard not measured: its cut is its tube's; confirm it with the halves held side by side";

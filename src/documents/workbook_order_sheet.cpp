@@ -64,18 +64,18 @@ CellFormula verdict_sentence(Verdict now)
 void add_verdict(SheetBuilder& sheet, Names& names, const WorkOrder& order)
 {
     sheet.put(0, std::string("Verdict"), style::section());
-    sheet.put(2, verdict_sentence(order.verdict), style::section(), 4);
+    sheet.put(2, verdict_sentence(order.verdict), style::sentence(), 4);
     names.emplace_back("verdict", sheet.here(1));
-    sheet.end_row(24);
+    sheet.end_row(32);
     const std::string same = "The lengths are as issued.";
     const std::string changed = "LENGTHS CHANGED since issue: the cut sheet of this order no longer holds.";
     sheet.put(0, std::string("Lengths changed"), style::plain());
     CellStyle centre = style::plain();
     centre.align = CellStyle::Align::centre;
     sheet.put(1, CellFormula{changed_formula(order), std::string("no")}, centre);
-    sheet.put(2, CellFormula{"IF(lengths_changed=\"yes\",\"" + changed + "\",\"" + same + "\")", same}, style::plain(), 4);
+    sheet.put(2, CellFormula{"IF(lengths_changed=\"yes\",\"" + changed + "\",\"" + same + "\")", same}, style::small(), 4);
     names.emplace_back("lengths_changed", sheet.here(1));
-    sheet.end_row(16);
+    sheet.end_row(26);
 }
 
 void add_texts(SheetBuilder& sheet, const char* heading, const std::vector<std::string>& texts)
@@ -106,8 +106,8 @@ OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findi
 {
     OrderSheet made;
     const bool inches = order.units == Units::in;
-    std::vector<double> widths{33, 12, 9, 9, 12, 44};
-    if (inches) widths.insert(widths.end(), {10, 10});
+    std::vector<double> widths{27, 11, 9, 9, 10.5, 31};
+    if (inches) widths.insert(widths.end(), {9.5, 9.5});
     SheetBuilder sheet("Order", widths);
     add_heading(sheet, order);
     sheet.empty_row();
@@ -119,7 +119,7 @@ OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findi
     add_cut(sheet, made.names, order);
     sheet.empty_row();
     add_lengths_after(sheet, made.names, order);
-    sheet.empty_row();
+    sheet.start_page();
     const auto results = add_checks(sheet, made.names, order, findings);
     CellStyle word = style::great();
     word.align = CellStyle::Align::centre;

@@ -31,7 +31,7 @@ void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tub
     std::variant<double, std::string> cut_now = std::string(), keep_now = std::string();
     CellStyle figure = style::figure();
     const bool inches = order.units == Units::in;
-    if (inches) figure.numbers = sixteenths_format;
+    if (inches) figure.numbers = fraction_format;
     if (order.cut) {
         const CutPlan& plan = order.cut->plan;
         const Length off = guard ? plan.guard_cut[tube] : plan.cut[tube];
@@ -93,7 +93,7 @@ void add_warning(SheetBuilder& sheet, const WorkOrder& order)
 
 Worksheet parts_sheet(const WorkOrder& order, const std::string& footer)
 {
-    SheetBuilder sheet("Parts and operations", {6, 66, 13, 17, 12});
+    SheetBuilder sheet("Parts and operations", {6, 54, 11, 16, 11});
     sheet.put(0, "Parts and operations, work order " + order.order, style::title(), columns);
     sheet.end_row(24);
     sheet.put(0, order.shaft_title, style::section(), columns);

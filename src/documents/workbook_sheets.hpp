@@ -40,8 +40,8 @@ Worksheet parts_sheet(const WorkOrder& order, const std::string& footer);
 CellContent content_of(const CellFormula& formula);
 // A formula that is empty while the verdict is refused.
 CellFormula unless_refused(const WorkOrder& order, const std::string& expression, std::variant<double, std::string> now);
-// A number format: inches and a fraction in sixteenths. (Two question marks before a slash are a trigraph.)
-inline constexpr const char* sixteenths_format = "# ?\?/16";
+// A number format: inches and a fraction. (Two question marks before a slash would be a trigraph.)
+inline constexpr const char* fraction_format = "# ?\?/??";
 // Sixteenths of an inch as the cut sheet prints them: what is kept rounded down, what is cut to the nearest.
 std::string sixteenths_expression(const std::string& millimetres, Toward toward);
 double sixteenths(Length length, Toward toward);
