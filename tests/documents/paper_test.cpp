@@ -149,7 +149,7 @@ TEST_CASE("the PDF is sound, tagged, in English, and dated by its job")
     write(folder / "sheet.pdf", sheet_pdf(worked_in(demo_job(), Units::mm)));
     const std::string info = output_of("TZ=UTC pdfinfo -isodates " + (folder / "sheet.pdf"));
     INFO(info);
-    for (const char* line : {"Cut sheet K-1042", "Demo workshop (invented)", "Series Alder 2", "2026-11-24T12:00:00Z", "Tagged:          yes", "595.276 x 841.89"})
+    for (const char* line : {"Cut sheet K-1042", "Demo workshop (invented)", "Alder 2, lemon tubes", "2026-11-24T12:00:00Z", "Tagged:          yes", "595.276 x 841.89"})
         CHECK(info.find(line) != std::string::npos);
     CHECK(info.find("Error") == std::string::npos);
     const std::string tags = output_of("pdfinfo -struct " + (folder / "sheet.pdf"));
