@@ -45,11 +45,14 @@ public:
         room_.height -= height;
     }
 
-    void say_where_it_continues()
+    // At its foot, where the text goes on; `then` is what else is there.
+    void say_what_follows(const std::string& then)
     {
-        if (!interrupted() && !overlaps_left_) return;
+        const bool continued = interrupted() || overlaps_left_;
+        if (!continued && then.empty()) return;
+        const std::string what = !continued ? then : "continued" + (then.empty() ? "" : ", " + then);
         sheets_.canvas().begin(Part::paragraph);
-        sheets_.canvas().text({room_.x, room_.bottom() - 1.2}, "▼ continued on sheet " + std::to_string(sheets_.count() + 1), lettering::strong);
+        sheets_.canvas().text({room_.x, room_.bottom() - 1.2}, "▼ " + what + " on sheet " + std::to_string(sheets_.count() + 1), lettering::strong);
     }
 
     // What did not fit, on the sheets that follow.
@@ -87,7 +90,7 @@ void draw_first_sheet(Sheets& sheets, const WorkOrder& order)
 void draw_columns(Sheets& sheets, const WorkOrder& order)
 {
     const Rect room = sheets.room();
-    const double sign_off = room.bottom() - continued_line - sign_off_height(order);
+    const double sign_off = room.bottom() - sign_off_height(order);
     const double width = (room.width - column_gap) / 2, height = sign_off - sheets.y();
     Column left(sheets, {room.x, sheets.y(), width, height});
     left.add(order.verdict == Verdict::refused ? refusal_blocks(order) : step_blocks(order));
@@ -95,9 +98,10 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
     right.add(warning_blocks(order));
     right.add_overlaps(order);
     right.add(caution_blocks(order));
-    for (Column* column : {&left, &right}) column->say_where_it_continues();
+    left.say_what_follows("");
+    right.say_what_follows("all checks");
     draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
-    sheets.next("all checks");
+    sheets.next();
     left.draw_rest(order);
     right.draw_rest(order);
 }
