@@ -65,7 +65,7 @@ std::string layer_included(const Include& include)
 const std::vector<std::set<std::string>> trade_order{
     {"terms"}, {"general_tolerance"}, {"limits"}, {"catalogue"}, {"job"}, {"shaft"}, {"datum"}, {"joint"}, {"hitch"}, {"cut"}, {"build"},
     {"checks", "check_parts", "checks_angles", "checks_consistency", "checks_fittings", "checks_lengths"},
-    {"saw"}, {"identify"}, {"quote"}, {"advice"}, {"work_order", "instructions"}};
+    {"saw"}, {"identify"}, {"quote"}, {"advice", "advice_parts", "advice_lengths", "advice_fittings"}, {"work_order", "instructions"}};
 
 std::size_t place_in_trade(const fs::path& path)
 {
