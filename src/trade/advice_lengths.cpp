@@ -169,11 +169,12 @@ std::optional<std::string> series_lengths(const CheckInput& input)
     return text + ".";
 }
 
-// The longest shaft that still closes with its clearance at this shortest, to the saw's step: no other of the same
-// shoulders has more overlap.
+// The longest shaft that still closes with its clearance at this shortest, and at the worst with some, to the saw's step: no
+// other of the same shoulders has more overlap.
 std::optional<Shaft> longest_shaft(const CheckInput& input, Length shortest)
 {
-    const Length room = shortest - input.limits.length(Limit::closing_clearance);
+    const Length doubt = input.fit.shortest->plus_minus + input.reading.shaft.closed.plus_minus;
+    const Length room = shortest - std::max(input.limits.length(Limit::closing_clearance), doubt + negligible);
     if (room <= Length()) return std::nullopt;
     auto shaft = new_shaft(input, room);
     if (!shaft) return shaft;
@@ -208,14 +209,26 @@ std::string shaft_to_order(const CheckInput& input, std::optional<Length> least_
     return none + "; one could if the shortest position were " + position_text(input, *least, Toward::up) + " or more.";
 }
 
-// A longest that the guards would still cover at the worst.
-std::string guards_reach(const CheckInput& input, const Check& check)
+// The worst-known of all longest lengths is taken: any of them may become the greatest.
+Length greatest_doubt(const CheckInput& input)
 {
-    Length longest;
-    for (const Range range : all_ranges)
-        if (input.fit.longest[range]) longest = std::max(longest, input.fit.longest[range]->value);
-    return "Fit longer guard tubes; as they are, no position may be longer than " +
-           position_text(input, longest + Length::micrometres(*check.worst), Toward::down) + ".";
+    Length greatest;
+    for (const FitReading& fit : input.fits)
+        for (const Range range : all_ranges)
+            if (const auto& longest = fit.fit.longest[range]) greatest = std::max(greatest, longest->plus_minus);
+    return greatest;
+}
+
+// A longest that the guards would still cover at the worst.
+std::string guards_reach(const CheckInput& input)
+{
+    Length reach = -greatest_doubt(input);
+    for (const Tube tube : both_tubes) {
+        reach += *input.plan->guard_half[tube] - input.reading.shaft.halves[tube].guard->plus_minus;
+        if (input.plan->guard_cut[tube] != Length()) reach -= input.saw.plus_minus;
+    }
+    if (clearly_below(reach, input.fit.shortest->value)) return "Fit longer guard tubes.";
+    return "Fit longer guard tubes; as they are, no position may be longer than " + position_text(input, reach, Toward::down) + ".";
 }
 
 }  // namespace
@@ -229,7 +242,7 @@ std::vector<std::string> length_ways(const CheckInput& input, const std::vector<
     static constexpr std::array overlaps{CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing};
     for (const Range range : all_ranges)
         if (const auto way = longest_served(input, checks[static_cast<std::size_t>(overlaps[static_cast<std::size_t>(range)])], range)) ways.push_back(*way);
-    if (failed(checks, CheckId::guard_cover)) ways.push_back(guards_reach(input, checks[static_cast<std::size_t>(CheckId::guard_cover)]));
+    if (failed(checks, CheckId::guard_cover)) ways.push_back(guards_reach(input));
     const auto least = shortest_that_serves(input);
     ways.push_back(shortest_served(input, least));
     if (const auto way = series_lengths(input)) ways.push_back(*way);
