@@ -130,7 +130,7 @@ std::optional<std::string> longest_served(const CheckInput& input, const Check& 
     const Length greatest = input.plan->half[Tube::inner] + input.plan->half[Tube::outer] - Length::micrometres(*check.limit);
     if (clearly_below(greatest, input.fit.shortest->value))
         return "With the shortest position as it is, this shaft has too little overlap for any " + position + ".";
-    return "With the shortest position as it is, no " + position + " of this shaft may be longer than " + position_text(input, greatest, Toward::down) + ".";
+    return "With the shortest position as it is, this shaft can serve no " + position + " longer than " + position_text(input, greatest, Toward::down) + ".";
 }
 
 std::optional<Length> shortest_that_serves(const CheckInput& input)

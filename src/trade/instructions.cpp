@@ -41,11 +41,24 @@ std::string cuts_text(const WorkOrder& order, const PerEach<Tube, Length>& cut)
 
 bool any(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() || cut[Tube::outer] != Length(); }
 
-bool has_feature(const WorkOrder& order, Feature feature)
+bool has_feature(const WorkOrder& order, Tube tube, Feature feature)
+{
+    const auto& features = order.reading.shaft.halves[tube].features;
+    return std::find(features.begin(), features.end(), feature) != features.end();
+}
+
+// Whether a tube that has this feature is cut.
+bool cut_with(const WorkOrder& order, Feature feature)
+{
+    return std::any_of(both_tubes.begin(), both_tubes.end(),
+                       [&](Tube tube) { return order.cut->plan.cut[tube] != Length() && has_feature(order, tube, feature); });
+}
+
+bool needs_second_chain(const WorkOrder& order)
 {
     return std::any_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
-        const auto& features = order.reading.shaft.halves[tube].features;
-        return std::find(features.begin(), features.end(), feature) != features.end();
+        return has_feature(order, tube, Feature::one_chain_guard) &&
+               clearly_above(order.cut->plan.guard_cut[tube], order.limits.length(Limit::one_chain_shortening));
     });
 }
 
@@ -65,12 +78,12 @@ void add_saw_steps(std::vector<Step>& steps, const WorkOrder& order)
     steps.push_back({"Draw one line along both tubes, then part the shaft.", "it can be put together out of phase"});
     steps.push_back({"At the shortest position hold the halves side by side, one on each stub. Do the cuts marked on this sheet look right? If not, stop and measure again.",
                      guard_unmeasured(order) ? "a guard was not measured: confirm its cut here" : ""});
-    if (any(plan.cut) && has_feature(order, Feature::end_stop)) steps.push_back({"Take the end stop off the tube to be cut.", ""});
+    if (cut_with(order, Feature::end_stop)) steps.push_back({"Take the end stop off the tube to be cut.", ""});
     if (any(plan.guard_cut)) steps.push_back({"Cut the guard tubes, each from its free end: " + cuts_text(order, plan.guard_cut) + ".", ""});
     if (any(plan.cut)) steps.push_back({"Cut the drive tubes, each from its free end: " + cuts_text(order, plan.cut) + ".", ""});
     steps.push_back({"Deburr inside and out, clear all swarf, grease the sliding tubes.", ""});
-    if (any(plan.cut) && has_feature(order, Feature::coated)) steps.push_back({"Treat the bare edge of the coated tube.", ""});
-    if (any(plan.cut) && has_feature(order, Feature::end_stop)) steps.push_back({"Fit the end stop again at the new end.", ""});
+    if (cut_with(order, Feature::coated)) steps.push_back({"Treat the bare edge of the coated tube.", ""});
+    if (cut_with(order, Feature::end_stop)) steps.push_back({"Fit the end stop again at the new end.", ""});
     if (any(plan.cut) && has_lubrication_hole(order)) steps.push_back({"Blow the lubrication passage clear and see grease come out of its hole.", ""});
 }
 
@@ -87,9 +100,8 @@ void add_assembly_steps(std::vector<Step>& steps, const WorkOrder& order)
                              length_text(order, Length::micrometres(*least), Toward::up) + " (computed " + length_text(order, *turning, Toward::down) + ").", ""});
     steps.push_back({"Both shields, the tractor's and the machine's, overlap the guard by at least " +
                          figure_with_unit(Length::millimetres(50), order.units, Toward::up) + "; the guard turns freely.", "shaft straight"});
-    const bool second_chain = check_of(order, CheckId::shortening_allowed).says.find("second chain") != std::string::npos;
-    steps.push_back({second_chain ? "Fit a second chain at the tractor end; hook both chains with slack for every position."
-                                  : "Hook the restraint chains with slack for every position; never hang the shaft up by them.", ""});
+    steps.push_back({needs_second_chain(order) ? "Fit a second chain at the tractor end; hook both chains with slack for every position."
+                                               : "Hook the restraint chains with slack for every position; never hang the shaft up by them.", ""});
     if (order.fits.size() > 1) steps.push_back({"Check shortest and longest again with every other tractor.", ""});
 }
 

@@ -123,7 +123,7 @@ void try_longest(const World& world, const WorkOrder& order)
     for (const Range range : all_ranges) {
         const std::size_t i = static_cast<std::size_t>(range);
         if (!failed(order, overlap_checks[i])) continue;
-        const std::string named = std::string("no ") + positions[i] + " of this shaft may be longer than ";
+        const std::string named = std::string("can serve no ") + positions[i] + " longer than ";
         const std::string way = way_with(order, named);
         if (way.empty()) {
             REQUIRE_FALSE(way_with(order, std::string("too little overlap for any ") + positions[i]).empty());
