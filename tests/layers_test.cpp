@@ -68,7 +68,7 @@ const std::vector<std::set<std::string>> trade_order{
     {"checks", "check_parts", "checks_angles", "checks_consistency", "checks_fittings", "checks_lengths"},
     {"saw", "saw_bound_table", "saw_certificate", "saw_check_task", "saw_columns", "saw_finish", "saw_greedy", "saw_knapsack", "saw_master", "saw_mix",
      "saw_model", "saw_packer", "saw_search"},
-    {"identify"}, {"quote"}, {"advice"}, {"work_order", "instructions"}};
+    {"identify"}, {"quote"}, {"advice", "advice_parts", "advice_lengths", "advice_fittings"}, {"work_order", "instructions"}};
 
 std::size_t place_in_trade(const fs::path& path)
 {
