@@ -117,7 +117,7 @@ public:
         for (std::size_t i = 0; i < page.marks.size(); ++i) {
             const bool first = i == 0 || page.marks[i].part != page.marks[i - 1].part;
             const bool last = i + 1 == page.marks.size() || page.marks[i].part != page.marks[i + 1].part;
-            if (first) cairo_tag_begin(context_.get(), tag_of(page.marks[i].part), nullptr);
+            if (first) cairo_tag_begin(context_.get(), tag_of(page.marks[i].part), "");
             draw(page.marks[i]);
             if (last) cairo_tag_end(context_.get(), tag_of(page.marks[i].part));
         }
@@ -211,14 +211,15 @@ std::string without_surface_count(std::string svg)
 std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info)
 {
     std::string bytes;
-    const Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, 1, 1), cairo_surface_destroy);
+    // With the first page's size at once: setting it later would drop a tag that is already open.
+    const double width = pages.front().width * points_per_mm, height = pages.front().height * points_per_mm;
+    const Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, width, height), cairo_surface_destroy);
     // 1.4 has a plain cross-reference table with every version of cairo, which with_language() adds to.
     cairo_pdf_surface_restrict_to_version(surface.get(), CAIRO_PDF_VERSION_1_4);
     set_info(surface.get(), info);
     Drawing drawing(surface.get());
-    cairo_tag_begin(drawing.context(), "Document", nullptr);
+    cairo_tag_begin(drawing.context(), "Document", "");
     for (const Page& page : pages) {
-        cairo_pdf_surface_set_size(surface.get(), page.width * points_per_mm, page.height * points_per_mm);
         drawing.draw_tagged(page);
         cairo_show_page(drawing.context());
     }

@@ -27,8 +27,9 @@ public:
     void add(const Blocks& blocks)
     {
         const Placed placed = interrupted() ? Placed{0, room_.y} : place(sheets_.canvas(), {room_.x, room_.y, room_.width, text_height()}, blocks);
-        room_.height -= placed.bottom - room_.y;
-        room_.y = placed.bottom;
+        const double used = placed.bottom - room_.y + (placed.bottom > room_.y ? between_lists : 0);
+        room_.y += used;
+        room_.height -= used;
         if (placed.next < blocks.size()) rest_.push_back({blocks, placed.next});
     }
 
@@ -91,7 +92,7 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
     Column left(sheets, {room.x, sheets.y(), width, height});
     left.add(order.verdict == Verdict::refused ? refusal_blocks(order) : step_blocks(order));
     Column right(sheets, {room.x + width + column_gap, sheets.y(), width, height});
-    right.add(finding_blocks(order));
+    right.add(warning_blocks(order));
     right.add_overlaps(order);
     right.add(caution_blocks(order));
     for (Column* column : {&left, &right}) column->say_where_it_continues();

@@ -84,7 +84,7 @@ Sheets::Sheets(const Fonts& fonts, const WorkOrder& order, double width, double 
     : fonts_(fonts), order_(order), width_(width), height_(height)
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = draw_title_block(canvas(), room(), order_) + 2.5;
+    y_ = top_ = draw_title_block(canvas(), room(), order_) + 2.5;
 }
 
 Rect Sheets::room() const
@@ -102,7 +102,7 @@ void Sheets::next(const std::string& what)
     canvas().begin(Part::paragraph);
     canvas().text({room().right(), room().bottom() - 0.9}, what + " on sheet " + std::to_string(sheets_.size() + 1) + " →", lettering::strong, Align::right);
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = draw_short_title(canvas(), room(), order_) + 3;
+    y_ = top_ = draw_short_title(canvas(), room(), order_) + 3;
 }
 
 void Sheets::ensure(double height)
@@ -113,6 +113,7 @@ void Sheets::ensure(double height)
 void Sheets::flow(const Blocks& blocks, std::size_t from)
 {
     const Blocks pieces = in_pieces(canvas(), room().width, remaining(blocks, from));
+    if (!pieces.empty() && y_ > top_) y_ += between_lists;
     for (std::size_t next_block = 0; next_block < pieces.size();) {
         const Placed placed = place(canvas(), {room().x, y_, room().width, left_over()}, pieces, next_block);
         next_block = placed.next;

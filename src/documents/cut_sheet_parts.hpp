@@ -50,6 +50,9 @@ struct Block {
 };
 using Blocks = std::vector<Block>;
 
+// Between one list of blocks and the next.
+inline constexpr double between_lists = 1.2;
+
 // Puts blocks below the top of `column` from number `from` on, while they fit; a heading stays with what follows it.
 struct Placed {
     std::size_t next = 0;  // the first block that did not fit
@@ -59,8 +62,8 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
 double height_of(const Canvas& canvas, double width, const Block& block);
 
 Blocks step_blocks(const WorkOrder& order);
-Blocks finding_blocks(const WorkOrder& order);  // checks that warn or were not made
-Blocks caution_blocks(const WorkOrder& order);  // cautions and notes
+Blocks warning_blocks(const WorkOrder& order);  // checks that warn
+Blocks caution_blocks(const WorkOrder& order);  // checks that were not made, cautions and notes
 // Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
 // Heading fields that were too long for the title block.
@@ -101,6 +104,7 @@ private:
     const WorkOrder& order_;
     double width_, height_;
     double y_ = 0;
+    double top_ = 0;  // below the title
     std::vector<Canvas> sheets_;
 };
 

@@ -48,19 +48,18 @@ Blocks step_blocks(const WorkOrder& order)
     return blocks;
 }
 
-Blocks finding_blocks(const WorkOrder& order)
+Blocks warning_blocks(const WorkOrder& order)
 {
     Blocks blocks;
-    std::vector<std::string> found = warnings(order);
-    const std::string unchecked = not_checked(order);
-    if (!unchecked.empty()) found.push_back("NOT CHECKED: " + unchecked + ".");
-    add_list(blocks, "Checks that are not a pass", found);
+    add_list(blocks, "Look out", warnings(order));
     return blocks;
 }
 
 Blocks caution_blocks(const WorkOrder& order)
 {
     Blocks blocks;
+    const std::string unchecked = not_checked(order);
+    if (!unchecked.empty()) blocks.push_back({Lead::none, "NOT CHECKED: " + unchecked + ".", true});
     add_list(blocks, "Cautions", order.cautions);
     add_list(blocks, "Notes", order.notes);
     return blocks;

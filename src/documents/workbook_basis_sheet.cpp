@@ -165,6 +165,8 @@ BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer)
     basis.names.emplace_back("lengths_unreadable", basis.findings.front().cell);
     add_head(sheet, "Where the tubes stop", {"Figure", "mm", "± mm", "Name", "How it is found"});
     for (const LengthLine& line : stop_lines(order)) add_line(sheet, basis.names, line, stop_words(line.name));
+    add_head(sheet, "What the checks compare", {"Figure", "mm", "", "Name", ""});
+    for (const LengthLine& line : figure_lines(order)) add_line(sheet, basis.names, line, "");
     add_head(sheet, "Fixed figures", {"Figure", "mm", "", "Name", "Where it comes from"});
     add_constants(sheet, basis.names, shaft_constants(order));
     add_head(sheet, "Limits in force", {"Limit", "mm", "", "Name", "Basis"});

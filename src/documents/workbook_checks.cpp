@@ -53,25 +53,18 @@ LiveCheck overlap_check(Range range)
 // Where a half that would be cut has no seat or least tube, nothing is known.
 LiveCheck tube_left_check(const WorkOrder& order)
 {
-    std::vector<std::string> needed{cut_known};
-    bool inner_known = true;
-    bool outer_known = true;
+    std::vector<std::string> needed;
     for (const Tube tube : both_tubes) {
         const Half& half = order.reading.shaft.halves[tube];
-        if (half.seat && half.least_tube) continue;
-        (tube == Tube::inner ? inner_known : outer_known) = false;
-        needed.push_back(for_tube("sawn_THIS_tube=0", tube));
+        if (!half.seat || !half.least_tube) needed.push_back(for_tube("sawn_THIS_tube=0", tube));
     }
     LiveCheck check;
     // The cut is asked for only once it is known: AND would look at it in any case.
-    check.known = needed.size() == 1 ? cut_known : "IF(" + cut_known + "," + all_of({needed.begin() + 1, needed.end()}) + ",FALSE)";
+    check.known = needed.empty() ? cut_known : "IF(" + cut_known + "," + all_of(needed) + ",FALSE)";
     check.limit = "0";
-    if (!inner_known && !outer_known) return check;
-    const std::string spare = !outer_known ? "spare_inner_tube" : !inner_known ? "spare_outer_tube" : "least_spare_tube";
-    const std::string none = "AND(sawn_inner_tube=0,sawn_outer_tube=0)";
-    check.value = spare;
-    check.no_value = none;
-    check.fails = "IF(" + none + ",FALSE," + clearly_below_expression(spare, "0") + ")";
+    if (needed.size() == 2) return check;
+    check.value = "tube_left_value";
+    check.fails = "IF(ISNUMBER(tube_left_value)," + clearly_below_expression("tube_left_value", "0") + ",FALSE)";
     return check;
 }
 

@@ -32,11 +32,6 @@ std::variant<double, std::string> now_of(const WorkOrder& order, const Check& ch
     return check.unit == CheckUnit::mm && order.units == Units::in ? figure / 25.4 : figure;
 }
 
-CellFormula figure_formula(const WorkOrder& order, const LiveCheck& live, const std::string& expression)
-{
-    return {"IF(" + live.known + "," + shown(expression, order.units) + ",\"\")", {}};
-}
-
 void put_figure(SheetBuilder& sheet, const WorkOrder& order, const Check& check, int column, const std::optional<CellFormula>& formula,
                 std::optional<std::int64_t> thousandths)
 {
@@ -48,14 +43,13 @@ void put_figure(SheetBuilder& sheet, const WorkOrder& order, const Check& check,
 
 void put_figures(SheetBuilder& sheet, const WorkOrder& order, const Check& check, const std::optional<LiveCheck>& live)
 {
-    const auto formula = [&](const std::string& expression) {
-        return live && !expression.empty() ? std::optional(figure_formula(order, *live, expression)) : std::nullopt;
+    const auto formula = [&](const std::string& name, const std::string& known) {
+        return live && !name.empty() ? std::optional(CellFormula{"IF(" + known + "," + shown(name, order.units) + ",\"\")", {}}) : std::nullopt;
     };
-    auto value = formula(live ? live->value : "");
-    if (value && live->no_value != "FALSE") value->text = "IF(" + live->known + ",IF(" + live->no_value + ",\"\"," + shown(live->value, order.units) + "),\"\")";
-    put_figure(sheet, order, check, value_column, value, check.value);
-    put_figure(sheet, order, check, worst_column, formula(live ? live->worst : ""), check.worst);
-    put_figure(sheet, order, check, limit_column, formula(live ? live->limit : ""), check.limit);
+    const auto figure = [&](const std::string& name) { return formula(name, "ISNUMBER(" + name + ")"); };
+    put_figure(sheet, order, check, value_column, figure(live ? live->value : ""), check.value);
+    put_figure(sheet, order, check, worst_column, figure(live ? live->worst : ""), check.worst);
+    put_figure(sheet, order, check, limit_column, formula(live ? live->limit : "", live ? live->known : ""), check.limit);
 }
 
 std::string any_yes(const std::vector<Finding>& findings, bool refuses)

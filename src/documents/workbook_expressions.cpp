@@ -1,5 +1,8 @@
-// The cut and every check's figures as named expressions, in millimetres: the same steps as the program's own, rounded to
+// The cut as named expressions and every check's figures, in millimetres: the same steps as the program's own, rounded to
 // 0.001 mm at each, so that no comparison with a limit depends on binary fractions.
+//
+// A program may write a named expression out wherever it is used, and refuse more than some thousand signs: so what may be
+// seen while a job is refused, the checks' own figures, stands in cells, and only what may not be seen in expressions.
 #include "workbook_lines.hpp"
 
 namespace shaftcut::workbook {
@@ -37,40 +40,72 @@ std::string part_of_overlap(const WorkOrder& order, Limit limit)
     return "ROUND(overlap_left_closed*" + std::to_string(part.numerator) + "/" + std::to_string(part.denominator) + ",3)";
 }
 
-void add_overlap(Names& names, const std::string& range, const std::string& limit)
+void add_guard_setback(Names& names)
 {
-    names.emplace_back(range + "_overlap_value", "ROUND(halves_left-" + range + "_length,3)");
-    names.emplace_back(range + "_overlap_worst", "ROUND(" + range + "_overlap_value-halves_doubt-" + range + "_plus_minus,3)");
-    names.emplace_back(range + "_overlap_limit", limit);
+    add_for_both(names, "setback_THIS", "ROUND(left_THIS_half-left_THIS_guard,3)");
+    names.emplace_back("least_setback", "MIN(setback_inner,setback_outer)");
+    names.emplace_back("greatest_setback", "MAX(setback_inner,setback_outer)");
+    names.emplace_back("setback_of_both", "IF(least_setback<0,least_setback,greatest_setback)");
 }
 
-void add_overlaps(Names& names, const WorkOrder& order)
-{
-    names.emplace_back("halves_left", "ROUND(left_inner_half+left_outer_half,3)");
-    names.emplace_back("overlap_left_closed", "ROUND(halves_left-closes_after,3)");
-    names.emplace_back("halves_doubt", "inner_plus_minus+outer_plus_minus+IF(sawn_inner_tube>0,saw_plus_minus,0)+IF(sawn_outer_tube>0,saw_plus_minus,0)");
-    add_overlap(names, "working", part_of_overlap(order, Limit::overlap_working));
-    add_overlap(names, "turning", "MAX(" + part_of_overlap(order, Limit::overlap_turning) + ",least_overlap_turning)");
-    add_overlap(names, "standing", "least_overlap_standing");
-}
-
-void add_guard_cover(Names& names)
+void add_greatest_length(Names& names)
 {
     names.emplace_back("greatest_length", "MAX(working_length,turning_length,standing_length)");
     names.emplace_back("greatest_doubt", "IF(working_length=greatest_length,working_plus_minus,turning_or_standing_doubt)");
     names.emplace_back("turning_or_standing_doubt", "IF(turning_length=greatest_length,turning_plus_minus,standing_plus_minus)");
-    names.emplace_back("guards_saw_doubt", "IF(sawn_inner_guard>0,saw_plus_minus,0)+IF(sawn_outer_guard>0,saw_plus_minus,0)");
-    names.emplace_back("guards_doubt", "inner_guard_plus_minus+outer_guard_plus_minus+guards_saw_doubt");
-    names.emplace_back("guard_cover_value", "ROUND(left_inner_guard+left_outer_guard-greatest_length,3)");
-    names.emplace_back("guard_cover_worst", "ROUND(guard_cover_value-guards_doubt-greatest_doubt,3)");
 }
 
-void add_guard_setback(Names& names)
+std::variant<double, std::string> now_of(std::optional<std::int64_t> micrometres)
 {
-    add_for_both(names, "setback_THIS", "ROUND(left_THIS_half-left_THIS_guard,3)");
-    names.emplace_back("least_setback", "IF(has_inner_guard,IF(has_outer_guard,MIN(setback_inner,setback_outer),setback_inner),setback_outer)");
-    names.emplace_back("greatest_setback", "IF(has_inner_guard,IF(has_outer_guard,MAX(setback_inner,setback_outer),setback_inner),setback_outer)");
-    names.emplace_back("setback_value", "IF(least_setback<0,least_setback,greatest_setback)");
+    return now_in_mm(micrometres ? std::optional(Length::micrometres(*micrometres)) : std::nullopt);
+}
+
+// Collects figures that are empty where their check cannot be made.
+class Figures {
+public:
+    explicit Figures(const WorkOrder& order) : order_(order) {}
+
+    void add(const std::string& name, const std::string& label, const std::string& known, const std::string& expression,
+             std::optional<std::int64_t> Check::*figure, CheckId id)
+    {
+        LengthLine line;
+        line.name = name;
+        line.label = label;
+        line.formula = {"IF(" + known + "," + expression + ",\"\")", now_of(check_of(order_, id).*figure)};
+        lines_.push_back(line);
+    }
+    std::vector<LengthLine> take() { return std::move(lines_); }
+
+private:
+    const WorkOrder& order_;
+    std::vector<LengthLine> lines_;
+};
+
+void add_overlap(Figures& figures, const WorkOrder& order, Range range)
+{
+    const std::string word = to_word(range);
+    static constexpr std::array ids{CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing};
+    const CheckId id = ids[static_cast<std::size_t>(range)];
+    const std::string known = "AND(cut_is_known=\"yes\",ISNUMBER(" + word + "_length))";
+    const std::string limit = range == Range::working    ? part_of_overlap(order, Limit::overlap_working)
+                              : range == Range::turning ? "MAX(" + part_of_overlap(order, Limit::overlap_turning) + ",least_overlap_turning)"
+                                                        : "least_overlap_standing";
+    const std::string name = word + "_overlap";
+    figures.add(name + "_value", "Overlap, longest " + word, known, "ROUND(halves_left-" + word + "_length,3)", &Check::value, id);
+    figures.add(name + "_worst", "Overlap, longest " + word + ": worst", known, "ROUND(" + name + "_value-halves_doubt-" + word + "_plus_minus,3)", &Check::worst, id);
+    figures.add(name + "_limit", "Overlap, longest " + word + ": limit", known, limit, &Check::limit, id);
+}
+
+void add_guard_figures(Figures& figures, const WorkOrder& order)
+{
+    const auto& halves = order.reading.shaft.halves;
+    const std::string both = "AND(cut_is_known=\"yes\",has_inner_guard,has_outer_guard)";
+    if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
+        figures.add("guard_clearance_value", "Guards: left to close", both, "ROUND(shortest_length-guards_close_after,3)", &Check::value, CheckId::guard_clearance);
+    figures.add("guard_cover_value", "Guard on guard", both, "ROUND(left_inner_guard+left_outer_guard-greatest_length,3)", &Check::value, CheckId::guard_cover);
+    figures.add("guard_cover_worst", "Guard on guard: worst", both, "ROUND(guard_cover_value-guards_doubt-greatest_doubt,3)", &Check::worst, CheckId::guard_cover);
+    figures.add("setback_value", "Guard tube short of its drive tube", "AND(cut_is_known=\"yes\",OR(has_inner_guard,has_outer_guard))",
+                "IF(has_inner_guard,IF(has_outer_guard,setback_of_both,setback_inner),setback_outer)", &Check::value, CheckId::guard_setback);
 }
 
 }  // namespace
@@ -92,17 +127,35 @@ Names check_expressions(const WorkOrder& order)
 {
     Names names;
     add_for_both(names, "cut_THIS_sets_closed", "AND(sawn_THIS_tube>0,ROUND(closes_after-closes_THIS,3)<0.01)");
-    names.emplace_back("clearance_value", "ROUND(shortest_length-closes_after,3)");
     names.emplace_back("clearance_saw_doubt", "IF(OR(cut_inner_sets_closed,cut_outer_sets_closed),saw_plus_minus,0)");
-    names.emplace_back("clearance_worst", "ROUND(clearance_value-shortest_plus_minus-closed_plus_minus-clearance_saw_doubt,3)");
-    add_overlaps(names, order);
+    names.emplace_back("halves_left", "ROUND(left_inner_half+left_outer_half,3)");
+    names.emplace_back("overlap_left_closed", "ROUND(halves_left-closes_after,3)");
+    names.emplace_back("halves_doubt", "inner_plus_minus+outer_plus_minus+IF(sawn_inner_tube>0,saw_plus_minus,0)+IF(sawn_outer_tube>0,saw_plus_minus,0)");
     add_for_both(names, "spare_THIS_tube", "ROUND(left_THIS_half-THIS_seat-THIS_least_tube,3)");
-    names.emplace_back("least_spare_tube", "IF(sawn_inner_tube>0,IF(sawn_outer_tube>0,MIN(spare_inner_tube,spare_outer_tube),spare_inner_tube),spare_outer_tube)");
-    names.emplace_back("guards_close_after", "MAX(left_inner_guard+outer_guard_shoulder,left_outer_guard+inner_guard_shoulder)");
-    names.emplace_back("guard_clearance_value", "ROUND(shortest_length-guards_close_after,3)");
-    add_guard_cover(names);
+    names.emplace_back("guards_saw_doubt", "IF(sawn_inner_guard>0,saw_plus_minus,0)+IF(sawn_outer_guard>0,saw_plus_minus,0)");
+    names.emplace_back("guards_doubt", "inner_guard_plus_minus+outer_guard_plus_minus+guards_saw_doubt");
+    const auto& halves = order.reading.shaft.halves;
+    if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
+        names.emplace_back("guards_close_after", "MAX(left_inner_guard+outer_guard_shoulder,left_outer_guard+inner_guard_shoulder)");
+    add_greatest_length(names);
     add_guard_setback(names);
     return names;
+}
+
+std::vector<LengthLine> figure_lines(const WorkOrder& order)
+{
+    const std::string known = "cut_is_known=\"yes\"";
+    Figures figures(order);
+    figures.add("clearance_value", "Clearance at the shortest", known, "ROUND(shortest_length-closes_after,3)", &Check::value, CheckId::closing_clearance);
+    figures.add("clearance_worst", "Clearance at the shortest: worst", known,
+                "ROUND(clearance_value-shortest_plus_minus-closed_plus_minus-clearance_saw_doubt,3)", &Check::worst, CheckId::closing_clearance);
+    for (const Range range : all_ranges) add_overlap(figures, order, range);
+    if (const auto live = live_check(order, CheckId::tube_left); !live->value.empty())
+        figures.add("tube_left_value", "Tube left beyond the least", live->known,
+                    "IF(sawn_inner_tube>0,IF(sawn_outer_tube>0,MIN(spare_inner_tube,spare_outer_tube),spare_inner_tube),IF(sawn_outer_tube>0,spare_outer_tube,\"\"))",
+                    &Check::value, CheckId::tube_left);
+    add_guard_figures(figures, order);
+    return figures.take();
 }
 
 }  // namespace shaftcut::workbook

@@ -1,4 +1,6 @@
 // What makes up the check on consistency: contradictions and doubts, each as a formula that says yes or no.
+#include <algorithm>
+
 #include "workbook_lines.hpp"
 
 namespace shaftcut::workbook {
@@ -51,8 +53,8 @@ Figure longest(const WorkOrder& order, Range range)
     return {std::string("longest ") + to_word(range), std::string(to_word(range)) + "_length", value_of(order.fit.longest[range])};
 }
 
-// With several fits each was compared with its own lengths when the order was written; the deciding ones may come from
-// different fits, so that only the shortest binds them all.
+// With several fits each was compared with its own lengths when the order was written. Of the deciding ones, which may come
+// from different fits, the longest standing is bound by the longest turning only where every fit has one.
 void add_fit(std::vector<FindingLine>& lines, const WorkOrder& order)
 {
     const Figure shortest{"shortest", "shortest_length", value_of(order.fit.shortest)};
@@ -60,9 +62,9 @@ void add_fit(std::vector<FindingLine>& lines, const WorkOrder& order)
                      {"IF(ISNUMBER(shortest_length)," + yes_if("shortest_length<0.01") + ",\"no\")",
                       words(shortest.now && !clearly_above(*shortest.now, Length()))}});
     for (const Range range : all_ranges) add_less(lines, longest(order, range), shortest);
-    if (order.fits.size() > 1) return;
     add_less(lines, longest(order, Range::turning), longest(order, Range::working));
-    add_less(lines, longest(order, Range::standing), longest(order, Range::turning));
+    const bool all_stand = std::all_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.longest[Range::standing].has_value(); });
+    if (order.fits.size() == 1 || all_stand) add_less(lines, longest(order, Range::standing), longest(order, Range::turning));
 }
 
 void add_halves(std::vector<FindingLine>& lines, const WorkOrder& order)

@@ -52,9 +52,11 @@ struct ConstantLine {
 std::vector<ConstantLine> shaft_constants(const WorkOrder& order);
 std::vector<ConstantLine> limit_constants(const WorkOrder& order);
 
-// need, cut, what is left, what it closes to, and every check's figures, in millimetres.
+// need, cut, what is left, what it closes to, and what else the checks' figures are made of, in millimetres.
 Names cut_expressions(const WorkOrder& order);
 Names check_expressions(const WorkOrder& order);
+// Every check's figures in millimetres, which a refused job shows too.
+std::vector<LengthLine> figure_lines(const WorkOrder& order);
 
 // One thing that cannot be, or that is doubtful; `formula` says "yes" or "no".
 struct FindingLine {
@@ -64,13 +66,11 @@ struct FindingLine {
 };
 std::vector<FindingLine> finding_lines(const WorkOrder& order);
 
-// A check's formulas; figures are expressions in millimetres, empty where the check
-// has none.
+// A check's formulas; its figures are names of figures in millimetres, empty where the check has none.
 struct LiveCheck {
     std::string known;                           // true where the check can be made
     std::string unknown = "\"NOT-CHECKED\"";     // its result elsewhere
     std::string value, worst, limit;
-    std::string no_value = "FALSE";              // true where a check that can be made has no value
     std::string fails = "FALSE", warns = "FALSE";
 };
 // Nothing for a check that no length decides; `consistency` is made of finding_lines instead.

@@ -55,7 +55,7 @@ inline Job bare_job()
     return found;
 }
 
-// Cuts by `off` millimetres more than the closing clearance alone would ask for.
+// Two standard joints, halves and guards uneven.
 inline Job cut_job(double closed, double shortest, double longest)
 {
     Job found = plain_job(closed, closed - 130, closed - 110, shortest, longest);

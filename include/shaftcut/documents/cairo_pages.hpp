@@ -15,7 +15,8 @@ struct DrawingFault : std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
-// A tagged PDF 1.4 with its fonts embedded; its creation date is noon of `info.created`. Throws DrawingFault.
+// A tagged PDF 1.4 with its fonts embedded; its creation date is noon of `info.created`. `pages`:
+// at least one, all of the size of the first. Throws DrawingFault.
 std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info);
 
 // One page in grey levels on white. Throws DrawingFault.

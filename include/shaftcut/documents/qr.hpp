@@ -1,4 +1,5 @@
-// An order number as a QR code (ISO/IEC 18004), error correction level Q: a quarter of it may be smeared.
+// An order number as a QR code (ISO/IEC 18004), error correction level Q: a quarter of its
+// data may be lost.
 // Checked by reading it back from the printed page (tests/documents/paper_test.cpp).
 #pragma once
 
@@ -8,8 +9,9 @@
 
 namespace shaftcut {
 
-// Side of one module, mm: read back from 150 dots an inch.
-inline constexpr double qr_module = 0.8;
+// Side of one module, mm: read back from 100 dots an inch, black and white and smeared. At 0.8 mm a clean print of 150
+// dots reads, but not such a copy.
+inline constexpr double qr_module = 1.0;
 // White modules that must be left around the code.
 inline constexpr int qr_quiet_modules = 4;
 

@@ -1,0 +1,28 @@
+// The two lists of a saw plan: PIECES.csv with the columns length, count, label and STOCK.csv with length, count, cost.
+// Checked by tests/reading/pieces_test.cpp.
+#pragma once
+
+#include "shaftcut/reading/csv.hpp"
+#include "shaftcut/trade/saw.hpp"
+
+namespace shaftcut {
+
+struct PieceList {
+    std::vector<SawPiece> pieces;
+    std::vector<Place> places;  // of each piece's length in the file
+};
+
+struct StockList {
+    std::vector<SawStock> stock;
+    std::vector<Place> places;  // of each bar's length in the file
+};
+
+// Lengths without a unit of their own are in `units`. A count is 1 or more; the label column may be left out, a label has
+// at most 100 characters.
+std::variant<PieceList, Problems> read_pieces(std::string_view text, const std::string& file, Units units);
+
+// An empty count: as many as needed; an empty cost: the bar's length in millimetres. A count is 0 or more; a cost is a decimal
+// number from 0 to 1000000 with at most 6 places. Both columns may be left out.
+std::variant<StockList, Problems> read_stock(std::string_view text, const std::string& file, Units units);
+
+}  // namespace shaftcut

@@ -1,0 +1,12 @@
+// What makes a saw task unanswerable before any search.
+#pragma once
+
+#include "shaftcut/trade/saw.hpp"
+
+namespace shaftcut::saw {
+
+// The first of: a figure out of its range, nothing to cut, no stock, pieces longer than every bar between its trims (all of
+// them named), stock whose total length is too small.
+std::optional<SawRefusal> check_task(const SawTask& task);
+
+}  // namespace shaftcut::saw

@@ -1,0 +1,45 @@
+// The linear master problem: which known patterns to use, fractions allowed. The only file that knows the LP library (CLP,
+// Eclipse Public License). Nothing it returns is trusted in a proof: bounds are recomputed in whole numbers (saw_mix.hpp).
+#pragma once
+
+#include <memory>
+
+#include "shaftcut/trade/saw_model.hpp"
+
+namespace shaftcut::saw {
+
+// What the master makes small.
+enum class Aim {
+    least_cost,      // cost of the bars, as a share of the dearest bar's
+    least_shortage,  // length of the pieces left over, as a share of the longest bar's; bars are free within their numbers
+};
+
+struct MasterAnswer {
+    bool solved = false;
+    double objective = 0;
+    std::vector<double> prices;      // of each size, in the objective's unit
+    std::vector<double> bar_prices;  // of each bar: what one more would save, 0 or more
+    std::vector<double> amounts;     // of each column
+};
+
+class Master {
+public:
+    Master(const Model& model, Aim aim);
+    ~Master();
+    Master(const Master&) = delete;
+    Master& operator=(const Master&) = delete;
+
+    void add(const Pattern& pattern);
+    std::size_t columns() const;
+    void set_wanted(const Counts& counts);
+    void set_bars(const Counts& available);
+    void allow(std::size_t column, bool allowed);
+    // Not solved: infeasible, or the seconds ran out.
+    MasterAnswer solve(double seconds);
+
+private:
+    struct Program;
+    std::unique_ptr<Program> program_;
+};
+
+}  // namespace shaftcut::saw

@@ -1,0 +1,197 @@
+#include "shaftcut/documents/cut_sheet.hpp"
+
+#include "documents/page_checks.hpp"
+#include "documents/sheet_cases.hpp"
+#include "shaftcut/documents/font.hpp"
+#include "shaftcut/words/text.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+const Fonts& fonts()
+{
+    static const Fonts loaded;
+    return loaded;
+}
+
+std::string joined(const std::vector<std::string>& lines)
+{
+    std::string out;
+    for (const std::string& line : lines) out += "\n  " + line;
+    return out;
+}
+
+// One page after another of every case on both papers.
+template <class Look>
+void on_every_page(const Look& look)
+{
+    for (const SheetCase& one : sheet_cases())
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper);
+            for (std::size_t i = 0; i < pages.size(); ++i) {
+                INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
+                look(pages[i]);
+            }
+        }
+}
+
+const Text* find(const Page& page, const std::string& words)
+{
+    for (const Mark& mark : page.marks)
+        if (const auto* text = std::get_if<Text>(&mark.what); text && text->text == words) return text;
+    return nullptr;
+}
+
+bool contains(const std::vector<Page>& pages, const std::string& words)
+{
+    return all_text(pages).find(squeezed(fonts().printable(words))) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("the cases are what their names say")
+{
+    for (const SheetCase& one : sheet_cases()) {
+        INFO(one.name);
+        const bool refused = one.name.starts_with("refused") || one.name == "short tubes";
+        CHECK(one.order.verdict == (refused ? Verdict::refused : one.name == "fits" ? Verdict::fits : Verdict::cut));
+    }
+}
+
+TEST_CASE("no two texts overlap, none leaves the margins, no line runs through one")
+{
+    on_every_page([](const Page& page) {
+        const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
+        INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
+        CHECK(overlapping.empty());
+        CHECK(struck.empty());
+        for (const Text& text : texts_of(page)) {
+            INFO(text.text);
+            CHECK(inside(page, text.box, 9.9));
+        }
+    });
+}
+
+TEST_CASE("every text is at least 2.5 mm high, not too narrow, and has all its glyphs")
+{
+    on_every_page([](const Page& page) {
+        for (const Text& text : texts_of(page)) {
+            INFO(text.text);
+            CHECK(text.cap_height >= 2.5);
+            CHECK(text.stretch >= 0.62);
+            for (const char32_t point : code_points(text.text)) CHECK(fonts().can_draw(point));
+        }
+    });
+}
+
+TEST_CASE("the lengths to cut are bold, over 5 mm high and in a box; other figures are 3.5 mm")
+{
+    for (const SheetCase& one : sheet_cases()) {
+        if (one.order.verdict != Verdict::cut) continue;
+        INFO(one.name);
+        const Page first = draw_cut_sheet(one.order, Paper::a4).front();
+        for (const Tube tube : both_tubes) {
+            const Text* cut = find(first, figure_with_unit(one.order.cut->plan.cut[tube], one.order.units, Toward::up));
+            REQUIRE(cut);
+            CHECK(cut->cap_height >= 5);
+            CHECK(cut->weight == Weight::bold);
+            const Text* kept = find(first, "(kept " + figure(one.order.cut->plan.half[tube], one.order.units, Toward::down) + ")");
+            REQUIRE(kept);
+            CHECK(kept->cap_height >= 3.5);
+        }
+    }
+}
+
+TEST_CASE("nothing is dropped: every sentence of the work order is on its sheets")
+{
+    for (const SheetCase& one : sheet_cases()) {
+        const WorkOrder& order = one.order;
+        INFO(one.name);
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::vector<Page> pages = draw_cut_sheet(order, paper);
+            std::vector<std::string> sentences{order.order, order.shaft_title, order.owner, order.customer, order.machine, order.tractor};
+            sentences.insert(sentences.end(), order.steps.begin(), order.steps.end());
+            for (const Check& check : order.checks) sentences.insert(sentences.end(), {to_word(check.id), check.says, check.basis});
+            for (const auto* list : {&order.reasons, &order.ways_out, &order.notes, &order.cautions}) sentences.insert(sentences.end(), list->begin(), list->end());
+            for (const LimitRow& row : limit_rows()) sentences.insert(sentences.end(), {row.name, order.limits.basis(row.limit)});
+            for (const std::string& sentence : sentences) {
+                INFO(sentence);
+                CHECK(contains(pages, sentence));
+            }
+        }
+    }
+}
+
+TEST_CASE("a refused sheet says so and shows no figure of a cut")
+{
+    for (const SheetCase& one : sheet_cases()) {
+        if (one.order.verdict != Verdict::refused) continue;
+        INFO(one.name);
+        const std::vector<Page> pages = draw_cut_sheet(one.order, Paper::a4);
+        const Text* verdict = find(pages.front(), "DO NOT CUT");
+        REQUIRE(verdict);
+        CHECK(verdict->cap_height >= 10);
+        for (const char* words : {"cut off", "(kept", "After the cut", "Measured after the cut", "Closed, after", "Overlap of the tubes"}) {
+            INFO(words);
+            for (const Text& text : texts_of(pages.front())) CHECK(text.text.find(words) == std::string::npos);
+        }
+        for (const Mark& mark : pages.front().marks)
+            if (const auto* path = std::get_if<Path>(&mark.what)) CHECK(path->fill != Fill::hatched);
+    }
+}
+
+TEST_CASE("a refused sheet holds none of the figures that the cut would have had")
+{
+    Job job_ = demo_job();
+    const CutFigures cut = *worked_in(job_, Units::mm).cut;
+    job_.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4);
+    std::vector<Length> figures{cut.plan.closed, cut.closed_at_reference};
+    for (const Tube tube : both_tubes) figures.insert(figures.end(), {cut.plan.cut[tube], cut.plan.half[tube], *cut.plan.guard_half[tube]});
+    for (const Length length : figures)
+        for (const Page& page : pages)
+            for (const Text& text : texts_of(page)) {
+                INFO(text.text);
+                CHECK(text.text.find(figure_with_unit(length, Units::mm)) == std::string::npos);
+            }
+}
+
+TEST_CASE("a tube that is not cut says so and has no waste")
+{
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(fits_job(), Units::mm), Paper::a4);
+    const std::vector<Text> texts = texts_of(pages.front());
+    CHECK(std::count_if(texts.begin(), texts.end(), [](const Text& text) { return text.text == "do not cut"; }) == 4);
+    for (const Mark& mark : pages.front().marks)
+        if (const auto* path = std::get_if<Path>(&mark.what)) CHECK(path->fill != Fill::hatched);
+}
+
+TEST_CASE("what is continued says where, and sheets are numbered")
+{
+    on_every_page([](const Page& page) { CHECK(page.marks.size() > 1); });
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(long_names_job(), Units::in), Paper::letter);
+    REQUIRE(pages.size() > 2);
+    CHECK(find(pages[0], "▼ continued on sheet 2"));
+    CHECK(find(pages[0], "1 of " + std::to_string(pages.size())));
+    CHECK(find(pages[1], "Sheet 2 of " + std::to_string(pages.size())));
+    CHECK(find(pages[1], "continued on sheet 3 →"));
+}
+
+TEST_CASE("a sign without a glyph is replaced where it stands, and the sheet says what that means")
+{
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(no_glyphs_job(), Units::mm), Paper::a4);
+    CHECK(find(pages[0], "Customer: ���� with �� (�: sign missing in the font)"));
+    CHECK(find(pages[0], "Machine: ���� (�: sign missing in the font)"));
+}
+
+TEST_CASE("a wide-angle joint names both crosses, a standard joint its one")
+{
+    const Page wide = draw_cut_sheet(worked_in(both_wide_job(), Units::mm), Paper::a4).front();
+    const std::vector<Text> texts = texts_of(wide);
+    for (const char* name : {"outer cross", "inner cross"})
+        CHECK(std::count_if(texts.begin(), texts.end(), [&](const Text& text) { return text.text == name; }) == 2);
+    CHECK(find(wide, "Closed now: 924 mm between the outer crosses = 796 mm between the inner crosses"));
+    CHECK(find(draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front(), "centre of cross"));
+}

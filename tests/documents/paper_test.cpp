@@ -1,0 +1,179 @@
+// The finished files read back by other programs: pdftotext, pdfinfo, pdftoppm (poppler-utils) and zbarimg (zbar-tools).
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <memory>
+
+#include <fmt/format.h>
+
+#include "documents/sheet_cases.hpp"
+#include "shaftcut/documents/cairo_pages.hpp"
+#include "shaftcut/documents/cut_sheet.hpp"
+#include "shaftcut/documents/qr.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+// A folder of its own for each test, gone at its end.
+class Folder {
+public:
+    Folder()
+    {
+        std::string name = (std::filesystem::temp_directory_path() / "shaftcut-paper-XXXXXX").string();
+        REQUIRE(mkdtemp(name.data()));
+        path_ = name;
+    }
+    ~Folder() { std::filesystem::remove_all(path_); }
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+
+    std::string operator/(const std::string& name) const { return (path_ / name).string(); }
+
+private:
+    std::filesystem::path path_;
+};
+
+void write(const std::string& path, const std::string& bytes)
+{
+    std::ofstream(path, std::ios::binary) << bytes;
+}
+
+std::string output_of(const std::string& command)
+{
+    const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen((command + " 2>&1").c_str(), "r"), pclose);
+    REQUIRE(pipe);
+    std::string out;
+    for (int byte = std::fgetc(pipe.get()); byte != EOF; byte = std::fgetc(pipe.get())) out += static_cast<char>(byte);
+    return out;
+}
+
+std::string sheet_pdf(const WorkOrder& order, Paper paper = Paper::a4)
+{
+    return pdf_of(draw_cut_sheet(order, paper), cut_sheet_info(order));
+}
+
+// A binary grey picture as pdftoppm writes it.
+struct Picture {
+    int width = 0, height = 0;
+    std::vector<int> grey;
+
+    int at(int x, int y) const { return grey[static_cast<std::size_t>(std::clamp(y, 0, height - 1) * width + std::clamp(x, 0, width - 1))]; }
+};
+
+Picture read_picture(const std::string& path)
+{
+    std::ifstream file(path, std::ios::binary);
+    std::string magic;
+    int most = 0;
+    Picture picture;
+    file >> magic >> picture.width >> picture.height >> most;
+    REQUIRE(magic == "P5");
+    file.get();
+    for (int i = 0; i < picture.width * picture.height; ++i) picture.grey.push_back(file.get());
+    return picture;
+}
+
+// As a bad photocopier does it: only black and white, then smeared over the neighbouring dots.
+std::string photocopied(const Picture& in)
+{
+    std::string out = fmt::format("P5\n{} {}\n255\n", in.width, in.height);
+    for (int y = 0; y < in.height; ++y)
+        for (int x = 0; x < in.width; ++x) {
+            int sum = 0;
+            for (int dy = -1; dy <= 1; ++dy)
+                for (int dx = -1; dx <= 1; ++dx) sum += in.at(x + dx, y + dy) >= 128 ? 255 : 0;
+            out += static_cast<char>(sum / 9);
+        }
+    return out;
+}
+
+}  // namespace
+
+TEST_CASE("pdftotext finds the figures of the cut")
+{
+    const Folder folder;
+    for (const SheetCase& one : sheet_cases()) {
+        INFO(one.name);
+        write(folder / "sheet.pdf", sheet_pdf(one.order));
+        const std::string text = output_of("pdftotext -layout " + (folder / "sheet.pdf") + " -");
+        CHECK(text.find(one.order.order.substr(0, 15)) != std::string::npos);
+        if (one.order.verdict != Verdict::cut) continue;
+        for (const Tube tube : both_tubes) {
+            const CutPlan& plan = one.order.cut->plan;
+            for (const Length cut : {plan.cut[tube], plan.guard_cut[tube]})
+                CHECK(text.find(figure_with_unit(cut, one.order.units, Toward::up)) != std::string::npos);
+            CHECK(text.find(figure(plan.half[tube], one.order.units, Toward::down) + ")") != std::string::npos);
+        }
+    }
+}
+
+TEST_CASE("other alphabets come back from the PDF as they went in")
+{
+    const Folder folder;
+    Job job_ = demo_job();
+    job_.customer = "Żółć Ελλάδα Ферма Žluťoučký Größe";
+    write(folder / "sheet.pdf", sheet_pdf(worked_in(job_, Units::mm)));
+    CHECK(output_of("pdftotext " + (folder / "sheet.pdf") + " -").find(job_.customer) != std::string::npos);
+}
+
+TEST_CASE("the code reads back from 150 dots an inch, and from a bad photocopy of 100")
+{
+    const Folder folder;
+    for (const Job& job_ : {demo_job(), long_names_job(), bare_job()}) {
+        INFO(job_.order);
+        write(folder / "sheet.pdf", sheet_pdf(worked_in(job_, Units::mm)));
+        output_of("pdftoppm -r 150 -gray -f 1 -l 1 -singlefile " + (folder / "sheet.pdf") + " " + (folder / "fine"));
+        CHECK(output_of("zbarimg -q --raw --nodbus " + (folder / "fine.pgm")) == job_.order + "\n");
+        output_of("pdftoppm -r 100 -gray -f 1 -l 1 -singlefile " + (folder / "sheet.pdf") + " " + (folder / "coarse"));
+        write(folder / "copy.pgm", photocopied(read_picture(folder / "coarse.pgm")));
+        CHECK(output_of("zbarimg -q --raw --nodbus " + (folder / "copy.pgm")) == job_.order + "\n");
+    }
+}
+
+TEST_CASE("the same order gives the same bytes")
+{
+    const WorkOrder order = worked_in(demo_job(), Units::mm);
+    CHECK(sheet_pdf(order) == sheet_pdf(order));
+    CHECK(sheet_pdf(order) != sheet_pdf(worked_in(fits_job(), Units::mm)));
+    const Page first = draw_cut_sheet(order, Paper::a4).front();
+    CHECK(png_of(first, 80) == png_of(first, 80));
+    CHECK(svg_of(first) == svg_of(first));
+}
+
+TEST_CASE("the PDF is sound, tagged, in English, and dated by its job")
+{
+    const Folder folder;
+    write(folder / "sheet.pdf", sheet_pdf(worked_in(demo_job(), Units::mm)));
+    const std::string info = output_of("TZ=UTC pdfinfo -isodates " + (folder / "sheet.pdf"));
+    INFO(info);
+    for (const char* line : {"Cut sheet K-1042", "Demo workshop (invented)", "Series Alder 2", "2026-11-24T12:00:00Z", "Tagged:          yes", "595.276 x 841.89"})
+        CHECK(info.find(line) != std::string::npos);
+    CHECK(info.find("Error") == std::string::npos);
+    const std::string tags = output_of("pdfinfo -struct " + (folder / "sheet.pdf"));
+    for (const char* tag : {"Document", "H1", "P (block)", "Table", "Figure"}) CHECK(tags.find(tag) != std::string::npos);
+    CHECK(sheet_pdf(worked_in(demo_job(), Units::mm)).find("/Lang (en)") != std::string::npos);
+    write(folder / "letter.pdf", sheet_pdf(worked_in(bare_job(), Units::mm), Paper::letter));
+    const std::string letter = output_of("TZ=UTC pdfinfo -isodates " + (folder / "letter.pdf"));
+    CHECK(letter.find("612 x 792") != std::string::npos);
+    CHECK(letter.find("2000-01-01T12:00:00Z") != std::string::npos);
+}
+
+TEST_CASE("a picture has the size and the resolution asked for")
+{
+    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front();
+    const std::string png = png_of(first, 100);
+    CHECK(png.substr(1, 3) == "PNG");
+    const auto byte = [&](std::size_t at) { return static_cast<int>(static_cast<unsigned char>(png[at])); };
+    CHECK(byte(18) * 256 + byte(19) == 827);   // 210 mm at 100 dots an inch
+    CHECK(byte(22) * 256 + byte(23) == 1169);  // 297 mm
+    CHECK(svg_of(first).find("<svg") != std::string::npos);
+}
+
+TEST_CASE("a text that no code can hold is refused")
+{
+    CHECK(qr_code("K-1042").modules == 21);
+    CHECK_THROWS_AS(qr_code(std::string(5000, 'x')), std::invalid_argument);
+}

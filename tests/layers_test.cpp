@@ -1,0 +1,162 @@
+// The layers: words, then trade, then reading and documents, then commands. Every #include line of the program is read.
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <regex>
+#include <set>
+
+#include "support/catch.hpp"
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Include {
+    fs::path from;     // below the source folder: "src/trade/cut.cpp"
+    std::string what;  // as between the brackets or quotes
+    bool outside;      // in angle brackets
+};
+
+const fs::path& root()
+{
+    static const fs::path folder = SHAFTCUT_SOURCE_DIR;
+    return folder;
+}
+
+std::vector<Include> includes_of(const fs::path& file)
+{
+    static const std::regex line_form(R"(^\s*#\s*include\s*([<"])([^>"]+)[>"].*)");
+    std::vector<Include> found;
+    std::ifstream stream(file);
+    std::smatch match;
+    for (std::string line; std::getline(stream, line);)
+        if (std::regex_match(line, match, line_form)) found.push_back({fs::relative(file, root()), match[2], match[1] == "<"});
+    return found;
+}
+
+std::vector<Include> all_includes()
+{
+    std::vector<Include> all;
+    for (const char* folder : {"include", "src"})
+        for (const auto& entry : fs::recursive_directory_iterator(root() / folder))
+            if (entry.is_regular_file()) {
+                const auto found = includes_of(entry.path());
+                all.insert(all.end(), found.begin(), found.end());
+            }
+    return all;
+}
+
+// "trade" of src/trade/cut.cpp, include/shaftcut/trade/cut.hpp and shaftcut/trade/cut.hpp; "main" of src/main.cpp.
+std::string layer_of(const fs::path& path)
+{
+    const fs::path folder = path.parent_path().filename();
+    return folder == "src" ? "main" : folder.string();
+}
+
+// A quoted name without a folder is a private header beside its file.
+std::string layer_included(const Include& include)
+{
+    const fs::path what(include.what);
+    return what.has_parent_path() ? layer_of(what) : layer_of(include.from);
+}
+
+// The trade's order: a file may include what stands on its own line or before it.
+const std::vector<std::set<std::string>> trade_order{
+    {"terms"}, {"general_tolerance"}, {"limits"}, {"catalogue"}, {"job"}, {"shaft"}, {"datum"}, {"joint"}, {"hitch"}, {"cut"}, {"build"},
+    {"checks", "check_parts", "checks_angles", "checks_consistency", "checks_fittings", "checks_lengths"},
+    {"saw"}, {"identify"}, {"quote"}, {"advice"}, {"work_order", "instructions"}};
+
+std::size_t place_in_trade(const fs::path& path)
+{
+    const auto found = std::find_if(trade_order.begin(), trade_order.end(), [&](const auto& line) { return line.count(path.stem().string()); });
+    return static_cast<std::size_t>(found - trade_order.begin());
+}
+
+bool begins_with(const std::string& text, const std::string& start) { return text.rfind(start, 0) == 0; }
+
+// The files that include an outside header whose name begins so.
+std::set<std::string> files_including(const std::string& start)
+{
+    std::set<std::string> files;
+    for (const Include& include : all_includes())
+        if (include.outside && begins_with(include.what, start)) files.insert(include.from.generic_string());
+    return files;
+}
+
+// A header of the standard library has neither a folder nor a suffix.
+bool is_standard(const Include& include) { return include.outside && include.what.find_first_of("/.") == std::string::npos; }
+
+}  // namespace
+
+TEST_CASE("each layer includes only the layers below it")
+{
+    const std::map<std::string, std::set<std::string>> below{{"words", {"words"}},
+                                                             {"trade", {"words", "trade"}},
+                                                             {"reading", {"words", "trade", "reading"}},
+                                                             {"documents", {"words", "trade", "documents"}},
+                                                             {"commands", {"words", "trade", "reading", "documents", "commands"}},
+                                                             {"main", {"words", "trade", "reading", "documents", "commands"}}};
+    int seen = 0;
+    for (const Include& include : all_includes()) {
+        if (include.outside) continue;
+        ++seen;
+        INFO(include.from.generic_string() << " includes " << include.what);
+        REQUIRE(below.count(layer_of(include.from)) == 1);
+        CHECK(below.at(layer_of(include.from)).count(layer_included(include)) == 1);
+    }
+    CHECK(seen > 50);
+}
+
+TEST_CASE("in the trade layer a file includes only what comes before it")
+{
+    for (const Include& include : all_includes()) {
+        if (include.outside || layer_of(include.from) != "trade" || layer_included(include) != "trade") continue;
+        INFO(include.from.generic_string() << " includes " << include.what << "; a new subject needs its line in the trade's order");
+        CHECK(place_in_trade(include.from) < trade_order.size());
+        CHECK(place_in_trade(include.what) <= place_in_trade(include.from));
+    }
+}
+
+TEST_CASE("words and trade use the standard library only, and neither streams nor clocks nor files")
+{
+    static const std::set<std::string> barred{"iostream", "istream", "ostream", "sstream", "fstream", "iomanip", "cstdio",  "chrono",
+                                              "ctime",    "format",  "locale",  "clocale", "random",  "thread",  "filesystem"};
+    for (const Include& include : all_includes()) {
+        if (!include.outside || (layer_of(include.from) != "words" && layer_of(include.from) != "trade")) continue;
+        INFO(include.from.generic_string() << " includes " << include.what);
+        CHECK(is_standard(include));
+        CHECK(barred.count(include.what) == 0);
+    }
+}
+
+TEST_CASE("each outside library is where it belongs, and in one file")
+{
+    for (const auto& file : files_including("pugixml")) CHECK(begins_with(file, "src/reading/"));
+    for (const auto& file : files_including("boost/")) CHECK(layer_of(file) == "commands");
+    for (const char* library : {"cairo", "xlsxwriter", "qrencode", "ft2build", "nlohmann/"}) {
+        const auto files = files_including(library);
+        INFO(library);
+        CHECK(files.size() <= 1);
+        for (const auto& file : files) CHECK(begins_with(file, "src/documents/"));
+    }
+}
+
+TEST_CASE("public headers and sources are one to one by name")
+{
+    for (const auto& entry : fs::recursive_directory_iterator(root() / "src")) {
+        const fs::path path = fs::relative(entry.path(), root() / "src");
+        if (path.extension() != ".hpp") continue;
+        INFO(path << " is private: no public header may have its name");
+        CHECK_FALSE(fs::exists(root() / "include/shaftcut" / path));
+    }
+    // Data without rules needs no source; every other public header has its source in the same layer.
+    static const std::set<std::string> only_data{"terms", "job", "shaft", "paper"};
+    for (const auto& entry : fs::recursive_directory_iterator(root() / "include/shaftcut")) {
+        const fs::path path = fs::relative(entry.path(), root() / "include/shaftcut");
+        if (path.extension() != ".hpp" || only_data.count(path.stem().string())) continue;
+        if (!fs::exists(root() / "src" / path.parent_path())) continue;
+        INFO(path);
+        CHECK(fs::exists(root() / "src" / fs::path(path).replace_extension(".cpp")));
+    }
+}

@@ -1,0 +1,182 @@
+#include "base_jobs.hpp"
+
+#include "support/jobs.hpp"
+
+namespace shaftcut::test {
+namespace {
+
+BaseJob base(std::string name, Job job_)
+{
+    job_.order = "T-" + name;
+    return {std::move(name), std::move(job_), catalogue(), workshop()};
+}
+
+BaseJob standard()
+{
+    Job changed = job();
+    changed.shaft.ends[End::tractor].joint = JointKind::standard;
+    changed.shaft.closed = measured(796);
+    changed.fits[0].reference.reset();
+    changed.fits[0].angles[End::tractor][Range::turning] = Angle::degrees(30);
+    return base("standard", changed);
+}
+
+BaseJob outer_with_angles()
+{
+    Job changed = job();
+    changed.fits[0].reference = Reference::outer_cross;
+    changed.fits[0].shortest = measured(806);
+    changed.fits[0].longest[Range::working] = measured(860);
+    changed.fits[0].longest[Range::turning] = measured(905);
+    changed.fits[0].longest[Range::standing] = measured(950);
+    return base("outer-with-angles", changed);
+}
+
+BaseJob outer_without_angles()
+{
+    BaseJob found = outer_with_angles();
+    found.name = "outer-without-angles";
+    found.job.fits[0].angles = {};
+    return found;
+}
+
+BaseJob grooves()
+{
+    Job changed = outer_with_angles().job;
+    JobFit& fit = changed.fits[0];
+    fit.reference.reset();
+    fit.between = Between::grooves;
+    fit.shortest = measured(926, 1);
+    fit.longest[Range::working] = measured(980);
+    fit.longest[Range::turning] = measured(1020, 3);
+    fit.longest[Range::standing].reset();
+    return base("grooves", changed);
+}
+
+BaseJob grooves_without_yokes()
+{
+    BaseJob found = base("grooves-without-yokes", grooves().job);
+    found.catalogue.series[0].yokes.clear();
+    return found;
+}
+
+BaseJob halves_derived()
+{
+    Job changed = job();
+    changed.shaft.halves = {};
+    return base("halves-derived", changed);
+}
+
+BaseJob one_half_derived()
+{
+    Job changed = standard().job;
+    changed.shaft.halves[Tube::outer].length.reset();
+    changed.shaft.halves[Tube::inner] = {measured(690, 1), measured(672, 1), measured(129, 1), std::nullopt, {}};
+    return base("one-half-derived", changed);
+}
+
+BaseJob guard_shoulders()
+{
+    BaseJob found = base("guard-shoulders", standard().job);
+    found.job.shaft.closed = measured(804);
+    found.job.shaft.halves[Tube::inner].guard = measured(680);
+    found.catalogue.series[0].halves[Tube::inner].guard_shoulder = mm(140);
+    found.catalogue.series[0].halves[Tube::outer].guard_shoulder = mm(124);
+    return found;
+}
+
+BaseJob inches()
+{
+    Job changed = job();
+    changed.units = Units::in;
+    changed.shaft.closed = measured(860.425);                                      // 33-7/8 in
+    changed.shaft.halves[Tube::inner] = {measured(690.563), measured(671.513), std::nullopt, std::nullopt, {}};  // 27-3/16, 26-7/16
+    changed.shaft.halves[Tube::outer] = {measured(668.338), std::nullopt, std::nullopt, std::nullopt, {}};       // 26-5/16
+    changed.fits[0].shortest = measured(741.363);                                  // 29-3/16
+    changed.fits[0].longest[Range::standing].reset();
+    return base("inches", changed);
+}
+
+BaseJob several_fits()
+{
+    Job changed = standard().job;
+    JobFit second = changed.fits[0];
+    second.tractor = "second tractor";
+    second.shortest = measured(735, 1);
+    second.longest[Range::turning] = measured(840);
+    second.longest[Range::standing] = measured(930, 4);
+    changed.fits.push_back(second);
+    return base("several-fits", changed);
+}
+
+BaseJob features()
+{
+    Job changed = standard().job;
+    changed.shaft.halves[Tube::inner].lubrication_hole = measured(590);
+    changed.shaft.halves[Tube::outer].features = {Feature::coated, Feature::one_chain_guard};
+    return base("features", changed);
+}
+
+BaseJob forbidden()
+{
+    BaseJob found = base("forbidden", job());
+    found.catalogue.series[0].shortening_forbidden = true;
+    return found;
+}
+
+BaseJob refused_overlap()
+{
+    Job changed = job();
+    changed.fits[0].longest[Range::turning] = measured(1025);
+    changed.fits[0].longest[Range::standing] = measured(1060);
+    return base("refused-overlap", changed);
+}
+
+BaseJob refused_lock()
+{
+    Job changed = standard().job;
+    changed.shaft.ends[End::tractor].lock = Lock::exposed_collar;
+    return base("refused-lock", changed);
+}
+
+BaseJob no_series() { return base("no-series", plain_job(1000, 850, 840, 800, 950)); }
+
+BaseJob nothing_known()
+{
+    Job changed = plain_job(1000, 850, 850, 800, 950);
+    changed.shaft.halves = {};
+    return base("nothing-known", changed);
+}
+
+BaseJob fits_as_it_is()
+{
+    Job changed = standard().job;
+    changed.fits[0].shortest = measured(840);
+    changed.fits[0].longest[Range::working] = measured(900);
+    changed.fits[0].longest[Range::turning] = measured(950);
+    changed.fits[0].longest[Range::standing] = measured(1000);
+    return base("fits", changed);
+}
+
+// A saw whose least cut is no whole number of its steps, odd fractions, a limit looser than the workshop's.
+BaseJob odd_workshop()
+{
+    BaseJob found = base("odd-workshop", standard().job);
+    found.workshop.saw = {mm(2), mm(3), mm(0.5), mm(5)};
+    found.workshop.limits[Limit::overlap_working] = LimitSetting{{2, 3}, {}};
+    found.workshop.limits[Limit::overlap_turning] = LimitSetting{{3, 7}, {}};
+    found.workshop.limits[Limit::least_overlap_turning] = LimitSetting{{120'000, 1}, {}};
+    found.job.limits[Limit::closing_clearance] = LimitSetting{{33'333, 1}, {}};
+    return found;
+}
+
+}  // namespace
+
+std::vector<BaseJob> base_jobs()
+{
+    return {standard(),        outer_with_angles(), outer_without_angles(), grooves(),      grooves_without_yokes(), halves_derived(), one_half_derived(),
+            guard_shoulders(), inches(),            several_fits(),         features(),     forbidden(),             refused_overlap(), refused_lock(),
+            no_series(),       nothing_known(),     fits_as_it_is(),        odd_workshop()};
+}
+
+}  // namespace shaftcut::test

@@ -1,0 +1,42 @@
+// Changes to a job's measured lengths by the names that its workbook gives them.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "base_jobs.hpp"
+
+namespace shaftcut::test {
+
+// Nothing: the cell is emptied.
+using Changes = std::map<std::string, std::optional<Length>>;
+
+// The job as if its file had held these lengths. With several fits the workbook holds the deciding lengths, so the changed
+// job has one fit between the inner crosses with those.
+Job changed_job(const BaseJob& base, const Changes& changes);
+
+// The lengths as issued.
+Changes issued_lengths(const BaseJob& base);
+
+// Finds sets of changes that are worth trying in a workbook.
+class ChangeSearch {
+public:
+    // For every input every place, found by bisection to the micrometre, where a check's result, the verdict or the agreement
+    // of the closed length changes: at it, one micrometre past it, and 0.009 to 0.011 mm to both sides. A change of results by
+    // one input is taken from the first job that has it (jobs in inches: one input a change); so the order of calls matters.
+    // Besides: every optional length emptied or filled, every length changed by as little as decides nothing.
+    std::vector<Changes> around_limits(const BaseJob& base);
+
+    // Sets that change everything at once, the same ones in every run.
+    static std::vector<Changes> at_random(const BaseJob& base, int count);
+
+private:
+    std::vector<Changes> around_limits_of(const BaseJob& base, const std::string& name, Length issued);
+
+    std::set<std::string> seen_;
+};
+
+}  // namespace shaftcut::test

@@ -1,0 +1,109 @@
+// Writes workbooks and what the program itself answers for changed inputs, for recalculate.py:
+//
+//     workbook_cases FOLDER
+//
+// puts FOLDER/NAME.xlsx for every base job and FOLDER/cases.json: for each job its units and a list of cases, each with the
+// inputs that are set (in the workbook's units, null: emptied) and the program's answer.
+#include <fstream>
+#include <iostream>
+#include <nlohmann/json.hpp>
+
+#include "changed_inputs.hpp"
+#include "shaftcut/documents/json.hpp"
+#include "shaftcut/documents/work_order_workbook.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+using nlohmann::json;
+
+namespace {
+
+constexpr int random_cases = 24;
+
+// An input as it is typed: in inches such a number that it reads back as the same micrometres.
+json typed(const std::optional<Length>& length, Units units)
+{
+    if (!length) return nullptr;
+    return units == Units::mm ? length->mm() : static_cast<double>(length->um()) / 25400.0;
+}
+
+json kept_as_printed(const WorkOrder& order)
+{
+    json kept;
+    for (const Tube tube : both_tubes) {
+        const std::string word = to_word(tube);
+        const auto guard = order.cut ? order.cut->plan.guard_half[tube] : std::nullopt;
+        kept["keep_" + word + "_half"] = order.cut ? json(figure(order.cut->plan.half[tube], order.units, Toward::down, 3)) : json();
+        kept["keep_" + word + "_guard_half"] = guard ? json(figure(*guard, order.units, Toward::down, 3)) : json();
+    }
+    return kept;
+}
+
+// The figures of an answer, without its sentences.
+json answer_of(const WorkOrder& order)
+{
+    json answer = json::parse(json_of(order, JsonLayout::one_line));
+    for (const char* text : {"reasons", "ways_out", "notes", "joint_angle_deg"}) answer.erase(text);
+    for (json& check : answer["checks"]) {
+        check.erase("basis");
+        check.erase("says");
+    }
+    return answer;
+}
+
+// What no cell may hold while the order is refused: the cut, what it would keep and the closed length it would give, where
+// these are not simply lengths that were measured.
+json hidden_figures(const WorkOrder& order)
+{
+    json hidden = json::array();
+    if (order.verdict != Verdict::refused) return hidden;
+    const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
+    if (!plan) return hidden;
+    for (const Tube tube : both_tubes) {
+        if (plan->guard_cut[tube] != Length()) hidden.push_back(plan->guard_cut[tube].mm());
+        if (plan->guard_cut[tube] != Length() && plan->guard_half[tube]) hidden.push_back(plan->guard_half[tube]->mm());
+        if (plan->cut[tube] == Length()) continue;
+        for (const Length length : {plan->cut[tube], plan->half[tube], plan->closed}) hidden.push_back(length.mm());
+    }
+    return hidden;
+}
+
+json case_of(const BaseJob& base, const Changes& changes)
+{
+    const WorkOrder order = worked(base, changed_job(base, changes));
+    json set = json::object();
+    for (const auto& [name, length] : changes) set[name] = typed(length, base.job.units);
+    return {{"set", set}, {"answer", answer_of(order)}, {"kept", kept_as_printed(order)}, {"hidden", hidden_figures(order)}};
+}
+
+json write_base(const BaseJob& base, ChangeSearch& search, const std::string& folder)
+{
+    const WorkOrder issued = worked(base, base.job);
+    std::ofstream file(folder + "/" + base.name + ".xlsx", std::ios::binary);
+    file << workbook_of(issued);
+    if (!file.flush()) throw std::runtime_error("cannot write into " + folder);
+    json cases = json::array();
+    cases.push_back(case_of(base, {}));
+    for (const Changes& changes : search.around_limits(base)) cases.push_back(case_of(base, changes));
+    for (const Changes& changes : ChangeSearch::at_random(base, random_cases)) cases.push_back(case_of(base, changes));
+    json all_issued = json::object();
+    for (const auto& [name, length] : issued_lengths(base)) all_issued[name] = typed(length, base.job.units);
+    return {{"name", base.name}, {"units", unit_word(base.job.units)}, {"issued", all_issued}, {"cases", cases}};
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    if (argc != 2) {
+        std::cerr << "usage: workbook_cases FOLDER\n";
+        return 2;
+    }
+    const std::string folder = argv[1];
+    json all = json::array();
+    ChangeSearch search;
+    for (const BaseJob& base : base_jobs()) all.push_back(write_base(base, search, folder));
+    std::ofstream file(folder + "/cases.json");
+    file << all;
+    return file.flush() ? 0 : 3;
+}
