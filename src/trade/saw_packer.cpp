@@ -13,7 +13,7 @@ constexpr double whole_tolerance = 1e-6;
 constexpr double share_left_out = 0.3;  // of the whole parts, in all dives but the plain one
 constexpr int most_steps_back = 12;
 constexpr std::size_t most_candidates = 3;
-constexpr std::size_t bars_for_one_more = 20;
+constexpr std::size_t bars_for_one_more = 40;
 
 std::int64_t total(const Counts& counts)
 {
