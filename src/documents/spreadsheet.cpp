@@ -110,7 +110,7 @@ public:
         set_properties();
         for (const Worksheet& sheet : spreadsheet_.sheets) add(sheet);
         for (const auto& [name, meaning] : spreadsheet_.names) {
-            if (!is_plain_name(name)) throw std::runtime_error("the workbook cannot have the name " + quoted(name));
+            if (!is_plain_name(name)) throw std::runtime_error("the workbook cannot have the name " + shaftcut::quoted(name));
             check(workbook_define_name(book_, name.c_str(), ("=" + meaning).c_str()), "name " + name);
         }
         lxw_workbook* const closing = book_;
