@@ -101,7 +101,8 @@ World with_longest_shaft(const World& world, Length shortest)
 {
     const WorkOrder order = worked(world);
     const Length doubt = order.fit.shortest->plus_minus + order.reading.shaft.closed.plus_minus + mm(0.01);
-    const Length clearance = std::max(order.limits.length(Limit::closing_clearance), doubt);
+    // Shoulders are whole millimetres here, so that halves on the saw's step come with a clearance on it.
+    const Length clearance = round_up_to_step(std::max(order.limits.length(Limit::closing_clearance), doubt), order.saw.step_um);
     return with_new_shaft(with_shortest_at_least(world, shortest), shortest - clearance, Reference::inner_cross, std::nullopt);
 }
 
