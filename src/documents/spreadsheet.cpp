@@ -250,7 +250,8 @@ bool is_whole(const std::string& xml)
     const std::size_t name_end = xml.find_first_of(" />", root);
     if (name_end == std::string::npos) return false;
     const bool empty = xml.rfind('<') == root;
-    return xml.ends_with(empty ? "/>" : "</" + xml.substr(root + 1, name_end - root - 1) + ">");
+    const std::string_view text(xml.data(), xml.find_last_not_of('\n') + 1);
+    return text.ends_with(empty ? "/>" : "</" + xml.substr(root + 1, name_end - root - 1) + ">");
 }
 
 // libxlsxwriter keeps the parts in temporary files and does not notice when there is no room for them: a part cut short
