@@ -142,10 +142,10 @@ std::vector<std::string> steps_for(const WorkOrder& order)
 std::vector<std::string> cautions_for(const WorkOrder& order)
 {
     std::vector<std::string> cautions{
-        "DANGER: a turning shaft catches clothing and kills. PTO off, engine off, key out before anyone comes near.",
-        "Run it only with its guard complete, both shields on, chains fitted.",
-        "WARNING: a shaft that bottoms or pulls apart breaks the gearbox or flies out.",
-        "Manuals and local rules come first. A qualified person checks and signs."};
+        "DANGER: a turning shaft catches clothing and kills. PTO off, engine off, key out first.",
+        "Guard complete, shields on, chains fitted: else it does not run.",
+        "WARNING: bottomed or pulled apart, it breaks gearboxes.",
+        "Manuals and local rules first. A qualified person signs."};
     if (order.verdict == Verdict::refused)
         cautions.insert(cautions.begin(), "Do not cut this shaft and do not run it on this machine as it is.");
     return cautions;
