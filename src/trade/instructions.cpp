@@ -143,9 +143,9 @@ std::vector<std::string> cautions_for(const WorkOrder& order)
 {
     std::vector<std::string> cautions{
         "DANGER: a turning shaft catches clothing and kills. PTO off, engine off, key out first.",
-        "Guard complete, shields on, chains fitted: else it does not run.",
-        "WARNING: bottomed or pulled apart, it breaks gearboxes.",
-        "Manuals and local rules first. A qualified person signs."};
+        "Run it only with guard, shields, chains complete.",
+        "WARNING: bottoming or parting breaks gearboxes.",
+        "Manuals and local rules come first; a qualified person checks and signs."};
     if (order.verdict == Verdict::refused)
         cautions.insert(cautions.begin(), "Do not cut this shaft and do not run it on this machine as it is.");
     return cautions;
