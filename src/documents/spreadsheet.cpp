@@ -2,6 +2,7 @@
 
 #include <xlsxwriter.h>
 
+#include <algorithm>
 #include <chrono>
 #include <cstdlib>
 #include <filesystem>
@@ -23,6 +24,18 @@ void check(lxw_error error, const std::string& doing)
 {
     if (error == LXW_NO_ERROR) return;
     throw std::runtime_error("the workbook could not be written (" + doing + "): " + lxw_strerror(error));
+}
+
+bool is_letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+// Letters, digits and "_", starting with a letter, and nothing that a program could take for a cell (A1, R1C1, c): the
+// library writes such names and other programs then cannot open the file.
+bool is_plain_name(const std::string& name)
+{
+    const auto is_plain = [](char c) { return is_letter(c) || is_digit(c) || c == '_'; };
+    if (name.size() < 2 || !is_letter(name.front()) || !std::all_of(name.begin(), name.end(), is_plain)) return false;
+    return name.find('_') != std::string::npos || std::none_of(name.begin(), name.end(), is_digit);
 }
 
 // The first `most` code points, without the control characters that XML cannot hold.
@@ -97,8 +110,10 @@ public:
     {
         set_properties();
         for (const Worksheet& sheet : spreadsheet_.sheets) add(sheet);
-        for (const auto& [name, meaning] : spreadsheet_.names)
+        for (const auto& [name, meaning] : spreadsheet_.names) {
+            if (!is_plain_name(name)) throw std::runtime_error("the workbook cannot have the name " + shaftcut::quoted(name));
             check(workbook_define_name(book_, name.c_str(), ("=" + meaning).c_str()), "name " + name);
+        }
         lxw_workbook* const closing = book_;
         book_ = nullptr;  // workbook_close frees it, whatever it returns
         check(workbook_close(closing), "closing");
@@ -235,7 +250,8 @@ bool is_whole(const std::string& xml)
     const std::size_t name_end = xml.find_first_of(" />", root);
     if (name_end == std::string::npos) return false;
     const bool empty = xml.rfind('<') == root;
-    return xml.ends_with(empty ? "/>" : "</" + xml.substr(root + 1, name_end - root - 1) + ">");
+    const std::string_view text(xml.data(), xml.find_last_not_of('\n') + 1);
+    return text.ends_with(empty ? "/>" : "</" + xml.substr(root + 1, name_end - root - 1) + ">");
 }
 
 // libxlsxwriter keeps the parts in temporary files and does not notice when there is no room for them: a part cut short

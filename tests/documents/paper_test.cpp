@@ -177,3 +177,12 @@ TEST_CASE("a text that no code can hold is refused")
     CHECK(qr_code("K-1042").modules == 21);
     CHECK_THROWS_AS(qr_code(std::string(5000, 'x')), std::invalid_argument);
 }
+
+TEST_CASE("a fault of the drawing library is reported, not a page with half its text")
+{
+    Page page{210, 297, {}};
+    page.marks.push_back({Part::paragraph, Text{"94 \xFF mm", {10, 10}, 5, Weight::bold, 1, Ink::black, {}}});
+    CHECK_THROWS_AS(pdf_of({page}, {"", "", "", "en", "2000-01-01"}), DrawingFault);
+    CHECK_THROWS_AS(png_of(page, 80), DrawingFault);
+    CHECK_THROWS_AS(svg_of(page), DrawingFault);
+}

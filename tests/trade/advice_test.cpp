@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "support/catch.hpp"
-#include "support/check_rows.hpp"
+#include "support/jobs.hpp"
 #include "support/random_jobs.hpp"
 
 using namespace shaftcut;
@@ -101,7 +101,8 @@ World with_longest_shaft(const World& world, Length shortest)
 {
     const WorkOrder order = worked(world);
     const Length doubt = order.fit.shortest->plus_minus + order.reading.shaft.closed.plus_minus + mm(0.01);
-    const Length clearance = std::max(order.limits.length(Limit::closing_clearance), doubt);
+    // Shoulders are whole millimetres here, so that halves on the saw's step come with a clearance on it.
+    const Length clearance = round_up_to_step(std::max(order.limits.length(Limit::closing_clearance), doubt), order.saw.step_um);
     return with_new_shaft(with_shortest_at_least(world, shortest), shortest - clearance, Reference::inner_cross, std::nullopt);
 }
 
@@ -260,45 +261,4 @@ TEST_CASE("no way out is named where nothing is refused, and each refusal names 
         CHECK(order.ways_out.empty() == (order.verdict != Verdict::refused));
         for (const std::string& way : order.ways_out) CHECK(way.back() == '.');
     }
-}
-
-TEST_CASE("the angles named are the limits, and a wide-angle joint is named where it would serve")
-{
-    struct Row { double turning, standing; bool wide; };
-    for (const Row& row : {Row{40, 60, true}, Row{70, 70, true}, Row{71, 71, false}, Row{40, 71, false}, Row{36, 95, false}}) {
-        Setting setting;
-        auto& angles = setting.fit().angles[End::implement];
-        angles[Range::turning] = Angle::from_degrees(row.turning);
-        angles[Range::standing] = Angle::from_degrees(row.standing);
-        const WorkOrder order = test::worked(setting);
-        const std::string way = way_with(order, "bends by 35° at most with the PTO turning and by 90° at most with it stopped");
-        INFO(row.turning << " " << row.standing);
-        REQUIRE_FALSE(way.empty());
-        CHECK((way.find("fit a shaft with a wide-angle joint") != std::string::npos) == row.wide);
-        setting.job.shaft.ends[End::implement].joint = JointKind::wide_angle;
-        CHECK(failed(test::worked(setting), CheckId::joint_angle_implement) != row.wide);
-    }
-}
-
-TEST_CASE("no yoke is advised that would let a stub run a shaft above its speed")
-{
-    const auto way = [](std::optional<int> speed, const std::string& onto) {
-        Setting setting;
-        setting.job.shaft.speed = speed;
-        setting.job.shaft.ends[End::tractor].onto = onto;
-        return way_with(test::worked(setting), "yoke");
-    };
-    CHECK(way(540, "1-3/8-21").find("Do not change the yoke") == 0);
-    CHECK(way(1000, "1-3/8-21").find("Fit a yoke of type 1-3/8-21 at the tractor end.") == 0);
-    CHECK(way(std::nullopt, "1-3/8-21").find("Fit a yoke of type 1-3/8-21 at the tractor end if what it is coupled to runs") == 0);
-}
-
-TEST_CASE("the year of building is asked for only where it is not stated")
-{
-    Setting setting;
-    setting.job.shaft.ends[End::tractor].lock = Lock::exposed_collar;
-    CHECK_FALSE(way_with(test::worked(setting), "year of building").empty());
-    setting.job.shaft.built = 2022;
-    CHECK(way_with(test::worked(setting), "year of building").empty());
-    CHECK_FALSE(way_with(test::worked(setting), "Fit yokes whose locks").empty());
 }

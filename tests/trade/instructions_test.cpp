@@ -12,7 +12,7 @@ namespace {
 bool has_step(const Setting& setting, const std::string& words)
 {
     const WorkOrder order = worked(setting);
-    return std::any_of(order.steps.begin(), order.steps.end(), [&](const Step& step) { return step.text.find(words) != std::string::npos; });
+    return std::any_of(order.steps.begin(), order.steps.end(), [&](const std::string& step) { return step.find(words) != std::string::npos; });
 }
 
 // Cut by 94 mm off the inner half; the outer was cut before and stays.

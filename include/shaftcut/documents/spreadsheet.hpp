@@ -69,7 +69,7 @@ struct Spreadsheet {
     Paper paper = Paper::a4;
     std::vector<Worksheet> sheets;
     // Workbook-level names: of a cell ("Order!$B$3") or of an expression, without "=". A name and what it stands for have at
-    // most 127 characters each.
+    // most 127 characters each; a name is letters, digits and "_" and must not look like a cell.
     std::vector<std::pair<std::string, std::string>> names;
 };
 

@@ -1,0 +1,119 @@
+#include "workbook_parts.hpp"
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <pugixml.hpp>
+
+#include "support/catch.hpp"
+
+namespace shaftcut::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+// The workbook's parts as files, gone at the end.
+class Unpacked {
+public:
+    explicit Unpacked(const std::string& bytes)
+    {
+        std::string name = (fs::temp_directory_path() / "shaftcut-parts-XXXXXX").string();
+        REQUIRE(mkdtemp(name.data()));
+        folder_ = name;
+        std::ofstream(folder_ / "book.xlsx", std::ios::binary) << bytes;
+        const std::string command = "cd '" + name + "' && /usr/bin/python3 -m zipfile -e book.xlsx parts";
+        REQUIRE(std::system(command.c_str()) == 0);
+    }
+    ~Unpacked() { fs::remove_all(folder_); }
+    Unpacked(const Unpacked&) = delete;
+    Unpacked& operator=(const Unpacked&) = delete;
+
+    pugi::xml_document read(const std::string& part) const
+    {
+        pugi::xml_document document;
+        INFO(part);
+        REQUIRE(document.load_file((folder_ / "parts" / part).c_str(), pugi::parse_default | pugi::parse_ws_pcdata_single));
+        return document;
+    }
+
+private:
+    fs::path folder_;
+};
+
+std::vector<std::string> shared_texts(const pugi::xml_document& document)
+{
+    std::vector<std::string> texts;
+    for (const auto& item : document.child("sst").children("si")) texts.emplace_back(item.child("t").text().get());
+    return texts;
+}
+
+// Whether each cell format is locked; a format is unless it says otherwise.
+std::vector<bool> locked_formats(const pugi::xml_document& styles)
+{
+    std::vector<bool> locked;
+    for (const auto& format : styles.child("styleSheet").child("cellXfs").children("xf"))
+        locked.push_back(format.child("protection").attribute("locked").as_bool(true));
+    return locked;
+}
+
+SheetCell cell_of(const pugi::xml_node& node, const std::vector<bool>& locked, const std::vector<std::string>& texts)
+{
+    SheetCell cell;
+    cell.reference = node.attribute("r").as_string();
+    cell.locked = locked.at(node.attribute("s").as_uint());
+    cell.formula = node.child("f").text().get();
+    cell.value = node.child("v").text().get();
+    const std::string type = node.attribute("t").as_string();
+    cell.number = type.empty() && node.child("v");
+    if (type == "s") cell.value = texts.at(node.child("v").text().as_uint());
+    return cell;
+}
+
+SheetPart sheet_of(const pugi::xml_document& document, const std::string& name, const std::vector<bool>& locked, const std::vector<std::string>& texts)
+{
+    SheetPart sheet;
+    sheet.name = name;
+    const auto root = document.child("worksheet");
+    const auto protection = root.child("sheetProtection");
+    sheet.is_protected = protection.attribute("sheet").as_bool();
+    sheet.has_password = protection.attribute("password") || protection.attribute("hashValue");
+    sheet.paper = root.child("pageSetup").attribute("paperSize").as_string("1");
+    sheet.header = root.child("headerFooter").child("oddHeader").text().get();
+    sheet.one_page_wide = root.child("sheetPr").child("pageSetUpPr").attribute("fitToPage").as_bool() &&
+                          root.child("pageSetup").attribute("fitToHeight").as_int(1) == 0 && root.child("pageSetup").attribute("fitToWidth").as_int(1) == 1;
+    for (const auto& row : root.child("sheetData").children("row"))
+        for (const auto& cell : row.children("c")) sheet.cells[cell.attribute("r").as_string()] = cell_of(cell, locked, texts);
+    for (const auto& rule : root.child("dataValidations").children("dataValidation")) sheet.validated.insert(rule.attribute("sqref").as_string());
+    return sheet;
+}
+
+}  // namespace
+
+std::optional<std::string> WorkbookParts::order_cell(const std::string& name) const
+{
+    const auto found = names.find(name);
+    if (found == names.end() || found->second.rfind("Order!$", 0) != 0) return std::nullopt;
+    std::string cell = found->second.substr(6);
+    std::erase(cell, '$');
+    return cell;
+}
+
+WorkbookParts parts_of(const std::string& bytes)
+{
+    const Unpacked files(bytes);
+    const auto texts = shared_texts(files.read("xl/sharedStrings.xml"));
+    const auto locked = locked_formats(files.read("xl/styles.xml"));
+    const auto book = files.read("xl/workbook.xml");
+    WorkbookParts parts;
+    for (const auto& sheet : book.child("workbook").child("sheets").children("sheet")) {
+        const std::string part = "xl/worksheets/sheet" + std::to_string(parts.sheets.size() + 1) + ".xml";
+        parts.sheets.push_back(sheet_of(files.read(part), sheet.attribute("name").as_string(), locked, texts));
+    }
+    for (const auto& name : book.child("workbook").child("definedNames").children("definedName")) {
+        const auto local = name.attribute("localSheetId");
+        (local ? parts.titles[local.as_string()] : parts.names[name.attribute("name").as_string()]) = name.text().get();
+    }
+    return parts;
+}
+
+}  // namespace shaftcut::test
