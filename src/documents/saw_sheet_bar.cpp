@@ -6,7 +6,7 @@
 namespace shaftcut::saw_sheet {
 namespace {
 
-constexpr double bar_height = 10, top_line = 4.7, number_line = 3.6, bottom_line = 8.7, beside_text = 0.9, past_bar = 1.3, stop_line = 4.2, below_stops = 6.2;
+constexpr double bar_height = 10, top_line = 4.7, small_line = 3.6, bottom_line = 8.7, beside_text = 0.9, past_bar = 1.3, stop_line = 4.2, below_stops = 6.2;
 constexpr double least_between_marks = 0.9, below_bar = 2.2, title_height = 6.2, between_bars = 4, box_side = 3.6, box_gap = 1.6;
 constexpr std::int64_t most_boxes = 10;
 
@@ -38,10 +38,9 @@ void write(Canvas& canvas, const PieceOnPaper& piece, double y, const std::strin
     if (const auto lettering = lettering_for(canvas, text, piece.room())) canvas.text({piece.middle(), y}, text, *lettering, Align::centre);
 }
 
-void write_number(Canvas& canvas, const PieceOnPaper& piece, double y, int number)
+void write_small(Canvas& canvas, const PieceOnPaper& piece, double y, const std::string& text)
 {
-    const std::string text = std::to_string(number);
-    if (canvas.width_of(text, lettering::note) <= piece.room()) canvas.text({piece.middle(), y}, text, lettering::note, Align::centre);
+    if (canvas.width_of(text, lettering::note) <= piece.room() + beside_text) canvas.text({piece.middle(), y}, text, lettering::note, Align::centre);
 }
 
 // A box to tick for each of a few bars alike.
@@ -63,7 +62,7 @@ void draw_ends(Canvas& canvas, const BarPicture& picture, double y)
     if (right > waste) canvas.shape({{waste, y}, {right, y}, {right, y + bar_height}, {waste, y + bar_height}}, pen::dimension, Fill::hatched);
     if (bar.use != LeftoverUse::rack) return;
     const PieceOnPaper leftover{behind, end, {}, {}, {}};
-    write(canvas, leftover, y + top_line, "RACK");
+    write_small(canvas, leftover, y + small_line, "RACK");
     write(canvas, leftover, y + bottom_line, saw_figure(bar.leftover, picture.order.units));
 }
 
@@ -94,7 +93,7 @@ double BarPicture::draw(Canvas& canvas, bool with_table) const
         }
         ++number;
         if (with_table) {
-            write_number(canvas, piece, y + number_line, number);
+            write_small(canvas, piece, y + small_line, std::to_string(number));
             write(canvas, piece, y + bottom_line, piece.length);
             continue;
         }

@@ -18,8 +18,8 @@ struct TableForm {
 // In inches the millimetres stand beside, so that a row holds one piece.
 TableForm form_of(double width, const SawOrder& order)
 {
-    if (order.units == Units::in) return {1, {13, 62, 62, width - 137}};
-    return {2, {13, 25, 27, width / 2 - 65 - gap}};
+    if (order.units == Units::in) return {1, {10, 62, 62, width - 134 - gap}};
+    return {2, {10, 25, 27, width / 2 - 62 - gap}};
 }
 
 double piece_width(const TableForm& form)

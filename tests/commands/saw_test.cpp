@@ -77,7 +77,7 @@ TEST_CASE("saw: a million pieces of one length")
 TEST_CASE("saw: without --stock the workshop's stock is used")
 {
     const Folder folder;
-    write_all(folder.file("frame.csv"), "length,count,label\n1240,9,leg\n");
+    write_all(folder.file("frame.csv"), "length,count,label\n1240 mm,9,leg\n");
     const Run one = run(saw_in(folder, "frame.csv"));
     INFO(one.err);
     CHECK(one.exit == 0);

@@ -18,7 +18,7 @@ from xml.etree import ElementTree
 
 from recalculate import XML, Comparison, Office, place
 
-SECONDS_ALLOWED = 110
+SECONDS_ALLOWED = 900
 FIRST_ROW = 1
 STOP, LEFTOVER, GOES, PIECE = 6, 7, 8, 3  # columns of the sheet Bars
 TOTALS = ("bars_used", "bars_length", "pieces_length", "rack_length", "verdict")
@@ -90,7 +90,7 @@ def main(helper):
     folder = tempfile.mkdtemp(prefix="shaftcut-workbooks-")
     comparison = Comparison()
     try:
-        subprocess.run([helper, folder], check=True, timeout=60)
+        subprocess.run([helper, folder], check=True, timeout=300)
         with open(os.path.join(folder, "cases.json"), encoding="utf-8") as file:
             books = json.load(file)
         with Office() as office:
