@@ -77,7 +77,7 @@ Figure half_figure(const CheckInput& input, Tube tube)
 void compare_halves(Findings& found, const CheckInput& input)
 {
     const Shaft& shaft = input.reading.shaft;
-    const Figure closed{"closed length between the inner crosses", shaft.closed.value, shaft.closed_place};
+    const Figure closed{input.reading.has_wide_angle ? "closed length between the inner crosses" : "closed length", shaft.closed.value, shaft.closed_place};
     for (const Tube tube : both_tubes) {
         const Half& half = shaft.halves[tube];
         if (half.length && !clearly_below(half.length->value, closed.length))
@@ -101,10 +101,10 @@ void doubt_closed_length(Findings& found, const CheckInput& input)
     if (!input.stops || input.stops->agreement == ClosedAgreement::agrees) return;
     const std::string measured = figure_with_unit(input.reading.shaft.closed.value, input.units, Toward::nearest, 3);
     const std::string modelled = figure_with_unit(input.stops->modelled, input.units, Toward::nearest, 3);
-    const std::string start = "Closed length between the inner crosses is " + measured + ", but the halves and shoulders give " + modelled + ": ";
+    const std::string start = "The shaft closes at " + measured + (input.reading.has_wide_angle ? " between its inner crosses" : "") + ", but its halves should give " + modelled + ": ";
     switch (input.stops->agreement) {
     case ClosedAgreement::longer:
-        found.doubts.push_back(start + "something stops the tubes early. The shaft is altered or the series is wrong; each tube is taken to be the one that stops.");
+        found.doubts.push_back(start + "something stops it early. Clean it, look for what stops it, measure again. The shaft is altered or the series wrong; the cut takes the measured length as right.");
         break;
     case ClosedAgreement::guards_stop:
         found.doubts.push_back(start + "the guards stop the shaft before its tubes do.");

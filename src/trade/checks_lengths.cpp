@@ -73,8 +73,11 @@ Check check_overlap(const CheckInput& input, CheckId id, Range range)
     Check check = length_check(id, value, worst, limit.length);
     if (clearly_below(worst, limit.length)) check.result = CheckResult::warn;
     if (clearly_below(value, limit.length)) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "At the " + range_words + " the tubes are " + limit_text(input, -value) + " apart"
-                                               : "Overlap at the " + range_words + " is " + value_text(input, value);
+    // A refused shaft in the fitter's hands still has the overlap that it has: what fails is the overlap after a cut.
+    const bool fails = check.result == CheckResult::fail;
+    const std::string start = fails ? "Cut to fit the shortest position, at the " : "At the ";
+    const std::string found = value < Length() ? start + range_words + " the tubes would be " + value_text(input, -value) + " apart"
+                                               : start + range_words + " the overlap " + (fails ? "would be " : "is ") + value_text(input, value);
     check.says = found + "; at least " + limit_text(input, limit.length) + " of overlap is asked (" + limit.words + ").";
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + value_text(input, worst) + ".";
     check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
