@@ -1,13 +1,38 @@
+#include <fcntl.h>
 #include <unistd.h>
 
+#include <cerrno>
+#include <csignal>
 #include <exception>
 #include <iostream>
 
 #include "shaftcut/commands/command.hpp"
 
+namespace {
+
+// A document must never be opened under the number of a closed standard stream, or words would be written into it.
+// Opened for the wrong direction, the stream still fails as a closed one does.
+void occupy_standard_streams()
+{
+    for (int number = STDIN_FILENO; number <= STDERR_FILENO; ++number)
+        if (::fcntl(number, F_GETFD) < 0 && errno == EBADF) ::open("/dev/null", number == STDIN_FILENO ? O_WRONLY : O_RDONLY);
+}
+
+// A reader that goes away, or the user's limit on the size of files, becomes an error where the writing is done, which
+// says so, instead of the end of the process with jobs undone.
+void turn_signals_into_errors()
+{
+    std::signal(SIGPIPE, SIG_IGN);
+    std::signal(SIGXFSZ, SIG_IGN);
+}
+
+}  // namespace
+
 int main(int argc, char** argv)
 {
     using namespace shaftcut;
+    occupy_standard_streams();
+    turn_signals_into_errors();
     Console console{std::cout, std::cerr, isatty(STDOUT_FILENO) == 1, isatty(STDERR_FILENO) == 1};
     Outcome outcome = Outcome::unwritable;
     try {

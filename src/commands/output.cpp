@@ -1,15 +1,24 @@
 #include "shaftcut/commands/output.hpp"
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
+#include <chrono>
 #include <cstdio>
 #include <cstring>
+#include <thread>
+#include <utility>
 
 namespace shaftcut {
 namespace {
+
+std::string fault_of(const std::string& path, int error) { return path + " could not be written: " + std::strerror(error); }
+
+std::string exists_already(const std::string& target) { return target + " exists already: --replace overwrites it"; }
 
 // A file being written under a temporary name; what is not named in the end is removed.
 class Draft {
@@ -17,53 +26,64 @@ public:
     Draft(const std::string& folder, const Document& document)
         : target_(folder + "/" + document.name), path_(folder + "/." + document.name + ".XXXXXX")
     {
-        descriptor_ = ::mkostemp(path_.data(), O_CLOEXEC);
-        if (descriptor_ < 0) {
+        const int descriptor = ::mkostemp(path_.data(), O_CLOEXEC);
+        exists_ = descriptor >= 0;
+        if (!exists_) {
             note_fault();
             return;
         }
         // mkostemp makes files private; documents get what the user's umask allows, as any other file.
         const mode_t mask = ::umask(0);
         ::umask(mask);
-        if (!write_all(document.bytes) || ::fchmod(descriptor_, 0666 & ~mask) != 0 || ::fsync(descriptor_) != 0) note_fault();
-        if (::close(descriptor_) != 0 && fault_.empty()) note_fault();
+        if (!write_all(descriptor, document.bytes) || ::fchmod(descriptor, 0666 & ~mask) != 0 || ::fsync(descriptor) != 0) note_fault();
+        if (::close(descriptor) != 0) note_fault();
     }
-    Draft(Draft&& from) noexcept : target_(std::move(from.target_)), path_(std::move(from.path_)), fault_(std::move(from.fault_)), descriptor_(from.descriptor_)
+    Draft(Draft&& from) noexcept
+        : target_(std::move(from.target_)), path_(std::move(from.path_)), fault_(std::move(from.fault_)), exists_(std::exchange(from.exists_, false))
     {
-        from.descriptor_ = -1;
     }
     Draft(const Draft&) = delete;
     Draft& operator=(const Draft&) = delete;
     Draft& operator=(Draft&&) = delete;
     ~Draft()
     {
-        if (descriptor_ >= 0) ::unlink(path_.c_str());
+        if (exists_) ::unlink(path_.c_str());
     }
 
     const std::string& fault() const { return fault_; }
 
-    // Gives the file its final name; to keep what exists it fails where the name is taken, even by a file made just now.
     bool give_name(Existing existing)
     {
-        int done = ::renameat2(AT_FDCWD, path_.c_str(), AT_FDCWD, target_.c_str(), existing == Existing::replace ? 0 : RENAME_NOREPLACE);
-        // A file system without that flag: the target was seen to be free a moment ago.
-        if (done != 0 && errno == EINVAL) done = ::rename(path_.c_str(), target_.c_str());
-        if (done != 0) note_fault();
-        else descriptor_ = -1;
-        return done == 0;
+        if (existing == Existing::replace ? ::rename(path_.c_str(), target_.c_str()) != 0 : !give_free_name()) {
+            note_fault();
+            return false;
+        }
+        exists_ = false;
+        return true;
     }
+
+    // Only of a name that give_name() found free.
+    void take_name_back() { ::unlink(target_.c_str()); }
 
 private:
-    void note_fault()
+    // Fails where the name is taken, even by a file made just now.
+    bool give_free_name()
     {
-        if (!fault_.empty()) return;
-        fault_ = errno == EEXIST ? target_ + " exists already: --replace overwrites it" : target_ + " could not be written: " + std::strerror(errno);
+        if (::renameat2(AT_FDCWD, path_.c_str(), AT_FDCWD, target_.c_str(), RENAME_NOREPLACE) == 0) return true;
+        if (errno != EINVAL && errno != ENOSYS) return false;
+        // A file system without that flag, such as NFS: a link never overwrites either.
+        return ::link(path_.c_str(), target_.c_str()) == 0 && ::unlink(path_.c_str()) == 0;
     }
 
-    bool write_all(const std::string& bytes)
+    void note_fault()
+    {
+        if (fault_.empty()) fault_ = errno == EEXIST ? exists_already(target_) : fault_of(target_, errno);
+    }
+
+    static bool write_all(int descriptor, const std::string& bytes)
     {
         for (std::size_t at = 0; at < bytes.size();) {
-            const ssize_t written = ::write(descriptor_, bytes.data() + at, bytes.size() - at);
+            const ssize_t written = ::write(descriptor, bytes.data() + at, bytes.size() - at);
             if (written < 0 && errno == EINTR) continue;
             if (written < 0) return false;
             at += static_cast<std::size_t>(written);
@@ -72,44 +92,89 @@ private:
     }
 
     std::string target_, path_, fault_;
-    int descriptor_ = -1;
+    bool exists_ = false;  // under its temporary name
 };
 
-// A target may be missing, or a plain file where it is to be replaced.
-std::string target_fault(const std::string& target, Existing existing)
+// The folder, held so that no other process names documents in it meanwhile: those of one order stay together.
+class FolderHold {
+public:
+    explicit FolderHold(const std::string& folder) : folder_(folder), descriptor_(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)) {}
+    ~FolderHold()
+    {
+        if (descriptor_ >= 0) ::close(descriptor_);
+    }
+    FolderHold(const FolderHold&) = delete;
+    FolderHold& operator=(const FolderHold&) = delete;
+
+    std::string open_fault() const { return descriptor_ < 0 ? fault_of(folder_, errno) : ""; }
+
+    // Waits for other processes for ten seconds, much longer than naming takes. Empty, or the fault. Where the file
+    // system has no such locks, the names alone must decide.
+    std::string lock() const
+    {
+        for (int attempt = 0; ::flock(descriptor_, LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK; ++attempt) {
+            if (attempt == 500) return folder_ + " could not be written: another process is writing into it; run again when that has ended";
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
+        }
+        return {};
+    }
+
+    std::string sync() const
+    {
+        const bool synced = ::fsync(descriptor_) == 0 || errno == EINVAL;  // EINVAL: a file system that does not sync folders
+        return synced ? "" : fault_of(folder_, errno);
+    }
+
+private:
+    std::string folder_;
+    int descriptor_;
+};
+
+// Each target may be missing, or a plain file where it is to be replaced.
+std::string targets_fault(const std::string& folder, const std::vector<Document>& documents, Existing existing)
 {
-    struct stat status{};
-    if (::lstat(target.c_str(), &status) != 0)
-        return errno == ENOENT ? "" : target + " could not be written: " + std::strerror(errno);
-    if (!S_ISREG(status.st_mode)) return target + " could not be written: it is not a plain file";
-    return existing == Existing::replace ? "" : target + " exists already: --replace overwrites it";
+    for (const Document& document : documents) {
+        const std::string target = folder + "/" + document.name;
+        struct stat status{};
+        if (::lstat(target.c_str(), &status) != 0) {
+            if (errno != ENOENT) return fault_of(target, errno);
+        } else if (!S_ISREG(status.st_mode)) {
+            return target + " could not be written: it is not a plain file";
+        } else if (existing == Existing::keep) {
+            return exists_already(target);
+        }
+    }
+    return {};
 }
 
-std::string sync_folder(const std::string& folder)
+// Names all drafts; where a free name cannot be given, those given before are taken back.
+std::string give_names(std::vector<Draft>& drafts, Existing existing)
 {
-    const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (descriptor < 0) return folder + " could not be written: " + std::strerror(errno);
-    const bool synced = ::fsync(descriptor) == 0;
-    const int error = errno;
-    ::close(descriptor);
-    return synced || error == EINVAL ? "" : folder + " could not be written: " + std::strerror(error);
+    for (auto draft = drafts.begin(); draft != drafts.end(); ++draft) {
+        if (draft->give_name(existing)) continue;
+        if (existing == Existing::keep) std::for_each(drafts.begin(), draft, [](Draft& named) { named.take_name_back(); });
+        return draft->fault();
+    }
+    return {};
 }
 
 }  // namespace
 
 std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing)
 {
+    const FolderHold hold(folder);
+    if (std::string fault = hold.open_fault(); !fault.empty()) return fault;
+    if (std::string fault = targets_fault(folder, documents, existing); !fault.empty()) return fault;
     std::vector<Draft> drafts;
     drafts.reserve(documents.size());
-    for (const Document& document : documents)
-        if (const std::string fault = target_fault(folder + "/" + document.name, existing); !fault.empty()) return fault;
     for (const Document& document : documents) {
         drafts.emplace_back(folder, document);
         if (!drafts.back().fault().empty()) return drafts.back().fault();
     }
-    for (Draft& draft : drafts)
-        if (!draft.give_name(existing)) return draft.fault();
-    return sync_folder(folder);
+    if (std::string fault = hold.lock(); !fault.empty()) return fault;
+    if (std::string fault = targets_fault(folder, documents, existing); !fault.empty()) return fault;
+    if (std::string fault = give_names(drafts, existing); !fault.empty()) return fault;
+    return hold.sync();
 }
 
 }  // namespace shaftcut

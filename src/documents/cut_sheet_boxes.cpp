@@ -6,7 +6,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double padding = 1.7, low_height = 12.6, high_height = 18, names_at = 8, names_width = 29.5;
+constexpr double padding = 1.7, low_height = 12.6, high_height = 17, names_at = 8, names_width = 29.5;
 // How far the kept length may be narrowed before the box becomes a high one.
 constexpr double narrowest_kept = 0.8;
 
@@ -56,16 +56,16 @@ void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& 
 // The name above the figure; in inches the millimetres below the kept length.
 void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view)
 {
-    draw_number(canvas, {box.x + 4.5, box.y + 3.6}, view.number, Fill::black);
+    draw_number(canvas, {box.x + 4.5, box.y + 3.5}, view.number, Fill::black);
     const Rect name = canvas.text({box.x + 9, box.y + 4.7}, view.name() + " cut off", lettering::strong);
     canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, tolerance_text(order), lettering::note, Align::right);
-    const double after = draw_figure(canvas, {box.x + 2, box.y + 7.2}, 52, printed(order, *view.cut, Toward::up)) + 2;
+    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, printed(order, *view.cut, Toward::up)) + 2;
     const double room = box.right() - after - 1;
     const bool alone = order.units == Units::mm && view.kept;
-    canvas.fitted({after, box.y + (alone ? 13.6 : 11.6)}, room, kept_text(order, view), lettering::figure);
+    canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_text(order, view), lettering::figure);
     const std::string kept = view.kept ? ", kept " + beside(order, *view.kept, Toward::down) : ": hold the halves side by side";
-    if (order.units == Units::in) canvas.fitted({after, box.y + 16.4}, room, "= " + beside(order, *view.cut, Toward::up) + kept, lettering::note);
-    else if (!view.kept) canvas.fitted({after, box.y + 16.4}, room, "hold the halves side by side", lettering::note);
+    if (order.units == Units::in) canvas.fitted({after, box.y + 15.5}, room, "= " + beside(order, *view.cut, Toward::up) + kept, lettering::note);
+    else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, "hold the halves side by side", lettering::note);
 }
 
 bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const TubeView& view)

@@ -129,14 +129,12 @@ void draw_checks(Sheets& sheets, const WorkOrder& order)
 void draw_readings(Sheets& sheets, const WorkOrder& order)
 {
     const double width = sheets.room().width;
-    Table table{"How each length was read", {52, width - 52 - 48, 48}, {"length", "as stated", "between the crosses that carry the tubes"}, {}};
+    Table table{"How each length was read", {52, width - 52 - 46, 46}, {"length", "as stated", "between inner crosses"}, {}};
     const PerEach<Reference, Length>& closed = order.reading.closed_at;
-    table.rows.push_back({"closed", plus_minus(order, order.reading.closed) + run_text(order, Between::crosses, order.reading.reference),
+    const std::string at_outer = order.reading.has_wide_angle && order.reading.reference == Reference::inner_cross
+                                     ? " (" + printed_with_both(order, closed[Reference::outer_cross]) + " at the outer cross)" : "";
+    table.rows.push_back({"closed", plus_minus(order, order.reading.closed) + run_text(order, Between::crosses, order.reading.reference) + at_outer,
                           printed_with_both(order, closed[Reference::inner_cross])});
-    if (order.reading.has_wide_angle)
-        table.rows.push_back({"closed, at both crosses",
-                              printed_with_both(order, closed[Reference::outer_cross]) + " at the outer cross, "
-                                  + printed_with_both(order, closed[Reference::inner_cross]) + " at the inner cross", "—"});
     for (const FitReading& fit : order.fits) add_fit_rows(order, fit, table);
     add_half_rows(order, table);
     draw_table(sheets, table);
@@ -145,7 +143,7 @@ void draw_readings(Sheets& sheets, const WorkOrder& order)
 void draw_limits(Sheets& sheets, const WorkOrder& order)
 {
     const double width = sheets.room().width;
-    Table table{"Limits in force", {48, 24, width - 48 - 24}, {"limit", "value", "where it comes from"}, {}};
+    Table table{"Limits in force", {45, 20, width - 45 - 20}, {"limit", "value", "where it comes from"}, {}};
     for (const LimitRow& row : limit_rows())
         table.rows.push_back({row.name, limit_text(row.limit, order.limits[row.limit].value, order.units), order.limits.basis(row.limit)});
     draw_table(sheets, table);

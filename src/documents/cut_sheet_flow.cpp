@@ -7,7 +7,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double margin = 10, indent = 5, after_block = 0.9, before_heading = 1.6, continued_height = 5.5;
+constexpr double margin = 10, indent = 5, after_block = 0.45, before_heading = 1.6, continued_height = 5.5;
 
 Lettering lettering_of(const Block& block)
 {
@@ -97,17 +97,22 @@ double Sheets::left_over() const
     return room().bottom() - continued_height - y_;
 }
 
-void Sheets::next(const std::string& what)
+void Sheets::next()
 {
-    canvas().begin(Part::paragraph);
-    canvas().text({room().right(), room().bottom() - 0.9}, what + " on sheet " + std::to_string(sheets_.size() + 1) + " →", lettering::strong, Align::right);
     sheets_.emplace_back(fonts_, width_, height_);
     y_ = top_ = draw_short_title(canvas(), room(), order_) + 3;
 }
 
+void Sheets::go_on()
+{
+    canvas().begin(Part::paragraph);
+    canvas().text({room().right(), room().bottom() - 0.9}, "continued on sheet " + std::to_string(count() + 1) + " →", lettering::strong, Align::right);
+    next();
+}
+
 void Sheets::ensure(double height)
 {
-    if (left_over() < height) next("continued");
+    if (left_over() < height) go_on();
 }
 
 void Sheets::flow(const Blocks& blocks, std::size_t from)
@@ -118,7 +123,7 @@ void Sheets::flow(const Blocks& blocks, std::size_t from)
         const Placed placed = place(canvas(), {room().x, y_, room().width, left_over()}, pieces, next_block);
         next_block = placed.next;
         y_ = placed.bottom;
-        if (next_block < pieces.size()) next("continued");
+        if (next_block < pieces.size()) go_on();
     }
 }
 

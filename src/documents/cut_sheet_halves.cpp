@@ -11,7 +11,7 @@ namespace shaftcut::cut_sheet {
 namespace {
 
 constexpr double guard_height = 15, guard_wall = 1.8, outer_tube = 8.4, inner_tube = 6.2;
-constexpr double guard_line_at = 12.8, axis_at = 24.3, tube_line_at = 38.6, boxes_at = 41;
+constexpr double guard_line_at = 11.4, axis_at = 22.9, tube_line_at = 37.2, boxes_at = 39.6;
 constexpr double cross_radius = 3, yoke = 11, crosses_apart = 27, end_margin = 5;
 
 struct Frame {

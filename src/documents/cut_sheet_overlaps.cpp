@@ -87,7 +87,10 @@ double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
     }
     canvas.begin(Part::paragraph);
     const std::string clearance = clearance_text(order), others = other_overlaps(order);
-    if (!clearance.empty()) y = canvas.paragraph({room.x, y + 0.5}, room.width, clearance, lettering::figure);
+    if (!clearance.empty()) {
+        canvas.fitted({room.x, y + 4.7}, room.width, clearance, lettering::figure);
+        y += 6.1;
+    }
     return others.empty() ? y : canvas.paragraph({room.x, y}, room.width, others, lettering::note);
 }
 

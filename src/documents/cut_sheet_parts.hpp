@@ -63,7 +63,8 @@ double height_of(const Canvas& canvas, double width, const Block& block);
 
 Blocks step_blocks(const WorkOrder& order);
 Blocks warning_blocks(const WorkOrder& order);  // checks that warn
-Blocks caution_blocks(const WorkOrder& order);  // checks that were not made, cautions and notes
+Block caution_block(const WorkOrder& order);    // every caution, for the first sheet whatever else is on it
+Blocks remark_blocks(const WorkOrder& order);   // checks that were not made, and notes
 // Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
 // Heading fields that were too long for the title block.
@@ -92,7 +93,7 @@ public:
     void move_to(double y) { y_ = y; }
     double left_over() const;             // height down to the line that says where it continues
     std::size_t count() const { return sheets_.size(); }
-    void next(const std::string& what);   // begins a new sheet, and says on this one that `what` is there
+    void next();                          // begins a new sheet
     void ensure(double height);           // continues on a new sheet where less is left over
     // Blocks from number `from` on, over the whole width and as many sheets as it takes. What was begun elsewhere gets its
     // heading again.
@@ -100,6 +101,8 @@ public:
     std::vector<Page> finished() const;   // with their numbers
 
 private:
+    void go_on();  // next(), and says so on the sheet that it leaves
+
     const Fonts& fonts_;
     const WorkOrder& order_;
     double width_, height_;

@@ -6,7 +6,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double gap = 2, after_row = 0.4;
+constexpr double gap = 2, after_row = 0.2;
 
 double height_of_row(const Canvas& canvas, const Table& table, const std::vector<std::string>& cells, Lettering lettering)
 {
@@ -25,7 +25,7 @@ void draw_row(Sheets& sheets, const Table& table, const std::vector<std::string>
     canvas.line({room.x, top}, {room.right(), top}, pen::axis);
     double x = room.x;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        canvas.paragraph({x, top + 0.6}, table.widths[i] - gap, cells[i], lettering);
+        canvas.paragraph({x, top + 0.5}, table.widths[i] - gap, cells[i], lettering);
         x += table.widths[i];
     }
     sheets.move_to(top + height_of_row(canvas, table, cells, lettering));

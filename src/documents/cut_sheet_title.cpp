@@ -31,7 +31,7 @@ double draw_field(Canvas& canvas, Point top_left, double width, const std::strin
     std::vector<std::string> lines = lines_of(canvas, width, text, lettering);
     if (lines.size() > most_lines) {
         lines.resize(most_lines);
-        const std::string more = " … in full in the notes";
+        const std::string more = " … in full after the checks";
         lines.back() = lines_of(canvas, width - canvas.width_of(more, lettering) - lettering.cap_height, lines.back(), lettering).front() + more;
     }
     for (const std::string& line : lines) top_left.y = canvas.paragraph(top_left, width, line, lettering);
@@ -151,6 +151,7 @@ Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order)
     add("Customer: ", order.customer, lettering::note);
     add("Machine: ", order.machine, lettering::note);
     add("Tractor: ", order.tractor, lettering::note);
+    if (!blocks.empty()) blocks.insert(blocks.begin(), {Lead::heading, "Too long for the title block, in full", false});
     return blocks;
 }
 

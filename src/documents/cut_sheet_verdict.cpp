@@ -9,7 +9,7 @@ namespace {
 std::string between_words(const WorkOrder& order, Reference reference)
 {
     const bool both = order.shaft.ends[End::tractor].joint == JointKind::wide_angle && order.shaft.ends[End::implement].joint == JointKind::wide_angle;
-    return both ? "between the " + cross_name(reference) + "es" : "from the " + cross_name(reference);
+    return both ? "between " + cross_name(reference) + "es" : "from the " + cross_name(reference);
 }
 
 std::string at_cross(const WorkOrder& order, Length length, Reference reference)

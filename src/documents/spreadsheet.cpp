@@ -11,6 +11,7 @@
 #include <memory>
 #include <stdexcept>
 
+#include "shaftcut/documents/zip.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -241,6 +242,26 @@ private:
     std::vector<std::pair<CellStyle, lxw_format*>> formats_;
 };
 
+// From its root element's "<" on to the same element's end.
+bool is_whole(const std::string& xml)
+{
+    const std::size_t declaration = xml.find("?>");
+    const std::size_t root = xml.find('<', declaration == std::string::npos ? 0 : declaration);
+    const std::size_t name_end = xml.find_first_of(" />", root);
+    if (name_end == std::string::npos) return false;
+    const bool empty = xml.rfind('<') == root;
+    const std::string_view text(xml.data(), xml.find_last_not_of('\n') + 1);
+    return text.ends_with(empty ? "/>" : "</" + xml.substr(root + 1, name_end - root - 1) + ">");
+}
+
+// libxlsxwriter keeps the parts in temporary files and does not notice when there is no room for them: a part cut short
+// would be packed as it is.
+void check_whole(const std::string& bytes)
+{
+    for (const auto& [name, xml] : parts_of(bytes))
+        if (!is_whole(xml)) throw std::runtime_error("the workbook could not be written: no room among the temporary files for " + name);
+}
+
 }  // namespace
 
 std::string absolute_cell(int row, int column)
@@ -255,7 +276,7 @@ std::string xlsx_of(const Spreadsheet& spreadsheet)
     Writer(path, spreadsheet).write();
     std::ifstream file(path, std::ios::binary);
     std::string bytes{std::istreambuf_iterator<char>(file), {}};
-    if (!file || bytes.empty()) throw std::runtime_error("the workbook could not be read back from " + path);
+    check_whole(bytes);
     return bytes;
 }
 

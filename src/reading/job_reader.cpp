@@ -26,9 +26,21 @@ bool is_order(std::string_view text)
     return !text.empty() && text.size() <= most_order && text.front() != '.' && std::all_of(text.begin(), text.end(), may_stand_in_order);
 }
 
+// CON.json opens the console instead of a file on Windows, whatever stands after the first dot and in whatever case
+// ("Naming Files, Paths, and Namespaces", Microsoft, from memory): papers on a shared folder or a stick must open anywhere.
+bool is_device(std::string_view order)
+{
+    std::string stem(order.substr(0, order.find('.')));
+    for (char& c : stem) c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    if (stem.size() == 4 && is_digit(stem.back())) stem.back() = '#';
+    return stem == "CON" || stem == "PRN" || stem == "AUX" || stem == "NUL" || stem == "COM#" || stem == "LPT#";
+}
+
 std::string read_order(const Attribute& attribute)
 {
     if (!attribute.given()) return {};
+    if (is_device(attribute.value()))
+        attribute.fault("order " + quoted(attribute.value()) + " names a device, not a file, on Windows", "add a letter, digit, \"_\" or \"-\" before any dot");
     if (!is_order(attribute.value()))
         attribute.fault("order " + quoted(attribute.value()) + " cannot name files",
                         "write 1 to 40 letters, digits, \".\", \"_\" or \"-\", not beginning with \".\"");

@@ -25,6 +25,7 @@ Check check_joint_angle(const CheckInput& input, CheckId id, End end)
     check.id = id;
     check.unit = CheckUnit::deg;
     std::optional<Angle> least_margin;
+    bool folds_past_square = false;
     for (const Range range : all_ranges) {
         const auto& angle = input.fit.angles[end][range];
         if (!angle) continue;
@@ -32,6 +33,7 @@ Check check_joint_angle(const CheckInput& input, CheckId id, End end)
         const Limit name = angle_limit(joint, range);
         const Angle limit = input.limits.angle(name);
         at_least(check, judged(input, joint, range, *angle));
+        folds_past_square = folds_past_square || *angle > right_angle;
         check.says += std::string(check.says.empty() ? "" : "; ") + to_word(range) + " " + figure(*angle, 3) + "°, limit " + figure(limit, 3) + "°";
         check.basis += std::string(check.basis.empty() ? "" : "; ") + to_word(range) + ": " + input.limits.basis(name);
         if (least_margin && limit - *angle >= *least_margin) continue;
@@ -41,6 +43,7 @@ Check check_joint_angle(const CheckInput& input, CheckId id, End end)
     }
     if (!least_margin) return not_checked(id, std::string("no angle is given for the ") + to_word(end) + " end");
     check.says = std::string("The ") + (joint == JointKind::standard ? "standard" : "wide-angle") + " joint at the " + to_word(end) + " end: " + check.says + ".";
+    if (folds_past_square) check.says += " No joint folds past 90°.";
     return check;
 }
 

@@ -73,8 +73,9 @@ Check check_overlap(const CheckInput& input, CheckId id, Range range)
     Check check = length_check(id, value, worst, limit.length);
     if (clearly_below(worst, limit.length)) check.result = CheckResult::warn;
     if (clearly_below(value, limit.length)) check.result = CheckResult::fail;
-    check.says = "Overlap at the " + range_words + " is " + value_text(input, value) + "; at least " + limit_text(input, limit.length) +
-                 " is asked (" + limit.words + ").";
+    const std::string found = value < Length() ? "At the " + range_words + " the tubes are " + limit_text(input, -value) + " apart"
+                                               : "Overlap at the " + range_words + " is " + value_text(input, value);
+    check.says = found + "; at least " + limit_text(input, limit.length) + " of overlap is asked (" + limit.words + ").";
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + value_text(input, worst) + ".";
     check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
     if (input.fits.size() > 1) check.basis += tractors_without(input, range);
@@ -202,8 +203,9 @@ Check check_guard_cover(const CheckInput& input)
     Check check = length_check(id, value, value - doubt, limit);
     if (clearly_below(value, limit)) check.result = CheckResult::warn;
     if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
-    check.says = "The guard tubes overlap by " + value_text(input, value) + " at the greatest length; " + limit_text(input, limit) + " is asked.";
-    if (check.result == CheckResult::fail) check.says += " Tolerances could leave " + value_text(input, value - doubt) + ": the shaft would lie bare.";
+    const std::string found = value < Length() ? "are " + limit_text(input, -value) + " apart" : "overlap by " + value_text(input, value);
+    check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
+    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + limit_text(input, doubt - value) + " apart: the shaft would lie bare.";
     check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
                   input.limits.basis(Limit::guard_overlap);
     return check;

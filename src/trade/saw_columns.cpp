@@ -64,6 +64,12 @@ bool ColumnPool::add(const Pattern& pattern)
     return true;
 }
 
+void ColumnPool::keep_first(std::size_t count)
+{
+    patterns_.resize(std::min(count, patterns_.size()));
+    for (auto& bucket : buckets_) std::erase_if(bucket, [&](std::size_t i) { return i >= count; });
+}
+
 PricedPatterns price_patterns(const Model& model, Knapsack& knapsack, const Counts& bars, const Counts& limits,
                               const std::vector<double>& search, const Pricing& judge, Effort effort)
 {

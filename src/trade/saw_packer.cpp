@@ -13,7 +13,8 @@ constexpr double whole_tolerance = 1e-6;
 constexpr double share_left_out = 0.3;  // of the whole parts, in all dives but the plain one
 constexpr int most_steps_back = 12;
 constexpr std::size_t most_candidates = 3;
-constexpr std::size_t bars_for_one_more = 20;
+constexpr std::size_t most_from_dives = 4'000;
+constexpr std::size_t bars_for_one_more = 40;
 
 std::int64_t total(const Counts& counts)
 {
@@ -51,11 +52,19 @@ MixPacker::MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, c
 void MixPacker::load_master()
 {
     if (!master_) master_ = std::make_unique<Master>(model_, Aim::least_shortage);
-    for (; seen_ < pool_.patterns().size(); ++seen_) {
-        master_->add(pool_.patterns()[seen_]);
-        loaded_.push_back(seen_);
+    while (allowed_.size() < pool_.patterns().size()) {
+        master_->add(pool_.patterns()[allowed_.size()]);
         allowed_.push_back(true);
     }
+}
+
+void MixPacker::forget_surplus()
+{
+    if (pool_.patterns().size() < tested_ + most_from_dives) return;
+    pool_.keep_first(tested_);
+    master_.reset();
+    allowed_.clear();
+    load_master();
 }
 
 bool MixPacker::fits_pattern(const Pattern& pattern, const State& state) const
@@ -69,8 +78,8 @@ void MixPacker::limit_master(const State& state)
 {
     master_->set_wanted(state.counts);
     master_->set_bars(state.bars);
-    for (std::size_t c = 0; c < loaded_.size(); ++c) {
-        const bool allow = fits_pattern(pool_.patterns()[loaded_[c]], state);
+    for (std::size_t c = 0; c < allowed_.size(); ++c) {
+        const bool allow = fits_pattern(pool_.patterns()[c], state);
         if (allow != allowed_[c]) master_->allow(c, allow);
         allowed_[c] = allow;
     }
@@ -107,6 +116,7 @@ MixPacker::Rest MixPacker::restore(const State& state)
 MixTest MixPacker::test(const Mix& mix)
 {
     const Rest rest = restore({wanted(model_), mix, {}});
+    tested_ = pool_.patterns().size();
     if (rest == Rest::fits) return {MixVerdict::fractions_fit, {}};
     if (rest == Rest::out_of_time || !forbidden_) return {};
     PriceRow row = price_row(model_, knapsack_, forbidding_prices_);
@@ -116,8 +126,8 @@ MixTest MixPacker::test(const Mix& mix)
 
 MixPacker::State MixPacker::with_column(State state, std::size_t column, std::int64_t times) const
 {
-    Pattern pattern{pool_.patterns()[loaded_[column]].bar, {}};
-    for (Part part : pool_.patterns()[loaded_[column]].parts) {
+    Pattern pattern{pool_.patterns()[column].bar, {}};
+    for (Part part : pool_.patterns()[column].parts) {
         part.count = std::min(part.count, state.counts[part.size] / times);
         if (part.count == 0) continue;
         pattern.parts.push_back(part);
@@ -135,8 +145,8 @@ MixPacker::State MixPacker::with_whole_parts(State state, const MasterAnswer& fr
         auto times = static_cast<std::int64_t>(std::floor(fractions.amounts[c] + whole_tolerance));
         if (times == 0) continue;
         if (shares.next() < share_left_out) --times;
-        for (const Part& part : pool_.patterns()[loaded_[c]].parts) times = std::min(times, state.counts[part.size] / part.count);
-        times = std::min(times, state.bars[pool_.patterns()[loaded_[c]].bar]);
+        for (const Part& part : pool_.patterns()[c].parts) times = std::min(times, state.counts[part.size] / part.count);
+        times = std::min(times, state.bars[pool_.patterns()[c].bar]);
         if (times > 0) state = with_column(std::move(state), c, times);
     }
     return state;
@@ -148,7 +158,7 @@ std::vector<MixPacker::Candidate> MixPacker::candidates(const State& state, cons
     std::vector<Candidate> all;
     for (std::size_t c = 0; c < fractions.amounts.size(); ++c) {
         const double share = fractions.amounts[c] - std::floor(fractions.amounts[c] + whole_tolerance);
-        const bool worth_it = fractions.amounts[c] > whole_tolerance && fits_pattern(pool_.patterns()[loaded_[c]], state);
+        const bool worth_it = fractions.amounts[c] > whole_tolerance && fits_pattern(pool_.patterns()[c], state);
         if (worth_it) all.push_back({c, std::max(share, 0.5 * whole_tolerance) + noise * shares.next()});
     }
     std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) { return a.score > b.score; });
@@ -161,7 +171,7 @@ MixPacker::State MixPacker::with_several(State state, const std::vector<Candidat
     std::size_t most = ranked.size() / bars_for_one_more;
     for (const Candidate& candidate : ranked) {
         if (most == 0) break;
-        if (!fits_pattern(pool_.patterns()[loaded_[candidate.column]], state)) continue;
+        if (!fits_pattern(pool_.patterns()[candidate.column], state)) continue;
         state = with_column(std::move(state), candidate.column, 1);
         --most;
     }
@@ -170,6 +180,7 @@ MixPacker::State MixPacker::with_several(State state, const std::vector<Candidat
 
 Dive MixPacker::dive(const Mix& mix, std::uint64_t number)
 {
+    forget_surplus();
     State state{wanted(model_), mix, {}};
     Shares shares(number);
     const double noise = number == 0 ? 0.0 : 0.1 + 0.1 * static_cast<double>(number % 8);

@@ -77,6 +77,13 @@ Length round_up_to_step(Length needed, Fraction step_um)
     return Length::micrometres(nearest_div(steps * step_um.numerator, step_um.denominator));
 }
 
+Length round_down_to_step(Length length, Fraction step_um)
+{
+    const std::int64_t counted = (length.um() + negligible.um() - 1) * step_um.denominator;
+    const std::int64_t steps = counted / step_um.numerator;
+    return Length::micrometres(nearest_div(steps * step_um.numerator, step_um.denominator));
+}
+
 Fraction step_in_sixteenths(Length step)
 {
     const std::int64_t count = ceil_div(2 * step.um(), 3175);  // 1/16 in is 3175/2 micrometres
@@ -100,6 +107,12 @@ std::string figure(Length length, Units units, Toward toward, int decimals)
 std::string figure_with_unit(Length length, Units units, Toward toward, int decimals)
 {
     return figure(length, units, toward, decimals) + " " + unit_word(units);
+}
+
+std::string figure_with_millimetres(Length length, Units units, Toward toward, int decimals)
+{
+    const std::string text = figure_with_unit(length, units, toward, decimals);
+    return units == Units::mm ? text : text + " (" + figure_with_unit(length, Units::mm, toward, decimals) + ")";
 }
 
 const char* unit_word(Units units)

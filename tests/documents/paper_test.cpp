@@ -149,7 +149,7 @@ TEST_CASE("the PDF is sound, tagged, in English, and dated by its job")
     write(folder / "sheet.pdf", sheet_pdf(worked_in(demo_job(), Units::mm)));
     const std::string info = output_of("TZ=UTC pdfinfo -isodates " + (folder / "sheet.pdf"));
     INFO(info);
-    for (const char* line : {"Cut sheet K-1042", "Demo workshop (invented)", "Series Alder 2", "2026-11-24T12:00:00Z", "Tagged:          yes", "595.276 x 841.89"})
+    for (const char* line : {"Cut sheet K-1042", "Demo workshop (invented)", "Alder 2, lemon tubes", "2026-11-24T12:00:00Z", "Tagged:          yes", "595.276 x 841.89"})
         CHECK(info.find(line) != std::string::npos);
     CHECK(info.find("Error") == std::string::npos);
     const std::string tags = output_of("pdfinfo -struct " + (folder / "sheet.pdf"));
@@ -176,4 +176,13 @@ TEST_CASE("a text that no code can hold is refused")
 {
     CHECK(qr_code("K-1042").modules == 21);
     CHECK_THROWS_AS(qr_code(std::string(5000, 'x')), std::invalid_argument);
+}
+
+TEST_CASE("a fault of the drawing library is reported, not a page with half its text")
+{
+    Page page{210, 297, {}};
+    page.marks.push_back({Part::paragraph, Text{"94 \xFF mm", {10, 10}, 5, Weight::bold, 1, Ink::black, {}}});
+    CHECK_THROWS_AS(pdf_of({page}, {"", "", "", "en", "2000-01-01"}), DrawingFault);
+    CHECK_THROWS_AS(png_of(page, 80), DrawingFault);
+    CHECK_THROWS_AS(svg_of(page), DrawingFault);
 }

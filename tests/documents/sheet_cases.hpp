@@ -110,6 +110,48 @@ inline Job several_tractors_job()
     return found;
 }
 
+// Stated from the inner cross; the halves follow from the series' shoulders.
+inline Job unmeasured_halves_job()
+{
+    Job found = demo_job();
+    found.shaft.closed = measured(796);
+    found.shaft.closed_reference = Reference::inner_cross;
+    for (const Tube tube : both_tubes) found.shaft.halves[tube].length.reset();
+    return found;
+}
+
+inline Job between_grooves_job()
+{
+    Job found = demo_job();
+    JobFit& fit = found.fits[0];
+    fit.between = Between::grooves;
+    fit.reference.reset();
+    fit.shortest = measured(742 + 64 + 120);
+    fit.longest[Range::working] = measured(800 + 184);
+    fit.longest[Range::turning] = measured(850 + 150);
+    fit.longest[Range::standing] = measured(905 + 100);
+    return found;
+}
+
+inline Job contradiction_job()
+{
+    Job found = demo_job();
+    found.fits[0].longest[Range::turning] = measured(700);
+    found.fits[0].longest[Range::standing] = measured(690);
+    found.shaft.halves[Tube::inner].guard = measured(900);
+    return found;
+}
+
+inline Job twelve_tractors_job()
+{
+    Job found = demo_job();
+    for (int i = 0; i < 12; ++i) {
+        if (i > 0) found.fits.push_back(found.fits[0]);
+        found.fits.back().tractor = "Demo tractor " + std::to_string(i + 1) + ", with front loader, pick-up hitch and a name that does not end soon";
+    }
+    return found;
+}
+
 inline WorkOrder worked_in(Job job_, Units units)
 {
     Workshop shop = workshop();
@@ -140,6 +182,10 @@ inline std::vector<SheetCase> sheet_cases()
         mm_case("refused", refused_job()),
         inch_case("refused in inches", refused_job()),
         mm_case("fits", fits_job()),
+        mm_case("unmeasured halves", unmeasured_halves_job()),
+        inch_case("between grooves", between_grooves_job()),
+        mm_case("contradiction", contradiction_job()),
+        inch_case("twelve tractors", twelve_tractors_job()),
         mm_case("several tractors", several_tractors_job()),
     };
 }

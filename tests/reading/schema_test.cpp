@@ -34,6 +34,7 @@ const std::array exceptions{
     Exception{"job series workshop", "a limit's fraction of 0 or above 1", R"re("[0-9./]+" is not a fraction)re"},
     Exception{"job series workshop", "a length that must be more than 0 and comes to 0", "is nothing"},
     Exception{"job series workshop", "a document type", "a document type stands here"},
+    Exception{"job", "an order that names a device on Windows", "names a device, not a file, on Windows"},
     Exception{"job", "a second for or limits", "a second (for|limits);"},
     Exception{"job", "a missing end, fit, or longest when=\"turning\"", "holds no (end|fit|longest when=\"turning\")"},
     Exception{"job", "a series or connection that the catalogue does not hold", "is not in the catalogue"},

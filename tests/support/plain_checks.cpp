@@ -135,8 +135,7 @@ PlainCheck tube_left(const PlainShaft& shaft)
 PlainCheck shortening_allowed(const PlainShaft& shaft)
 {
     if (!shaft.cut) return {};
-    bool fails = false;
-    bool warns = false;
+    bool fails = false, warns = false;
     for (std::size_t i = 0; i < 2; ++i) {
         const PlainHalf& half = shaft.halves[i];
         fails |= half.hole && below(shaft.cut->half[i], *half.hole);
@@ -195,8 +194,7 @@ PlainCheck joint_angle(const PlainShaft& shaft, std::size_t end)
     const std::array limits = wide ? std::array{Limit::angle_wide_working, Limit::angle_wide_turning, Limit::angle_wide_standing}
                                    : std::array{Limit::angle_standard_working, Limit::angle_standard_turning, Limit::angle_standard_standing};
     PlainCheck check;
-    bool fails = false;
-    bool warns = false;
+    bool fails = false, warns = false;
     for (std::size_t range = 0; range < 3; ++range) {
         const Maybe angle = shaft.deciding.angle[end][range];
         if (!angle) continue;
@@ -230,9 +228,7 @@ PlainCheck irregularity(const PlainShaft& shaft)
 
 PlainCheck locking(const PlainShaft& shaft)
 {
-    bool exposed = false;
-    bool unknown = false;
-    bool unstated = false;
+    bool exposed = false, unknown = false, unstated = false;
     for (const End end : both_ends) {
         const auto& lock = shaft.job->shaft.ends[end].lock;
         exposed |= shaft.job->shaft.role == Role::primary && (lock == Lock::exposed_collar || lock == Lock::exposed_push_pin);
@@ -246,8 +242,7 @@ PlainCheck locking(const PlainShaft& shaft)
 
 PlainCheck connection(const PlainShaft& shaft)
 {
-    bool fails = false;
-    bool warns = false;
+    bool fails = false, warns = false;
     bool unknown = false;
     for (const End end : both_ends) {
         const JobEnd& job_end = shaft.job->shaft.ends[end];

@@ -38,7 +38,8 @@ JobFit random_reach(Dice& dice, Length closed)
     const Length turning = shortest + whole(dice, 10, 200);
     fit.shortest = stated(shortest);
     fit.longest[Range::turning] = stated(turning);
-    fit.longest[Range::working] = stated(shortest + whole(dice, 5, 10));
+    const std::int64_t room = (turning - shortest).um() / 1000;
+    fit.longest[Range::working] = stated(shortest + whole(dice, 5, dice.one_in(2) ? 10 : room));
     fit.longest[Range::standing] = stated(turning + whole(dice, 0, 60));
     for (const End end : both_ends) {
         const std::int64_t working = dice.from(1, 12);

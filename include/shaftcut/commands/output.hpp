@@ -10,9 +10,23 @@ namespace shaftcut {
 
 enum class Existing { keep, replace };
 
-// Writes every document of one order into `folder`: each to a temporary file beside its target, synced, then given its name;
-// the folder is synced last. Nothing gets a name before all are written. Returns an empty string, or a sentence that says
-// which file could not be written and why: a target exists and is to be kept, is no plain file, no space, no permission.
+// Writes every document of one order into `folder`: each to a hidden temporary file beside its target, synced; then, with the
+// folder locked, each gets its name; the folder is synced last. Returns an empty string, or a sentence that says which file
+// could not be written and why: a target exists and is to be kept, is no plain file, no space, no permission, another
+// process held the folder for ten seconds.
+//
+// What holds, whatever fails and whoever kills the process at any moment:
+// - A final name holds the whole old file, the whole new one, or, where there was none, nothing. A target that is a
+//   folder, a link, a pipe or a device is never touched.
+// - Nothing gets a name before all are written: a full disk changes nothing.
+// - Existing::keep: all documents get their names, or, where a sentence is returned before the last sync, none does. Of
+//   several processes writing the same order at once exactly one succeeds.
+// - Existing::replace: of several processes writing the same order at once the last one's documents stand, all of them
+//   its own (on a file system with locks: all local ones).
+// - What does not hold: no file system gives several names in one step. A process killed between two names leaves those
+//   before new and those after old or missing, each whole, and under --replace so does a failure to name one.
+// Temporary files that a killed process leaves begin with a dot, as no order does.
+// Checked in tests/commands/faults_test.cpp, kills_test.cpp and races_test.cpp.
 std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing);
 
 }  // namespace shaftcut

@@ -11,6 +11,7 @@ class ColumnPool {
 public:
     // False when it was known already.
     bool add(const Pattern& pattern);
+    void keep_first(std::size_t count);
     const std::vector<Pattern>& patterns() const { return patterns_; }
 
 private:

@@ -22,8 +22,8 @@ struct Dive {
     bool complete = false;
 };
 
-// Works on one mix at a time; the pool's patterns carry over from mix to mix. `counts` are the pieces to pack: those of the
-// model, or more (dummy pieces do not occur), never other sizes.
+// Works on one mix at a time; the pool's patterns carry over from mix to mix, those that only dives found until there are
+// too many of them.
 class MixPacker {
 public:
     MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, const SawWatch& watch);
@@ -51,6 +51,7 @@ private:
     void limit_master(const State& state);
     bool add_columns(const State& state, Effort effort);
     void load_master();
+    void forget_surplus();
     State with_whole_parts(State state, const MasterAnswer& fractions, Shares& shares) const;
     State with_column(State state, std::size_t column, std::int64_t times) const;
     std::vector<Candidate> candidates(const State& state, const MasterAnswer& fractions, double noise, Shares& shares) const;
@@ -62,9 +63,8 @@ private:
     ColumnPool& pool_;
     const SawWatch& watch_;
     std::unique_ptr<Master> master_;
-    std::vector<std::size_t> loaded_;  // pool index of each column of the master
-    std::vector<bool> allowed_;
-    std::size_t seen_ = 0;  // pool patterns loaded
+    std::vector<bool> allowed_;  // of each pool pattern, in the master in the same order
+    std::size_t tested_ = 0;  // pool patterns after the last test of a mix
     MasterAnswer answer_;
     bool forbidden_ = false;
     std::vector<std::int64_t> forbidding_prices_;

@@ -58,6 +58,10 @@ constexpr bool clearly_above(Length a, Length b) { return clearly_below(b, a); }
 // `step_um` is the step in micrometres and must be positive.
 Length round_up_to_step(Length needed, Fraction step_um);
 
+// `length` rounded down to a whole number of steps; what lacks less than the negligible length to the next step counts as it.
+// `length` must not be negative, `step_um` must be positive.
+Length round_down_to_step(Length length, Fraction step_um);
+
 // The saw's step in micrometres for documents in inches: the least multiple of 1/16 in not under `step`.
 Fraction step_in_sixteenths(Length step);
 
@@ -70,6 +74,9 @@ std::string figure(Length length, Units units, Toward toward = Toward::nearest, 
 
 // figure() with its unit: "742 mm", "29-3/16 in".
 std::string figure_with_unit(Length length, Units units, Toward toward = Toward::nearest, int decimals = 1);
+
+// "742 mm"; a length in inches with its millimetres beside it, rounded the same way: "29-3/16 in (741.3 mm)".
+std::string figure_with_millimetres(Length length, Units units, Toward toward = Toward::nearest, int decimals = 1);
 
 // "mm" or "in".
 const char* unit_word(Units units);

@@ -1,0 +1,74 @@
+// The way out of a refusal that no length mends: another yoke, lock or device, or joints that are bent less.
+#include <algorithm>
+
+#include "advice_parts.hpp"
+
+namespace shaftcut {
+namespace {
+
+std::string end_named(End end) { return std::string("the ") + to_word(end) + " end"; }
+
+std::string locking_way(const CheckInput& input)
+{
+    std::string way = "Fit yokes whose locks have no part that stands out (a covered collar, a shrouded push pin, a clamp bolt)";
+    if (!input.job.shaft.built) way += ", or state the year of building if the shaft is older than 2021";
+    return way + ".";
+}
+
+// A yoke to match the other side helps only where that side may run at the shaft's speed: else a 1000 min⁻¹ stub would drive
+// a 540 min⁻¹ machine.
+std::string connection_way(const CheckInput& input, End end)
+{
+    const std::string& onto = *input.job.shaft.ends[end].onto;
+    const Connection* connection = find_connection(input.catalogue, onto);
+    const auto& speed = input.job.shaft.speed;
+    const std::string yoke = "a yoke of type " + onto + " at " + end_named(end);
+    const std::string no_adaptor = " Never fit an adaptor that lets a 1000 min⁻¹ tractor drive a 540 min⁻¹ machine.";
+    if (!connection || connection->speeds.empty() || !speed)
+        return "Fit " + yoke + " if what it is coupled to runs at the shaft's rated speed." + no_adaptor;
+    if (std::find(connection->speeds.begin(), connection->speeds.end(), *speed) != connection->speeds.end())
+        return "Fit " + yoke + "." + no_adaptor;
+    return "Do not change the yoke at " + end_named(end) + ": " + onto + " is not rated for the " + std::to_string(*speed) +
+           " min⁻¹ of this shaft. Use a stub that is." + no_adaptor;
+}
+
+// Whether a wide-angle joint at this end would stay within its limits at the angles as they are.
+bool wide_angle_would_serve(const CheckInput& input, End end)
+{
+    return std::all_of(all_ranges.begin(), all_ranges.end(), [&](Range range) {
+        const auto& angle = input.fit.angles[end][range];
+        const Range failing = range == Range::standing ? Range::standing : Range::turning;
+        return !angle || (*angle <= input.limits.angle(angle_limit(JointKind::wide_angle, failing)) && *angle <= Angle::degrees(90));
+    });
+}
+
+std::string angle_way(const CheckInput& input, End end)
+{
+    const JointKind joint = input.job.shaft.ends[end].joint;
+    const auto limit = [&](Range range) { return figure(std::min(input.limits.angle(angle_limit(joint, range)), Angle::degrees(90)), 3) + "°"; };
+    std::string way = "Limit the turn or the lift so that the joint at " + end_named(end) + " bends by " + limit(Range::turning) +
+                      " at most with the PTO turning and by " + limit(Range::standing) + " at most with it stopped";
+    if (joint == JointKind::standard && wide_angle_would_serve(input, end)) way += ", or fit a shaft with a wide-angle joint at that end";
+    return way + ".";
+}
+
+}  // namespace
+
+std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector<Check>& checks)
+{
+    std::vector<std::string> ways;
+    if (failed(checks, CheckId::locking)) ways.push_back(locking_way(input));
+    for (const End end : both_ends) {
+        const JobEnd& job_end = input.job.shaft.ends[end];
+        const bool differs = job_end.connection && job_end.onto && *job_end.connection != *job_end.onto;
+        if (differs) ways.push_back(connection_way(input, end));
+    }
+    if (failed(checks, CheckId::overload_device))
+        ways.emplace_back("Fit the device at the implement end, the way round that is marked on it, and a plain yoke at the tractor end.");
+    static constexpr std::array angles{CheckId::joint_angle_tractor, CheckId::joint_angle_implement};
+    for (const End end : both_ends)
+        if (failed(checks, angles[static_cast<std::size_t>(end)])) ways.push_back(angle_way(input, end));
+    return ways;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,253 @@
+// The way out of a refusal for lengths: other positions for this shaft, or another shaft for these positions, each figure
+// found by running the same rules on it.
+#include <algorithm>
+
+#include "advice_parts.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+// The checks that other lengths could mend.
+constexpr std::array length_checks{CheckId::closing_clearance, CheckId::overlap_working, CheckId::overlap_turning,
+                                   CheckId::overlap_standing,  CheckId::tube_left,       CheckId::shortening_allowed,
+                                   CheckId::guard_clearance,   CheckId::guard_cover};
+
+bool any_length_failed(const std::vector<Check>& checks)
+{
+    return std::any_of(length_checks.begin(), length_checks.end(), [&](CheckId id) { return failed(checks, id); });
+}
+
+// Another shaft or other positions, tried by the same rules.
+struct Trial {
+    bool serves = false;
+    bool cuts = false;
+};
+
+Trial try_lengths(const CheckInput& input, const Shaft& shaft, const Fit& fit)
+{
+    ShaftReading reading = input.reading;
+    reading.shaft = shaft;
+    const std::optional<Stops> stops = stops_of(shaft);
+    const auto plan = plan_cut(shaft, stops, fit.shortest, input.limits.length(Limit::closing_clearance), input.saw);
+    if (!plan) return {};
+    const CheckInput trial{input.job, input.catalogue, input.series, input.limits, input.saw, reading, input.fits, fit, stops, plan, input.units};
+    const std::vector<Check> checks = run_checks(trial);
+    return {!any_length_failed(checks) && !failed(checks, CheckId::consistency), !nothing_to_cut(*plan)};
+}
+
+std::string text_of(const CheckInput& input, Length length, Toward toward)
+{
+    return figure_with_millimetres(length, input.units, toward, 1);
+}
+
+// A telescoping length at the reference of the closed length.
+std::string closed_text(const CheckInput& input, Length telescoping)
+{
+    const Length beyond = input.reading.closed_at[input.reading.reference] - input.reading.shaft.closed.value;
+    const std::string text = text_of(input, telescoping + beyond, Toward::down);
+    if (!input.reading.has_wide_angle) return text + " between crosses";
+    return text + (input.reading.reference == Reference::outer_cross ? " from the outer cross" : " from the inner cross");
+}
+
+std::string position_text(const CheckInput& input, Length telescoping, Toward toward)
+{
+    return text_of(input, telescoping, toward) + (input.reading.has_wide_angle ? " between the inner crosses" : " between crosses");
+}
+
+// The shoulders of a new shaft: its series' own, else those of this shaft.
+bool set_new_shoulders(const CheckInput& input, Shaft& shaft)
+{
+    for (const Tube tube : both_tubes) {
+        auto& shoulder = shaft.halves[tube].shoulder;
+        if (input.series) shoulder = input.series->halves[tube].shoulder;
+        else shoulder = input.stops->shoulder[tube];
+        if (!shoulder) return false;
+    }
+    return true;
+}
+
+// A new shaft of this series, or of this shaft's own stops, whose halves and guards follow from its closed length. It will
+// be measured as well as this one was.
+std::optional<Shaft> new_shaft(const CheckInput& input, Length closed)
+{
+    Shaft shaft = input.reading.shaft;
+    if (!set_new_shoulders(input, shaft)) return std::nullopt;
+    const Length plus_minus = shaft.closed.plus_minus;
+    shaft.closed.value = closed;
+    const Length setback = input.limits.length(Limit::guard_setback_new);
+    for (const Tube tube : both_tubes) {
+        Half& half = shaft.halves[tube];
+        half.lubrication_hole.reset();
+        half.measured = false;
+        half.length = Toleranced{closed - *shaft.halves[other(tube)].shoulder, plus_minus};
+        Length guard = half.length->value - setback;
+        if (const auto& face = shaft.halves[other(tube)].guard_shoulder) guard = std::min(guard, closed - *face);
+        half.guard = Toleranced{guard, plus_minus};
+        if (half.length->value <= Length() || guard <= Length()) return std::nullopt;
+    }
+    return shaft;
+}
+
+constexpr std::int64_t whole_mm = 1000;
+
+// The least whole millimetre in (low, high] for which `serves` holds, given that it holds for all above; nothing where it
+// fails at `high`.
+template <class Serves>
+std::optional<Length> least_serving(Length low, Length high, Serves serves)
+{
+    std::int64_t below = low.um() / whole_mm;
+    std::int64_t serving = high.um() / whole_mm;
+    if (serving <= below || !serves(Length::millimetres(serving))) return std::nullopt;
+    while (serving - below > 1) {
+        const std::int64_t middle = below + (serving - below) / 2;
+        (serves(Length::millimetres(middle)) ? serving : below) = middle;
+    }
+    return Length::millimetres(serving);
+}
+
+// No shortest can be above any longest, of any tractor.
+Length least_longest(const CheckInput& input)
+{
+    Length least = input.fit.longest[Range::turning]->value;
+    for (const FitReading& fit : input.fits)
+        for (const Range range : all_ranges)
+            if (const auto& longest = fit.fit.longest[range]) least = std::min(least, longest->value);
+    return least;
+}
+
+Fit with_shortest(Fit fit, Length shortest)
+{
+    fit.shortest->value = shortest;
+    return fit;
+}
+
+std::optional<std::string> longest_served(const CheckInput& input, const Check& check, Range range)
+{
+    if (check.result != CheckResult::fail) return std::nullopt;
+    static constexpr std::array positions{"usual working position", "position with the PTO turning", "position with the PTO stopped"};
+    const std::string position = positions[static_cast<std::size_t>(range)];
+    const Length greatest = input.plan->half[Tube::inner] + input.plan->half[Tube::outer] - Length::micrometres(*check.limit);
+    if (clearly_below(greatest, input.fit.shortest->value))
+        return "With the shortest position as it is, this shaft has too little overlap for any " + position + ".";
+    return "With the shortest position as it is, this shaft can serve no " + position + " longer than " + position_text(input, greatest, Toward::down) + ".";
+}
+
+std::optional<Length> shortest_that_serves(const CheckInput& input)
+{
+    return least_serving(input.fit.shortest->value, least_longest(input), [&](Length shortest) {
+        return try_lengths(input, input.reading.shaft, with_shortest(input.fit, shortest)).serves;
+    });
+}
+
+std::string shortest_served(const CheckInput& input, std::optional<Length> least)
+{
+    if (!least) return "Raising the shortest position does not make this shaft serve the longest lengths.";
+    return "With the longest lengths as they are, this shaft serves if the shortest position" + std::string(input.fits.size() > 1 ? " of every tractor" : "") +
+           " is raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, Toward::nearest) + ").";
+}
+
+// Which of the series' own closed lengths serve as they are or after a cut.
+std::optional<std::string> series_lengths(const CheckInput& input)
+{
+    if (!input.series || input.series->closed_lengths.empty()) return std::nullopt;
+    const Length spacing = input.reading.closed_at[Reference::outer_cross] - input.reading.closed_at[Reference::inner_cross];
+    const Reference reference = input.series->wide_angle_reference.value_or(usual_reference(input.series->shape).value_or(Reference::inner_cross));
+    std::vector<std::string> as_is, after_cut;
+    for (const Length closed : input.series->closed_lengths) {
+        const auto shaft = new_shaft(input, reference == Reference::outer_cross ? closed - spacing : closed);
+        if (!shaft) continue;
+        const Trial trial = try_lengths(input, *shaft, input.fit);
+        if (trial.serves) (trial.cuts ? after_cut : as_is).push_back(text_of(input, closed, Toward::nearest));
+    }
+    const std::string from = !input.reading.has_wide_angle ? "" : reference == Reference::outer_cross ? " (from the outer cross)" : " (from the inner cross)";
+    const std::string name = "Of series " + input.series->name + "'s closed lengths" + from;
+    if (as_is.empty() && after_cut.empty()) return name + " none serves.";
+    std::string text = name;
+    if (!as_is.empty()) text += " " + listed(as_is) + " fits as it is";
+    if (!after_cut.empty()) text += (as_is.empty() ? " " : "; ") + listed(after_cut) + " serves after a cut";
+    return text + ".";
+}
+
+// The longest shaft that still closes with its clearance at this shortest, and at the worst with some, to the saw's step: no
+// other of the same shoulders has more overlap.
+std::optional<Shaft> longest_shaft(const CheckInput& input, Length shortest)
+{
+    const Length doubt = input.fit.shortest->plus_minus + input.reading.shaft.closed.plus_minus;
+    const Length room = shortest - std::max(input.limits.length(Limit::closing_clearance), doubt + negligible);
+    if (room <= Length()) return std::nullopt;
+    auto shaft = new_shaft(input, room);
+    if (!shaft) return shaft;
+    for (const Tube tube : both_tubes) {
+        Length& half = shaft->halves[tube].length->value;
+        const Length sawn = round_down_to_step(half, input.saw.step_um);
+        shaft->halves[tube].guard->value -= half - sawn;
+        half = sawn;
+    }
+    const Half& inner = shaft->halves[Tube::inner];
+    const Half& outer = shaft->halves[Tube::outer];
+    shaft->closed.value = std::max(inner.length->value + *outer.shoulder, outer.length->value + *inner.shoulder);
+    return shaft;
+}
+
+std::string shaft_to_order(const CheckInput& input, std::optional<Length> least_of_this_shaft)
+{
+    const Length asked = input.fit.shortest->value;
+    const auto shaft = longest_shaft(input, asked);
+    if (shaft && try_lengths(input, *shaft, input.fit).serves)
+        return "To order: a new shaft of closed length " + closed_text(input, shaft->closed.value) + ", with an inner half of " +
+               text_of(input, shaft->halves[Tube::inner].length->value, Toward::down) + " and an outer half of " +
+               text_of(input, shaft->halves[Tube::outer].length->value, Toward::down) + ".";
+    const std::string none = (input.series ? "No new shaft of series " + input.series->name : std::string("No new shaft with this one's yokes")) +
+                             " serves these positions";
+    const auto least = least_serving(asked, least_longest(input), [&](Length shortest) {
+        const auto longer = longest_shaft(input, shortest);
+        return longer && try_lengths(input, *longer, with_shortest(input.fit, shortest)).serves;
+    });
+    if (!least) return none + ", nor would it with the shortest position raised.";
+    if (least_of_this_shaft && *least_of_this_shaft <= *least) return none + ".";
+    return none + "; one could if the shortest position were " + position_text(input, *least, Toward::up) + " or more.";
+}
+
+// The worst-known of all longest lengths is taken: any of them may become the greatest.
+Length greatest_doubt(const CheckInput& input)
+{
+    Length greatest;
+    for (const FitReading& fit : input.fits)
+        for (const Range range : all_ranges)
+            if (const auto& longest = fit.fit.longest[range]) greatest = std::max(greatest, longest->plus_minus);
+    return greatest;
+}
+
+// A longest that the guards would still cover at the worst.
+std::string guards_reach(const CheckInput& input)
+{
+    Length reach = -greatest_doubt(input);
+    for (const Tube tube : both_tubes) {
+        reach += *input.plan->guard_half[tube] - input.reading.shaft.halves[tube].guard->plus_minus;
+        if (input.plan->guard_cut[tube] != Length()) reach -= input.saw.plus_minus;
+    }
+    if (clearly_below(reach, input.fit.shortest->value)) return "Fit longer guard tubes.";
+    return "Fit longer guard tubes; as they are, no position may be longer than " + position_text(input, reach, Toward::down) + ".";
+}
+
+}  // namespace
+
+std::vector<std::string> length_ways(const CheckInput& input, const std::vector<Check>& checks)
+{
+    std::vector<std::string> ways;
+    if (!any_length_failed(checks)) return ways;
+    if (failed(checks, CheckId::closing_clearance))
+        ways.emplace_back("Measure the shortest and the closed length more exactly: what they may be wrong by leaves no clearance.");
+    static constexpr std::array overlaps{CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing};
+    for (const Range range : all_ranges)
+        if (const auto way = longest_served(input, checks[static_cast<std::size_t>(overlaps[static_cast<std::size_t>(range)])], range)) ways.push_back(*way);
+    if (failed(checks, CheckId::guard_cover)) ways.push_back(guards_reach(input));
+    const auto least = shortest_that_serves(input);
+    ways.push_back(shortest_served(input, least));
+    if (const auto way = series_lengths(input)) ways.push_back(*way);
+    ways.push_back(shaft_to_order(input, least));
+    return ways;
+}
+
+}  // namespace shaftcut

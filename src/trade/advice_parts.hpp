@@ -1,0 +1,19 @@
+// What the parts of a refusal's way out share. Private to the trade layer's advice.
+#pragma once
+
+#include "shaftcut/trade/advice.hpp"
+
+namespace shaftcut {
+
+inline bool failed(const std::vector<Check>& checks, CheckId id)
+{
+    return checks[static_cast<std::size_t>(id)].result == CheckResult::fail;
+}
+
+// What other tubes or positions would serve, for failed checks on lengths; empty where none failed.
+std::vector<std::string> length_ways(const CheckInput& input, const std::vector<Check>& checks);
+
+// What to fit or to limit instead, for failed checks on locks, connections, devices and joint angles.
+std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector<Check>& checks);
+
+}  // namespace shaftcut

@@ -1,0 +1,20 @@
+#include "fuzz/targets.hpp"
+
+namespace shaftcut::fuzz {
+namespace {
+constexpr std::size_t papers_of_one_in = 64;
+}
+
+const std::array<Target, 5>& targets()
+{
+    static const std::array<Target, 5> all{{
+        {"job", try_job, {"samples", "tests/reading/good", "tests/reading/bad"}},
+        {"catalogue", try_catalogue, {"config", "tests/reading/good", "tests/reading/bad"}},
+        {"workshop", try_workshop, {"config", "tests/reading/good", "tests/reading/bad"}},
+        {"lengths", try_lengths, {"tests/fuzz/corpus/lengths"}},
+        {"documents", [](std::string_view bytes) { return try_documents(bytes, papers_of_one_in); }, {"samples", "tests/reading/good"}},
+    }};
+    return all;
+}
+
+}  // namespace shaftcut::fuzz

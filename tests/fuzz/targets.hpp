@@ -1,0 +1,33 @@
+// What must hold for any bytes whatever. Each target returns nothing, or what it found wrong in words; a crash, a fault
+// that a sanitizer reports, and an exception are findings too.
+//
+// libfuzzer.cpp makes a fuzzer of each (tests/fuzz/run); replay_test.cpp runs them over their corpus in the tests.
+#pragma once
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace shaftcut::fuzz {
+
+// Reading a job, a catalogue, a workshop: either a value or problems, each with a place inside the file and two sentences
+// of text that a terminal shows as they are.
+std::string try_job(std::string_view bytes);
+std::string try_catalogue(std::string_view bytes);
+std::string try_workshop(std::string_view bytes);
+
+// The strict readers of numbers: what they accept is within its bounds, and what is printed of it reads as the same.
+std::string try_lengths(std::string_view bytes);
+
+// A job on to its work order, JSON, terminal text and, for one in `every` by its bytes, PDF and XLSX.
+std::string try_documents(std::string_view bytes, std::size_t every);
+
+struct Target {
+    const char* name;
+    std::string (*run)(std::string_view bytes);
+    std::vector<std::string> corpus;  // folders, seen from the project's
+};
+const std::array<Target, 5>& targets();
+
+}  // namespace shaftcut::fuzz
