@@ -169,7 +169,8 @@ TEST_CASE("whichever call fails, the documents are all there or none is")
     const Files sound = sound_files(two_documents);
     const Folder counted;
     for (const int error : {ENOSPC, EIO}) {
-        for (const std::string& fault : each_call(std::to_string(error), {cut_into(counted, sample("plain-cut"), {"--formats", "json,svg", "--replace"})})) {
+        for (const std::string& fault : each_call(std::to_string(error), {cut_into(counted, sample("plain-cut"), {"--formats", "json,svg", "--replace"})},
+                                                  error == ENOSPC ? From::first_call : From::first_file)) {
             INFO(fault);
             const Folder folder;
             const Ended ended = run_process({cut_into(folder, sample("plain-cut"), two_documents), fault});
