@@ -102,4 +102,20 @@ std::string terminal_text(const WorkOrder& order, Colour colour)
     return text;
 }
 
+std::string terminal_text(const SawOrder& order, Colour colour)
+{
+    const auto with_unit = [&](Length length) { return saw_figure_with_unit(length, order.units); };
+    const SawTotals& totals = order.totals;
+    const char* code = order.plan.proven_optimal ? "1;32" : "1";
+    std::string text = order.name + ": " + painted(fmt::format("{} BARS FOR {} PIECES", totals.bars, totals.pieces), code, colour) + "\n";
+    std::vector<std::string> fetch;
+    for (const BarsToFetch& bars : order.fetch) fetch.push_back(fmt::format("{} × {}", bars.count, with_unit(bars.length)));
+    text += wrapped("  fetch      ", listed(fetch, "and"));
+    text += wrapped("  cost       ", cost_figure(order.plan.cost) + ", " + bound_sentence(order.plan));
+    text += wrapped("  waste      ", figure(Length::micrometres(totals.waste), Units::mm) + " % with kerfs and trims");
+    if (totals.rack_length > Length()) text += wrapped("  to the rack", with_unit(totals.rack_length));
+    if (const std::string ended = end_sentence(order.end); !ended.empty()) text += wrapped("  note       ", ended);
+    return text;
+}
+
 }  // namespace shaftcut

@@ -84,6 +84,11 @@ std::optional<std::int64_t> Attribute::thousandths(std::int64_t most) const
     return given() ? taken(parse_thousandths(given_->value, most)) : std::nullopt;
 }
 
+std::optional<std::int64_t> Attribute::millionths(std::int64_t most) const
+{
+    return given() ? taken(parse_millionths(given_->value, most)) : std::nullopt;
+}
+
 std::optional<int> Attribute::whole(int least, int most) const
 {
     if (!given()) return std::nullopt;

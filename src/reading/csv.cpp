@@ -203,8 +203,6 @@ std::variant<CsvRows, Problems> read_csv(std::string_view text, const std::strin
         if (fields.problems.empty()) rows.push_back(header.sorted(fields.cells));
         problems.insert(problems.end(), fields.problems.begin(), fields.problems.end());
     }
-    if (rows.empty() && problems.empty())
-        return one_problem({file, lines[0].number, 1}, "there is no line under the columns", "write one line for each");
     if (!problems.empty()) return problems;
     return rows;
 }

@@ -46,6 +46,7 @@ public:
     std::optional<Angle> angle() const;             // 0 to 180 degrees
     std::optional<Fraction> fraction() const;       // above 0, at most 1
     std::optional<std::int64_t> thousandths(std::int64_t most) const;
+    std::optional<std::int64_t> millionths(std::int64_t most) const;
     std::optional<int> whole(int least, int most) const;
     // One or more whole numbers with blanks between them.
     std::vector<int> wholes(int least, int most) const;
