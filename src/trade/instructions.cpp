@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "shaftcut/trade/general_tolerance.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -126,6 +128,22 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
     if (order.fits.size() > 1) notes.emplace_back("The shaft must serve all of these: the least shortest and the greatest longest count.");
 }
 
+// The saw's tolerance beside the general one for the shortest of the lengths that are sawn.
+void add_tolerance_note(std::vector<std::string>& notes, const WorkOrder& order)
+{
+    std::optional<Length> shortest;
+    for (const Tube tube : both_tubes) {
+        const CutPlan& plan = order.cut->plan;
+        if (plan.cut[tube] != Length()) shortest = std::min(shortest.value_or(plan.half[tube]), plan.half[tube]);
+        if (plan.guard_cut[tube] != Length() && plan.guard_half[tube])
+            shortest = std::min(shortest.value_or(*plan.guard_half[tube]), *plan.guard_half[tube]);
+    }
+    const auto general = shortest ? coarse_tolerance(*shortest) : std::nullopt;
+    if (!general) return;
+    notes.push_back("Sawn lengths are within ± " + length_text(order, order.saw.plus_minus, Toward::up) + "; ISO 2768-1 class c allows ± " +
+                    figure_with_unit(*general, Units::mm) + " for the shortest of them.");
+}
+
 }  // namespace
 
 std::vector<std::string> steps_for(const WorkOrder& order)
@@ -161,6 +179,7 @@ std::vector<std::string> notes_for(const WorkOrder& order)
     const auto& halves = order.reading.shaft.halves;
     if (order.stops && (!halves[Tube::inner].measured || !halves[Tube::outer].measured))
         notes.emplace_back("A half was not measured: its length follows from the closed length and the other half's shoulder. Measure it before sawing.");
+    if (order.verdict == Verdict::cut) add_tolerance_note(notes, order);
     return notes;
 }
 
