@@ -104,7 +104,9 @@ void draw_dimension(Canvas& canvas, const Dimension& d)
     canvas.line({d.from, d.from_y}, {d.from, d.y + past}, pen::dimension);
     canvas.line({d.to, d.to_y}, {d.to, d.y + past}, pen::dimension);
     const double tail = inside ? 0 : 2 * arrow_length;
-    canvas.line({d.from - tail, d.y}, {d.to + tail, d.y}, pen::dimension);
+    const bool gap = d.gap_to > d.gap_from;
+    canvas.line({d.from - tail, d.y}, {gap ? d.gap_from : d.to + tail, d.y}, pen::dimension);
+    if (gap) canvas.line({d.gap_to, d.y}, {d.to + tail, d.y}, pen::dimension);
     arrow(canvas, {d.from, d.y}, inside ? -1 : 1);
     arrow(canvas, {d.to, d.y}, inside ? 1 : -1);
     canvas.text({(d.from + d.to) / 2, d.y - 1.3}, d.figure, lettering::figure, Align::centre);

@@ -80,6 +80,7 @@ struct Dimension {
     double y = 0;                 // of the dimension line
     double from_y = 0, to_y = 0;  // where the extension lines start
     std::string figure;           // may be empty
+    double gap_from = 0, gap_to = 0;  // x between which the line is left out for a box; no gap where equal
 };
 void draw_dimension(Canvas& canvas, const Dimension& dimension);
 
