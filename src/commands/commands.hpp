@@ -1,4 +1,4 @@
-// Every command's maker: one line a command here, and one in the table of commands.cpp.
+// Every command's maker: one line a command here, and one in the table of command.cpp.
 #pragma once
 
 #include <memory>

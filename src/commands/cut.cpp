@@ -75,7 +75,18 @@ private:
         }
         const WorkOrder order = work_up(*read.value, configuration.catalogue, configuration.workshop, options_.units.value_or(read.value->units));
         const Outcome answer = order.verdict == Verdict::refused ? Outcome::refused : Outcome::answered;
-        return std::max(answer, hand_out(order, console));
+        return std::max(answer, hand_out_or_report(order, console));
+    }
+
+    // Where documents cannot be made (no memory, no font, no room for temporary files) the other jobs are still done.
+    Outcome hand_out_or_report(const WorkOrder& order, Console& console) const
+    {
+        try {
+            return hand_out(order, console);
+        } catch (const std::exception& fault) {
+            console.err << "order " << order.order << ": " << fault.what() << "\n";
+            return Outcome::unwritable;
+        }
     }
 
     Outcome hand_out(const WorkOrder& order, Console& console) const

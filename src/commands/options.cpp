@@ -93,7 +93,11 @@ std::string parse_arguments(const std::vector<std::string>& arguments, const po:
     try {
         po::variables_map values;
         const auto style = po::command_line_style::unix_style & ~po::command_line_style::allow_guessing;
-        po::store(po::command_line_parser(arguments).options(all).positional(positions).style(style).run(), values);
+        const po::parsed_options parsed = po::command_line_parser(arguments).options(all).positional(positions).style(style).run();
+        // In a script an empty value is a variable that nobody set: it must not mean the default.
+        for (const po::option& option : parsed.options)
+            if (option.position_key < 0 && option.value == std::vector<std::string>{""}) return "--" + option.string_key + " is empty; give it a value or leave it out";
+        po::store(parsed, values);
         po::notify(values);
     } catch (const po::error& error) {
         return std::string(error.what()) + "; --help lists the options";

@@ -21,12 +21,14 @@ Size size_of(Paper paper)
 // A column on sheet 1 and the blocks in it: where its text is interrupted it says so.
 class Column {
 public:
-    Column(Sheets& sheets, Rect room) : sheets_(sheets), room_(room) {}
+    // `follows`: what else is on the sheets behind, said at the foot; empty where the foot may be used.
+    Column(Sheets& sheets, Rect room, std::string follows) : sheets_(sheets), room_(room), follows_(std::move(follows)) {}
 
     // Puts blocks below what is there; keeps what does not fit, and everything after it.
     void add(const Blocks& blocks)
     {
-        const Placed placed = interrupted() ? Placed{0, room_.y} : place(sheets_.canvas(), {room_.x, room_.y, room_.width, text_height()}, blocks);
+        const double height = follows_.empty() && fits(blocks) ? room_.height : text_height();
+        const Placed placed = interrupted() ? Placed{0, room_.y} : place(sheets_.canvas(), {room_.x, room_.y, room_.width, height}, blocks);
         const double used = placed.bottom - room_.y + (placed.bottom > room_.y ? between_lists : 0);
         room_.y += used;
         room_.height -= used;
@@ -45,12 +47,12 @@ public:
         room_.height -= height;
     }
 
-    // At its foot, where the text goes on; `then` is what else is there.
-    void say_what_follows(const std::string& then)
+    // At its foot, where the text goes on, and what else is there.
+    void say_what_follows()
     {
         const bool continued = interrupted() || overlaps_left_;
-        if (!continued && then.empty()) return;
-        const std::string what = !continued ? then : "continued" + (then.empty() ? "" : ", " + then);
+        if (!continued && follows_.empty()) return;
+        const std::string what = !continued ? follows_ : "continued" + (follows_.empty() ? "" : ", " + follows_);
         sheets_.canvas().begin(Part::paragraph);
         sheets_.canvas().text({room_.x, room_.bottom() - 1.2}, "▼ " + what + " on sheet " + std::to_string(sheets_.count() + 1), lettering::strong);
     }
@@ -70,9 +72,15 @@ private:
 
     bool interrupted() const { return !rest_.empty(); }
     double text_height() const { return room_.height - continued_line; }
+    bool fits(const Blocks& blocks) const
+    {
+        Canvas trial = sheets_.canvas();
+        return place(trial, room_, blocks).next == blocks.size();
+    }
 
     Sheets& sheets_;
     Rect room_;
+    std::string follows_;
     std::vector<Rest> rest_;
     bool overlaps_left_ = false;
 };
@@ -91,15 +99,18 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
 {
     const Rect room = sheets.room();
     const double sign_off = room.bottom() - sign_off_height(order);
-    const double width = (room.width - column_gap) / 2, height = sign_off - sheets.y();
-    Column left(sheets, {room.x, sheets.y(), width, height});
+    const Block cautions = caution_block(order);
+    const double caution_height = height_of(sheets.canvas(), room.width, cautions) + between_lists;
+    const double width = (room.width - column_gap) / 2, height = sign_off - caution_height - sheets.y();
+    Column left(sheets, {room.x, sheets.y(), width, height}, "");
     left.add(order.verdict == Verdict::refused ? refusal_blocks(order) : step_blocks(order));
-    Column right(sheets, {room.x + width + column_gap, sheets.y(), width, height});
+    Column right(sheets, {room.x + width + column_gap, sheets.y(), width, height}, "all checks");
     right.add(warning_blocks(order));
     right.add_overlaps(order);
-    right.add(caution_blocks(order));
-    left.say_what_follows("");
-    right.say_what_follows("all checks");
+    right.add(remark_blocks(order));
+    left.say_what_follows();
+    right.say_what_follows();
+    place(sheets.canvas(), {room.x, sign_off - caution_height, room.width, caution_height}, {cautions});
     draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
     sheets.next();
     left.draw_rest(order);

@@ -7,7 +7,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double margin = 10, indent = 5, after_block = 0.9, before_heading = 1.6, continued_height = 5.5;
+constexpr double margin = 10, indent = 5, after_block = 0.45, before_heading = 1.6, continued_height = 5.5;
 
 Lettering lettering_of(const Block& block)
 {

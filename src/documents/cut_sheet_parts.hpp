@@ -63,7 +63,8 @@ double height_of(const Canvas& canvas, double width, const Block& block);
 
 Blocks step_blocks(const WorkOrder& order);
 Blocks warning_blocks(const WorkOrder& order);  // checks that warn
-Blocks caution_blocks(const WorkOrder& order);  // checks that were not made, cautions and notes
+Block caution_block(const WorkOrder& order);    // every caution, for the first sheet whatever else is on it
+Blocks remark_blocks(const WorkOrder& order);   // checks that were not made, and notes
 // Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
 // Heading fields that were too long for the title block.

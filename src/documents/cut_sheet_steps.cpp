@@ -55,12 +55,18 @@ Blocks warning_blocks(const WorkOrder& order)
     return blocks;
 }
 
-Blocks caution_blocks(const WorkOrder& order)
+Block caution_block(const WorkOrder& order)
+{
+    Block block{Lead::none, "", true};
+    for (const std::string& caution : order.cautions) block.text += (block.text.empty() ? "" : " ") + caution;
+    return block;
+}
+
+Blocks remark_blocks(const WorkOrder& order)
 {
     Blocks blocks;
     const std::string unchecked = not_checked(order);
     if (!unchecked.empty()) blocks.push_back({Lead::none, "NOT CHECKED: " + unchecked + ".", true});
-    add_list(blocks, "Cautions", order.cautions);
     add_list(blocks, "Notes", order.notes);
     return blocks;
 }

@@ -13,12 +13,11 @@ void add_for_both(Names& names, const std::string& name, const std::string& expr
     for (const Tube tube : both_tubes) names.emplace_back(for_tube(name, tube), for_tube(expression, tube));
 }
 
-// Up to the saw's step, less than 0.01 mm ignored; nothing, or at least the least cut.
-void add_sawn(Names& names, const std::string& what)
-{
-    add_for_both(names, "steps_THIS_" + what, "ROUNDUP(ROUND(MAX(0,need_THIS_" + what + "-0.009)/saw_step,6),0)");
-    add_for_both(names, "sawn_THIS_" + what, "IF(steps_THIS_" + what + "=0,0,MAX(ROUND(steps_THIS_" + what + "*saw_step,3),least_cut))");
-}
+// Up to the saw's step, or nothing, or at least the least cut. An excess under 0.01 mm is ignored: lengths are whole micrometres
+// and steps whole halves of one, so 0.00975 lies between the greatest excess that is ignored and the least that is not.
+std::string steps_for(const std::string& need) { return "ROUNDUP(MAX(0," + need + "-0.00975)/saw_step,0)"; }
+
+std::string sawn_in(const std::string& steps) { return "IF(" + steps + "=0,0,MAX(ROUND(" + steps + "*saw_step,3),least_cut))"; }
 
 void add_guards(Names& names, const WorkOrder& order)
 {
@@ -28,8 +27,9 @@ void add_guards(Names& names, const WorkOrder& order)
                            for_tube(face_known ? "ROUND(THIS_guard_length+OTHER_guard_shoulder-wanted_closed,3)" : "ROUND(THIS_guard_length-left_THIS_half,3)", tube));
     }
     add_for_both(names, "has_THIS_guard", "ISNUMBER(THIS_guard_length)");
-    add_for_both(names, "need_THIS_guard", "IF(has_THIS_guard,MAX(sawn_THIS_tube,over_THIS_guard),sawn_THIS_tube)");
-    add_sawn(names, "guard");
+    add_for_both(names, "need_THIS_guard", "MAX(sawn_THIS_tube,over_THIS_guard)");
+    add_for_both(names, "steps_THIS_guard", steps_for("need_THIS_guard"));
+    add_for_both(names, "sawn_THIS_guard", "IF(has_THIS_guard," + sawn_in("steps_THIS_guard") + ",sawn_THIS_tube)");
     add_for_both(names, "left_THIS_guard", "ROUND(THIS_guard_length-sawn_THIS_guard,3)");
 }
 
@@ -115,7 +115,8 @@ Names cut_expressions(const WorkOrder& order)
     Names names;
     names.emplace_back("wanted_closed", "ROUND(shortest_length-closing_clearance,3)");
     add_for_both(names, "need_THIS_tube", "ROUND(THIS_length+OTHER_stop-wanted_closed,3)");
-    add_sawn(names, "tube");
+    add_for_both(names, "steps_THIS_tube", steps_for("need_THIS_tube"));
+    add_for_both(names, "sawn_THIS_tube", sawn_in("steps_THIS_tube"));
     add_for_both(names, "left_THIS_half", "ROUND(THIS_length-sawn_THIS_tube,3)");
     add_for_both(names, "closes_THIS", "ROUND(left_THIS_half+OTHER_stop,3)");
     names.emplace_back("closes_after", "MAX(closes_inner,closes_outer)");

@@ -55,18 +55,21 @@ LengthLine line_of(const char* name, const char* label, const std::string& formu
     return {name, label, {formula, std::move(now)}, "", {}};
 }
 
+// A shoulder that is not known is the greatest possible in every case.
+std::string stop_formula(const WorkOrder& order, Tube tube)
+{
+    const std::string greatest = for_tube("ROUND(closed_length-OTHER_length,3)", tube);
+    if (!order.reading.shaft.halves[tube].shoulder) return greatest;
+    return for_tube("IF(agreement=\"agrees\",ROUND(THIS_shoulder+closed_length-modelled_closed,3),IF(agreement=\"longer\",", tube) + greatest +
+           for_tube(",IF(agreement=\"shorter\",MIN(THIS_shoulder,", tube) + greatest + for_tube("),THIS_shoulder)))", tube);
+}
+
 void add_stop(std::vector<LengthLine>& lines, const WorkOrder& order, Tube tube)
 {
-    const std::string first = first_stop(order, tube);
-    const std::string formula = for_tube("IF(agreement=\"agrees\",ROUND(FIRST+closed_length-modelled_closed,3),IF(agreement=\"longer\","
-                                         "ROUND(closed_length-OTHER_length,3),IF(agreement=\"shorter\","
-                                         "ROUND(MIN(FIRST,closed_length-OTHER_length),3),ROUND(FIRST,3))))", tube);
-    std::string filled = formula;
-    for (auto at = filled.find("FIRST"); at != std::string::npos; at = filled.find("FIRST")) filled.replace(at, 5, first);
     LengthLine line;
     line.name = for_tube("THIS_stop", tube);
     line.label = half_label(order, tube) + ": cross to the face that stops the other tube";
-    line.formula = {if_known(filled), now_in_mm(order.stops ? std::optional(order.stops->shoulder[tube]) : std::nullopt)};
+    line.formula = {if_known(stop_formula(order, tube)), now_in_mm(order.stops ? std::optional(order.stops->shoulder[tube]) : std::nullopt)};
     lines.push_back(line);
 }
 

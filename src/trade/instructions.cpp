@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "shaftcut/trade/general_tolerance.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -24,12 +26,12 @@ bool any(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length()
 
 bool both(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() && cut[Tube::outer] != Length(); }
 
-// "Saw the guard tubes, each at its free end." or, where one is left alone, "Saw the implement half's guard tube only, at its free end."
+// "Saw the guard tubes, each at its free end." or, where one is left alone, "Saw the implement half's guard tube only."
 std::string saw_step(const WorkOrder& order, const PerEach<Tube, Length>& cut, const std::string& tube)
 {
     if (both(cut)) return "Saw the " + tube + " tubes, each at its free end.";
     const Tube only = cut[Tube::inner] != Length() ? Tube::inner : Tube::outer;
-    return "Saw the " + half_name(order, only) + "'s " + tube + " tube only, at its free end.";
+    return "Saw the " + half_name(order, only) + "'s " + tube + " tube only.";
 }
 
 bool has_feature(const WorkOrder& order, Tube tube, Feature feature)
@@ -69,14 +71,14 @@ void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
     const CutPlan& plan = order.cut->plan;
     steps.emplace_back("Mark the phase along both tubes, then part the shaft.");
     steps.emplace_back("At the shortest position hold the halves side by side, one on each stub. Do the cuts look right? If not, stop.");
-    if (guard_unmeasured(order)) steps.emplace_back("A guard was not measured: confirm its cut with the halves side by side.");
+    if (guard_unmeasured(order)) steps.emplace_back("Confirm the cut of the guard that was not measured.");
     if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Take the end stop off the tube to be sawn.");
     if (any(plan.guard_cut)) steps.push_back(saw_step(order, plan.guard_cut, "guard"));
     if (any(plan.cut)) steps.push_back(saw_step(order, plan.cut, "drive"));
     steps.emplace_back("Deburr inside and out, clear swarf, grease.");
     if (cut_feature(order, Feature::coated)) steps.emplace_back("Treat the bare edge of the coated tube.");
     if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Fit the end stop again at the new end.");
-    if (any(plan.cut) && has_lubrication_hole(order)) steps.emplace_back("Blow the lubrication passage clear; see grease come out of its hole.");
+    if (any(plan.cut) && has_lubrication_hole(order)) steps.emplace_back("Clear the lubrication passage; see grease come out.");
 }
 
 void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
@@ -85,11 +87,11 @@ void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
     if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
     steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
     steps.emplace_back("Longest position: overlap as the cut sheet says.");
+    if (order.fits.size() > 1) steps.emplace_back("Check both positions with every other tractor.");
     // Four published texts; from memory also EN ISO 4254-1 and EN 12965.
     steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more.");
     steps.push_back(needs_second_chain(order) ? "Fit a second chain at the tractor end. Hook both, slack in every position."
                                                : "Chains hooked, slack in every position.");
-    if (order.fits.size() > 1) steps.emplace_back("Check shortest and longest with every other tractor.");
 }
 
 void add_reference_note(std::vector<std::string>& notes, const WorkOrder& order)
@@ -126,6 +128,22 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
     if (order.fits.size() > 1) notes.emplace_back("The shaft must serve all of these: the least shortest and the greatest longest count.");
 }
 
+// The saw's tolerance beside the general one for the shortest of the lengths that are sawn.
+void add_tolerance_note(std::vector<std::string>& notes, const WorkOrder& order)
+{
+    std::optional<Length> shortest;
+    for (const Tube tube : both_tubes) {
+        const CutPlan& plan = order.cut->plan;
+        if (plan.cut[tube] != Length()) shortest = std::min(shortest.value_or(plan.half[tube]), plan.half[tube]);
+        if (plan.guard_cut[tube] != Length() && plan.guard_half[tube])
+            shortest = std::min(shortest.value_or(*plan.guard_half[tube]), *plan.guard_half[tube]);
+    }
+    const auto general = shortest ? coarse_tolerance(*shortest) : std::nullopt;
+    if (!general) return;
+    notes.push_back("Sawn lengths are within ± " + length_text(order, order.saw.plus_minus, Toward::up) + "; ISO 2768-1 class c allows ± " +
+                    figure_with_unit(*general, Units::mm) + " for the shortest of them.");
+}
+
 }  // namespace
 
 std::vector<std::string> steps_for(const WorkOrder& order)
@@ -142,10 +160,10 @@ std::vector<std::string> steps_for(const WorkOrder& order)
 std::vector<std::string> cautions_for(const WorkOrder& order)
 {
     std::vector<std::string> cautions{
-        "DANGER: a turning shaft catches clothing and kills. PTO off, engine off, key out before anyone comes near.",
-        "Run it only with its guard complete, both shields on, chains fitted.",
-        "WARNING: a shaft that bottoms or pulls apart breaks the gearbox or flies out.",
-        "Manuals and local rules come first. A qualified person checks and signs."};
+        "DANGER: a turning shaft catches clothing and kills. PTO off, engine off, key out first.",
+        "Run it only with guard, shields, chains complete.",
+        "WARNING: bottoming or parting breaks gearboxes.",
+        "Manuals and local rules come first; a qualified person checks and signs."};
     if (order.verdict == Verdict::refused)
         cautions.insert(cautions.begin(), "Do not cut this shaft and do not run it on this machine as it is.");
     return cautions;
@@ -161,6 +179,7 @@ std::vector<std::string> notes_for(const WorkOrder& order)
     const auto& halves = order.reading.shaft.halves;
     if (order.stops && (!halves[Tube::inner].measured || !halves[Tube::outer].measured))
         notes.emplace_back("A half was not measured: its length follows from the closed length and the other half's shoulder. Measure it before sawing.");
+    if (order.verdict == Verdict::cut) add_tolerance_note(notes, order);
     return notes;
 }
 

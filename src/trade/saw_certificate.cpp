@@ -34,7 +34,7 @@ bool certifies(const SawTask& task, const SawCertificate& certificate, std::int6
         rows.push_back(saw::price_row(model, knapsack, prices));
     }
     const std::int64_t limit = (lower_bound + model.cost_scale - 1) / model.cost_scale;
-    return saw::cheapest_mix(model, rows, {{}, 0, limit, {}}, no_limit).bound >= limit;
+    return saw::cheapest_mix(model, rows, {.limit = limit}, no_limit).bound >= limit;
 }
 
 }  // namespace shaftcut

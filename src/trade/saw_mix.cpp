@@ -8,8 +8,6 @@
 namespace shaftcut::saw {
 namespace {
 
-constexpr std::int64_t nodes_to_prove = 5'000'000;
-constexpr std::int64_t nodes_to_try = 300'000;
 constexpr std::int64_t nodes_before_tables = 20'000;
 constexpr std::size_t most_tables = 4;
 constexpr std::int64_t table_cells = 2'000'000;  // of each: 16 MB
@@ -53,7 +51,7 @@ public:
         descend(0, 0);
         if (nodes_left_ < 0 && watch_.seconds_left() > 0) {
             fill_tables();
-            nodes_left_ = sought_.least > 0 ? nodes_to_try : nodes_to_prove;
+            nodes_left_ = sought_.most_nodes;
             descend(0, 0);
         }
         if (nodes_left_ >= 0) bound = edge();

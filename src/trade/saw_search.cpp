@@ -11,6 +11,9 @@ constexpr int most_rounds = 12;
 constexpr std::uint64_t first_dives = 4;
 constexpr std::uint64_t most_dives = 64;
 constexpr std::size_t most_tried = 200;
+constexpr std::int64_t nodes_to_prove = 5'000'000;
+constexpr std::int64_t nodes_to_try = 300'000;
+constexpr std::int64_t nodes_to_check = 500'000;
 constexpr double almost_one = 1.0 - 1e-6;
 
 class CheapestSearch {
@@ -69,7 +72,7 @@ private:
 
     void raise_bound()
     {
-        const std::int64_t bound = cheapest_mix(model_, rows_, {{}, 0, cost_, near_}, watch_).bound;
+        const std::int64_t bound = cheapest_mix(model_, rows_, {.limit = cost_, .near = near_}, watch_).bound;
         if (bound <= bound_) return;
         bound_ = bound;
         tell();
@@ -117,7 +120,7 @@ private:
         std::vector<Mix> tried;
         std::int64_t least = 0;
         while (!done() && tried.size() < most_tried) {
-            const auto mix = cheapest_mix(model_, rows_, {tried, least, cost_, near_}, watch_).mix;
+            const auto mix = cheapest_mix(model_, rows_, {tried, least, cost_, near_, least > 0 ? nodes_to_try : nodes_to_prove}, watch_).mix;
             if (!mix) return;
             const MixTest tested = packer.test(*mix);
             if (tested.verdict == MixVerdict::forbidden) {
@@ -147,13 +150,15 @@ private:
     void drop_idle_rows()
     {
         bound_ = std::min(bound_, cost_);
-        for (std::size_t r = rows_.size(); r-- > 0 && rows_.size() > 1;) {
+        for (std::size_t r = rows_.size(); r-- > 0 && rows_.size() > 1 && watch_.seconds_left() > 0;) {
             std::vector<PriceRow> fewer = rows_;
             fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(r));
-            if (cheapest_mix(model_, fewer, {{}, 0, bound_, {}}, watch_).bound >= bound_) rows_ = std::move(fewer);
+            if (cheapest_mix(model_, fewer, {.limit = bound_, .most_nodes = nodes_to_check}, watch_).bound >= bound_) rows_ = std::move(fewer);
         }
-        // The same search that certifies() makes: no more is claimed than it will find.
-        bound_ = cheapest_mix(model_, rows_, {{}, 0, bound_, {}}, watch_).bound;
+        // The search that certifies() makes, with fewer nodes: no more is claimed than it will find. It is short, so it is made
+        // even when time is up.
+        const SawWatch no_limit{[] { return 1.0; }, {}};
+        bound_ = cheapest_mix(model_, rows_, {.limit = bound_, .most_nodes = nodes_to_check}, no_limit).bound;
     }
 
     const Model& model_;

@@ -27,6 +27,7 @@ struct Ended {
     std::string out, err;
     double seconds = 0;  // of the processor, whatever else the machine does
     int calls = 0;       // through the faults' library; of a process that ended by itself
+    int first_file = 0;  // which of them made the first document's file; likewise
     long kilobytes = 0;  // greatest resident memory; likewise
 };
 
@@ -111,7 +112,7 @@ private:
         result.err = read_all(folder_.file("err"));
         const auto seconds = [](const timeval& time) { return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_usec) / 1e6; };
         result.seconds = seconds(use.ru_utime) + seconds(use.ru_stime);
-        std::istringstream(read_all(folder_.file("report"))) >> result.calls >> result.kilobytes;
+        std::istringstream(read_all(folder_.file("report"))) >> result.calls >> result.first_file >> result.kilobytes;
         return result;
     }
 
@@ -127,13 +128,17 @@ inline Ended run_process(const Start& start)
     return process.wait();
 }
 
-// "fault N" for each call that the program makes when nothing fails.
-inline std::vector<std::string> each_call(const std::string& fault, const Start& start)
+enum class From { first_call, first_file };
+
+// "fault N" for each call that the program makes when nothing fails, or each from its first document's file on.
+inline std::vector<std::string> each_call(const std::string& fault, const Start& start, From from = From::first_file)
 {
-    const int calls = run_process(start).calls;
-    REQUIRE(calls >= 10);
+    const Ended counted = run_process(start);
+    REQUIRE(counted.exit == 0);
+    REQUIRE(counted.first_file > 0);
+    REQUIRE(counted.calls >= counted.first_file + 10);
     std::vector<std::string> faults;
-    for (int n = 1; n <= calls; ++n) faults.push_back(fault + " " + std::to_string(n));
+    for (int n = from == From::first_call ? 1 : counted.first_file; n <= counted.calls; ++n) faults.push_back(fault + " " + std::to_string(n));
     return faults;
 }
 

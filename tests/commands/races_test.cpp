@@ -12,17 +12,17 @@ using Files = std::map<std::string, std::string>;
 const std::vector<std::string> keeping{"--formats", "json,svg"};
 const std::vector<std::string> replacing{"--formats", "json,svg", "--replace"};
 
-// Jobs of the same order, each for another customer, with the files that each comes to.
+// Jobs of the same order, each with another shortest length, and the files that each comes to.
 class Rivals {
 public:
     explicit Rivals(std::size_t count)
     {
         const std::string job = read_all(sample("plain-cut"));
-        const std::size_t at = job.find("<for ");
-        REQUIRE(at != std::string::npos);
+        const std::string shortest = "<shortest length=\"820\"/>";
+        REQUIRE(job.find(shortest) != std::string::npos);
         for (std::size_t i = 0; i < count; ++i) {
-            const std::size_t end = job.find("/>", at);
-            write_all(path(i), job.substr(0, at) + "<for customer=\"Rival " + std::to_string(i) + "\"" + job.substr(end));
+            std::string own = job;
+            write_all(path(i), own.replace(job.find(shortest), shortest.size(), "<shortest length=\"" + std::to_string(820 + i) + "\"/>"));
             const Folder folder;
             REQUIRE(run_process({cut_into(folder, path(i), keeping)}).exit == 0);
             files_.push_back(contents(folder));

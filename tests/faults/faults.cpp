@@ -8,13 +8,15 @@
 //   ERRNO N   the n-th call fails with that number and does nothing
 //   short N   every write takes at most n bytes, and every other one is interrupted first
 //   plain 0   a file system without locks and without renames that do not overwrite, as NFS
+//   locked 0  every lock is another process's, and sleeping takes no time
 //   count 0   nothing
-// SHAFTCUT_FAULT_REPORT names a file that at the end gets "CALLS KILOBYTES": how many calls there were and the greatest
-// resident memory since the program was loaded (the rusage of a parent counts its own memory before that).
+// SHAFTCUT_FAULT_REPORT names a file that at the end gets "CALLS FIRST KILOBYTES": how many calls there were, which of them
+// made the first document's file (0: none), and the greatest resident memory since the program was loaded (the rusage of a parent counts its own memory before that).
 #include <dlfcn.h>
 #include <fcntl.h>
 #include <sys/file.h>
 #include <sys/types.h>
+#include <time.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -27,7 +29,7 @@
 
 namespace {
 
-int calls = 0;
+int calls = 0, first_file = 0;
 
 struct Fault {
     char what[16] = "";
@@ -62,10 +64,10 @@ bool fails()
     return errno != 0;
 }
 
-bool lacks(int error)
+bool lacks(const char* what, int error)
 {
-    if (fault().is("plain")) errno = error;
-    return fault().is("plain");
+    if (fault().is(what)) errno = error;
+    return fault().is(what);
 }
 
 long peak_kilobytes()
@@ -85,7 +87,7 @@ struct Report {
         const int counted = calls;
         const char* path = std::getenv("SHAFTCUT_FAULT_REPORT");
         std::FILE* const file = path ? std::fopen(path, "w") : nullptr;
-        if (file) std::fprintf(file, "%d %ld\n", counted, peak_kilobytes());
+        if (file) std::fprintf(file, "%d %d %ld\n", counted, first_file, peak_kilobytes());
         if (file) std::fclose(file);
     }
 } report;
@@ -116,10 +118,18 @@ ssize_t write(int descriptor, const void* bytes, size_t count)
     return fails() ? -1 : go(descriptor, bytes, count);
 }
 
-int mkostemp(char* pattern, int flags) { return fails() ? -1 : next<int (*)(char*, int)>("mkostemp")(pattern, flags); }
+int mkostemp(char* pattern, int flags)
+{
+    if (first_file == 0) first_file = calls + 1;
+    return fails() ? -1 : next<int (*)(char*, int)>("mkostemp")(pattern, flags);
+}
 int fchmod(int descriptor, mode_t mode) { return fails() ? -1 : next<int (*)(int, mode_t)>("fchmod")(descriptor, mode); }
 int fsync(int descriptor) { return fails() ? -1 : next<int (*)(int)>("fsync")(descriptor); }
-int flock(int descriptor, int how) { return lacks(EBADF) || fails() ? -1 : next<int (*)(int, int)>("flock")(descriptor, how); }
+int flock(int descriptor, int how) { return lacks("plain", EBADF) || lacks("locked", EWOULDBLOCK) || fails() ? -1 : next<int (*)(int, int)>("flock")(descriptor, how); }
+int nanosleep(const timespec* time, timespec* left)
+{
+    return fault().is("locked") ? 0 : next<int (*)(const timespec*, timespec*)>("nanosleep")(time, left);
+}
 int rename(const char* from, const char* to) noexcept { return fails() ? -1 : next<int (*)(const char*, const char*)>("rename")(from, to); }
 int link(const char* from, const char* to) noexcept { return fails() ? -1 : next<int (*)(const char*, const char*)>("link")(from, to); }
 int unlink(const char* path) noexcept { return fails() ? -1 : next<int (*)(const char*)>("unlink")(path); }
@@ -136,7 +146,7 @@ int close(int descriptor)
 
 int renameat2(int from_folder, const char* from, int to_folder, const char* to, unsigned flags) noexcept
 {
-    if (lacks(EINVAL) || fails()) return -1;
+    if (lacks("plain", EINVAL) || fails()) return -1;
     return next<int (*)(int, const char*, int, const char*, unsigned)>("renameat2")(from_folder, from, to_folder, to, flags);
 }
 

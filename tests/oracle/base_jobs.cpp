@@ -158,7 +158,7 @@ BaseJob fits_as_it_is()
     return base("fits", changed);
 }
 
-// A saw whose least cut is no whole number of its steps, odd fractions, a limit looser than the workshop's.
+// A saw whose least cut is no whole number of its steps, odd fractions, a clearance that the tolerances could use up.
 BaseJob odd_workshop()
 {
     BaseJob found = base("odd-workshop", standard().job);
@@ -166,7 +166,25 @@ BaseJob odd_workshop()
     found.workshop.limits[Limit::overlap_working] = LimitSetting{{2, 3}, {}};
     found.workshop.limits[Limit::overlap_turning] = LimitSetting{{3, 7}, {}};
     found.workshop.limits[Limit::least_overlap_turning] = LimitSetting{{120'000, 1}, {}};
-    found.job.limits[Limit::closing_clearance] = LimitSetting{{33'333, 1}, {}};
+    found.job.limits[Limit::closing_clearance] = LimitSetting{{4'500, 1}, {}};
+    return found;
+}
+
+// Cuts of less than the least cut, with guards that were not measured.
+BaseJob least_cut()
+{
+    BaseJob found = odd_workshop();
+    found.name = "least-cut";
+    found.job.fits[0].shortest = measured(797.5);
+    for (const Tube tube : both_tubes) found.job.shaft.halves[tube].guard.reset();
+    return found;
+}
+
+BaseJob one_shoulder()
+{
+    BaseJob found = base("one-shoulder", standard().job);
+    found.job.shaft.closed = measured(793);
+    found.catalogue.series[0].halves[Tube::inner].shoulder.reset();
     return found;
 }
 
@@ -176,7 +194,7 @@ std::vector<BaseJob> base_jobs()
 {
     return {standard(),        outer_with_angles(), outer_without_angles(), grooves(),      grooves_without_yokes(), halves_derived(), one_half_derived(),
             guard_shoulders(), inches(),            several_fits(),         features(),     forbidden(),             refused_overlap(), refused_lock(),
-            no_series(),       nothing_known(),     fits_as_it_is(),        odd_workshop()};
+            no_series(),       nothing_known(),     fits_as_it_is(),        odd_workshop(), least_cut(),             one_shoulder()};
 }
 
 }  // namespace shaftcut::test

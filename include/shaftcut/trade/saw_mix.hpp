@@ -32,10 +32,11 @@ struct MixSearch {
 // What to look for: the cheapest mix that satisfies every row (at least one), is not among `tried`, costs at least `least` and
 // less than `limit`. The search starts from mixes near `near`, empty: from the most of what is cheapest for its worth.
 struct MixWanted {
-    std::vector<Mix> tried;
+    std::vector<Mix> tried = {};
     std::int64_t least = 0;
     std::int64_t limit = 0;
-    std::vector<double> near;
+    std::vector<double> near = {};
+    std::int64_t most_nodes = 5'000'000;  // of the search
 };
 
 MixSearch cheapest_mix(const Model& model, const std::vector<PriceRow>& rows, const MixWanted& sought, const SawWatch& watch);

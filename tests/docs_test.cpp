@@ -1,0 +1,333 @@
+// The documentation says what the program does: its tables are compared with the program's own, both ways.
+#include <algorithm>
+#include <map>
+#include <nlohmann/json.hpp>
+#include <regex>
+#include <set>
+
+#include "commands/program.hpp"
+#include "documents/workbook_parts.hpp"
+#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/reading/xml.hpp"
+#include "shaftcut/trade/checks.hpp"
+#include "support/catch.hpp"
+#include "support/markdown.hpp"
+#include "support/shell.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+using Names = std::set<std::string>;
+
+template <class E>
+Names words_of()
+{
+    return {Words<E>::all.begin(), Words<E>::all.end()};
+}
+
+Names matches(const std::string& text, const std::regex& form)
+{
+    return {std::sregex_token_iterator(text.begin(), text.end(), form, 1), {}};
+}
+
+// The options that a command's own help lists.
+Names options_of(const CommandRow& row) { return matches(run({row.name, "--help"}).out, std::regex("\n +(--[a-z-]+)")); }
+
+Names command_names()
+{
+    Names names;
+    for (const CommandRow& row : commands()) names.insert(row.name);
+    return names;
+}
+
+Names with(Names names, const Names& more)
+{
+    names.insert(more.begin(), more.end());
+    return names;
+}
+
+std::string man_page() { return std::regex_replace(read_all(source_folder + "/docs/shaftcut.1"), std::regex(R"(\\-)"), "-"); }
+
+// What the completion offers once these words are typed, the last one being completed.
+Names completed(const std::vector<std::string>& words)
+{
+    std::string typed;
+    for (const std::string& word : words) typed += " '" + word + "'";
+    const ShellRun offered = run_shell(source_folder, "bash -c 'source docs/shaftcut.bash-completion; COMP_WORDS=(\"$@\"); COMP_CWORD=$(($#-1)); "
+                                                      "_shaftcut; printf \"%s\\n\" \"${COMPREPLY[@]}\"' _ shaftcut" + typed);
+    CHECK(offered.exit == 0);
+    return matches(offered.out, std::regex("([^\n]+)"));
+}
+
+// An element as a schema states it: its attributes with their words, which of them are required, its children.
+struct Stated {
+    std::map<std::string, Names> attributes;
+    Names required, children;
+};
+
+// A schema's elements by name. `limits` is left out: its table is compared with the program's limits.
+class Schema {
+public:
+    explicit Schema(const std::string& name)
+    {
+        for (const std::string& file : {std::string("common.xsd"), name}) {
+            roots_.push_back(*parse_xml(std::get<Source>(load(config_folder + "/" + file))).root);
+            for (const XmlElement& type : roots_.back().children) types_[value(type, "name")] = type;
+        }
+        for (const XmlElement& child : roots_.back().children) find_elements(child);
+    }
+
+    const std::map<std::string, Stated>& elements() const { return elements_; }
+
+private:
+    static std::string value(const XmlElement& element, const std::string& name)
+    {
+        for (const XmlAttribute& attribute : element.attributes)
+            if (attribute.name == name) return attribute.value;
+        return {};
+    }
+
+    void find_elements(const XmlElement& in)
+    {
+        if (in.name == "xs:element" && value(in, "name") != "limits") {
+            const std::string type = value(in, "type");
+            Stated stated;
+            state(type.empty() ? in : types_[type], stated);
+            if (!stated.attributes.empty()) elements_[value(in, "name")] = stated;
+        }
+        for (const XmlElement& child : in.children) find_elements(child);
+    }
+
+    void state(const XmlElement& in, Stated& stated)
+    {
+        for (const XmlElement& child : in.children) {
+            if (child.name == "xs:attribute") {
+                const std::string name = value(child, "name");
+                find_words(child, stated.attributes[name]);
+                find_words(types_[value(child, "type")], stated.attributes[name]);
+                if (value(child, "use") == "required") stated.required.insert(name);
+            } else if (child.name == "xs:element") {
+                stated.children.insert("<" + value(child, "name") + ">");
+            } else {
+                state(child, stated);
+            }
+        }
+    }
+
+    void find_words(const XmlElement& in, Names& words)
+    {
+        if (in.name == "xs:enumeration") words.insert(value(in, "value"));
+        for (const XmlElement& child : in.children) find_words(child, words);
+    }
+
+    std::vector<XmlElement> roots_;
+    std::map<std::string, XmlElement> types_;
+    std::map<std::string, Stated> elements_;
+};
+
+void compare_element(const Markdown& markdown, const std::string& element, const Stated& stated)
+{
+    Names found;
+    for (const TableRow& row : markdown.rows_under("`" + element + "`")) {
+        REQUIRE(row.cells.size() == 3);
+        const std::string name = code_spans(row.cells[0]).at(0);
+        INFO(element << " " << name);
+        CHECK(found.insert(name).second);
+        if (name.front() == '<') continue;
+        CHECK((row.cells[1] == "yes") == (stated.required.count(name) == 1));
+        const auto known = stated.attributes.find(name);
+        if (known == stated.attributes.end()) continue;
+        const std::vector<std::string> spans = code_spans(row.cells[2]);
+        for (const std::string& word : known->second) CHECK(std::count(spans.begin(), spans.end(), word) > 0);
+    }
+    Names wanted = stated.children;
+    for (const auto& [name, words] : stated.attributes) wanted.insert(name);
+    INFO(element);
+    CHECK(found == wanted);
+}
+
+Names first_spans(const std::vector<TableRow>& rows)
+{
+    Names names;
+    for (const TableRow& row : rows)
+        for (const std::string& span : code_spans(row.cells[0])) names.insert(span);
+    return names;
+}
+
+std::string kind_word(LimitKind kind)
+{
+    static const std::map<LimitKind, std::string> words{
+        {LimitKind::length, "length"}, {LimitKind::fraction, "fraction"}, {LimitKind::angle, "angle"}, {LimitKind::percent, "percent"}};
+    return words.at(kind);
+}
+
+// The names of an object's fields and of those inside it.
+void find_fields(const nlohmann::ordered_json& json, Names& fields)
+{
+    if (json.is_array() && !json.empty() && json.front().is_object()) return find_fields(json.front(), fields);
+    if (!json.is_object()) return;
+    for (const auto& [name, inner] : json.items()) {
+        fields.insert(name);
+        find_fields(inner, fields);
+    }
+}
+
+}  // namespace
+
+TEST_CASE("the man page names every command, option and format, and nothing else")
+{
+    const std::string page = man_page();
+    Names options{"--help", "--version"};
+    for (const CommandRow& row : commands()) options = with(options, options_of(row));
+    CHECK(matches(page, std::regex("(--[a-z][a-z-]*)")) == options);
+    const std::size_t start = page.find(".SH COMMANDS"), end = page.find(".SH OPTIONS");
+    REQUIRE(end != std::string::npos);
+    CHECK(matches(page.substr(start, end - start), std::regex("\n\\.TP\n\\.B ([a-z]+)")) == command_names());
+    CHECK(matches(page, std::regex("shaftcut ([a-z]+)\n")) == command_names());
+    const std::size_t formats = page.find("--formats \" LIST"), units = page.find("--units mm");
+    REQUIRE(units != std::string::npos);
+    CHECK(matches(page.substr(formats, units - formats), std::regex("\n\\.B ([a-z]+)")) == words_of<Format>());
+    CHECK(page.find("\"" + run({"--version"}).out.substr(0, run({"--version"}).out.find('\n')) + "\"") != std::string::npos);
+}
+
+TEST_CASE("the man page is set without a warning")
+{
+    const ShellRun set = run_shell(source_folder, "groff -man -Tutf8 -ww -z docs/shaftcut.1");
+    CHECK(set.exit == 0);
+    CHECK(set.out.empty());
+}
+
+TEST_CASE("the completion offers every command, option and format, and nothing else")
+{
+    CHECK(completed({""}) == with(command_names(), {"--help", "--version"}));
+    for (const CommandRow& row : commands()) {
+        INFO(row.name);
+        CHECK(completed({row.name, "-"}) == with(options_of(row), {"--help"}));
+    }
+    CHECK(completed({"cut", "--formats", ""}) == words_of<Format>());
+    CHECK(completed({"cut", "--formats", "pdf,js"}) == Names{"pdf,json"});
+    CHECK(completed({"cut", "--units", ""}) == Names{"mm", "in"});
+    CHECK(completed({"cut", "--paper", ""}) == Names{"a4", "letter"});
+    CHECK(completed({"cut", "--config", "conf"}) == Names{"config"});
+    CHECK(completed({"cut", "samples/plain"}) == Names{"samples/plain-cut.xml"});
+    CHECK(completed({"cut", "READ"}).empty());
+}
+
+TEST_CASE("every element, attribute and word of a file is described, with what is required")
+{
+    for (const auto& [schema_file, page] : {std::pair("job.xsd", "docs/job-format.md"), std::pair("series.xsd", "docs/configuration.md"),
+                                            std::pair("workshop.xsd", "docs/configuration.md")}) {
+        const Schema schema(schema_file);
+        const Markdown markdown = read_markdown(page);
+        REQUIRE(schema.elements().size() >= 3);
+        for (const auto& [element, stated] : schema.elements()) compare_element(markdown, element, stated);
+    }
+}
+
+TEST_CASE("every described element exists")
+{
+    const Schema job("job.xsd"), series("series.xsd"), workshop("workshop.xsd");
+    for (const char* page : {"docs/job-format.md", "docs/configuration.md"})
+        for (const TableRow& row : read_markdown(page).rows) {
+            if (row.heading.front() != '`') continue;
+            const std::string element = code_spans(row.heading)[0];
+            INFO(page << " " << element);
+            CHECK(job.elements().count(element) + series.elements().count(element) + workshop.elements().count(element) > 0);
+        }
+}
+
+TEST_CASE("the table of limits is the program's")
+{
+    const auto rows = read_markdown("docs/configuration.md").rows_under("Limits");
+    REQUIRE(rows.size() == limit_rows().size());
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const LimitRow& limit = limit_rows()[i];
+        INFO(limit.name);
+        CHECK(rows[i].cells[0] == "`" + std::string(limit.name) + "`");
+        CHECK(rows[i].cells[1] == kind_word(limit.kind));
+        CHECK(rows[i].cells[2] == limit_text(limit.limit, limit.standard, Units::mm));
+        CHECK(rows[i].cells[3] == limit.basis);
+    }
+}
+
+TEST_CASE("every limit and every check that cites a source is among the sources")
+{
+    const Names named = [] {
+        Names spans;
+        for (const TableRow& row : read_markdown("docs/sources.md").rows_under("Used by the program"))
+            for (const std::string& span : code_spans(row.cells[1])) spans.insert(span);
+        return spans;
+    }();
+    for (const LimitRow& limit : limit_rows()) {
+        INFO(limit.name);
+        CHECK(named.count(limit.name) == 1);
+    }
+    for (const CheckId id : {CheckId::locking, CheckId::connection, CheckId::overload_device, CheckId::shortening_allowed, CheckId::irregularity})
+        CHECK(named.count(to_word(id)) == 1);
+}
+
+TEST_CASE("the table of checks has the program's checks in their order")
+{
+    std::vector<std::string> named;
+    for (const TableRow& row : read_markdown("docs/checks.md").rows) {
+        CHECK(row.cells.size() == 6);
+        named.push_back(code_spans(row.cells[0]).at(0));
+    }
+    CHECK(named == std::vector<std::string>(Words<CheckId>::all.begin(), Words<CheckId>::all.end()));
+}
+
+TEST_CASE("the table of files has every format under the name that its file gets")
+{
+    const Folder folder;
+    std::string formats;
+    for (const char* word : Words<Format>::all) formats += (formats.empty() ? "" : ",") + std::string(word);
+    CHECK(run({"cut", "--config", config_folder, "--formats", formats, "--output", folder.path(), sample("plain-cut")}).exit == 0);
+    const auto rows = read_markdown("docs/results.md").rows_under("Files");
+    CHECK(first_spans(rows) == words_of<Format>());
+    for (const TableRow& row : rows) {
+        const std::string name = code_spans(row.cells[1]).at(0);
+        INFO(name);
+        REQUIRE(name.rfind("ORDER", 0) == 0);
+        CHECK(std::filesystem::exists(folder.file("P-101" + name.substr(5))));
+    }
+    CHECK(folder.count() == rows.size());
+}
+
+TEST_CASE("the table of JSON fields has every field, and no other")
+{
+    const auto json = nlohmann::ordered_json::parse(run({"cut", "--config", config_folder, "--formats", "json", "--output", "-", sample("plain-cut")}).out);
+    const auto rows = read_markdown("docs/results.md").rows_under("JSON");
+    REQUIRE(rows.size() == json.size());
+    std::size_t i = 0;
+    for (const auto& [name, value] : json.items()) {
+        const TableRow& row = rows[i++];
+        INFO(name);
+        CHECK(row.cells[0] == "`" + name + "`");
+        Names fields;
+        find_fields(value, fields);
+        const std::vector<std::string> spans = code_spans(row.cells[1]);
+        for (const std::string& field : fields) CHECK(std::count(spans.begin(), spans.end(), field) > 0);
+        const Names words = with(with(words_of<CheckResult>(), words_of<CheckUnit>()), with(words_of<Verdict>(), {"null"}));
+        for (const std::string& span : spans) CHECK(fields.count(span) + words.count(span) > 0);
+    }
+}
+
+TEST_CASE("every name of the workbook that is described is there, and every one that its header promises is described")
+{
+    const Folder folder;
+    CHECK(run({"cut", "--config", config_folder, "--formats", "xlsx", "--output", folder.path(), sample("plain-cut")}).exit == 0);
+    const auto names = parts_of(read_all(folder.file("P-101-work-order.xlsx"))).names;
+    const Names described = first_spans(read_markdown("docs/results.md").rows_under("The work order (XLSX)"));
+    REQUIRE(described.size() > 30);
+    for (const std::string& name : described) {
+        INFO(name);
+        CHECK(names.count(name) == 1);
+    }
+    const std::string header = read_all(source_folder + "/include/shaftcut/documents/work_order_workbook.hpp");
+    for (const std::string& name : matches(header, std::regex("`([a-z_]+)`"))) {
+        INFO(name);
+        CHECK(described.count(name) == 1);
+    }
+}
