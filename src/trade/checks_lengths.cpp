@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "check_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -81,6 +82,7 @@ Check check_overlap(const CheckInput& input, CheckId id, Range range)
     check.says = found + "; at least " + limit_text(input, limit.length) + " of overlap is asked (" + limit.words + ").";
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + value_text(input, worst) + ".";
     check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
+    if (const ExtremeLength* computed = deciding_longest(input.fits, input.fit, range)) check.basis += "; the length is " + origin_in_words(*computed, input.units);
     if (input.fits.size() > 1) check.basis += tractors_without(input, range);
     return check;
 }
@@ -133,6 +135,7 @@ Check check_closing_clearance(const CheckInput& input)
         check.says += " Tolerances could leave " + value_text(input, worst) + " (floor " + limit_text(input, floor) + ").";
     check.basis = "shortest − closed length after the cut; " + input.limits.basis(Limit::closing_clearance) + "; floor " +
                   limit_text(input, floor) + ": " + input.limits.basis(Limit::closing_clearance_floor);
+    if (const ExtremeLength* computed = deciding_shortest(input.fits, input.fit)) check.basis += "; the shortest is " + origin_in_words(*computed, input.units);
     return check;
 }
 

@@ -108,7 +108,7 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
     for (const FitReading& fit : order.fits) {
         const bool converted = fit.reaches[End::tractor].bends() || fit.reaches[End::implement].bends();
         const bool says_reference = order.reading.has_wide_angle || fit.between == Between::grooves;
-        if (!fit.fit.shortest || (order.fits.size() == 1 && !says_reference)) continue;
+        if (!fit.fit.shortest || !fit.shortest || !fit.longest[Range::turning] || (order.fits.size() == 1 && !says_reference)) continue;
         std::string note = fit.tractor.empty() ? "Shortest" : fit.tractor + ": shortest";
         note += " " + length_text(order, fit.shortest->value) + (says_reference ? " " + fit_reference_text(fit) : "");
         if (converted) note += ", " + length_text(order, fit.fit.shortest->value) + " between the inner crosses";

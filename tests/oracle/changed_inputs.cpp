@@ -25,7 +25,7 @@ void set(std::optional<Measurement>& measurement, const std::optional<Length>& l
 void set_input(Job& job, const std::string& name, const std::optional<Length>& length)
 {
     if (name == "closed") job.shaft.closed.length = *length;
-    if (name == "shortest") job.fits[0].shortest.length = *length;
+    if (name == "shortest") job.fits[0].shortest->length = *length;
     for (const Range range : all_ranges)
         if (name == std::string("longest_") + to_word(range)) set(job.fits[0].longest[range], length, std::nullopt);
     for (const Tube tube : both_tubes) {
@@ -97,7 +97,7 @@ Job changed_job(const BaseJob& base, const Changes& changes)
 Changes issued_lengths(const BaseJob& base)
 {
     const Job job = changed_job(base, {});
-    Changes issued{{"closed", job.shaft.closed.length}, {"shortest", job.fits[0].shortest.length}};
+    Changes issued{{"closed", job.shaft.closed.length}, {"shortest", job.fits[0].shortest->length}};
     const auto add = [&](const std::string& name, const std::optional<Measurement>& measurement) {
         issued[name] = measurement ? std::optional(measurement->length) : std::nullopt;
     };

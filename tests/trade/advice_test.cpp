@@ -55,7 +55,7 @@ World in_telescoping_lengths(World world)
 
 World with_shortest_at_least(World world, Length least)
 {
-    for (JobFit& fit : world.job.fits) fit.shortest.length = std::max(fit.shortest.length, least);
+    for (JobFit& fit : world.job.fits) fit.shortest->length = std::max(fit.shortest->length, least);
     return world;
 }
 
@@ -113,7 +113,7 @@ World tried_world(std::uint64_t number)
     Series& series = world.catalogue.series[0];
     if (number % 7 == 0) series.shortening_forbidden = true;
     if (number % 7 == 1) series.halves[Tube::inner].least_tube = mm(360);
-    if (number % 7 == 2) world.job.fits[0].shortest.plus_minus = mm(38);
+    if (number % 7 == 2) world.job.fits[0].shortest->plus_minus = mm(38);
     if (number % 7 == 3) world.job.shaft.halves[Tube::outer].guard = measured(250);
     return world;
 }
