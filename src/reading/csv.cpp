@@ -130,9 +130,8 @@ Problem unknown_column(const CsvCell& cell, const std::vector<std::string>& name
 // What stands in the header.
 class Header {
 public:
-    Header(const Fields& fields, const std::vector<CsvColumn>& columns, const Place& start) : fields_(fields.cells.size())
+    Header(const Fields& fields, const std::vector<CsvColumn>& columns, const Place& start) : problems(fields.problems), fields_(fields.cells.size())
     {
-        problems = fields.problems;
         if (!problems.empty()) return;
         const std::vector<std::string> names = names_of(columns);
         for (const CsvColumn& column : columns) {

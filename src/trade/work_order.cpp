@@ -18,13 +18,22 @@ std::string shaft_title(const Job& job, const Series* series)
     return title;
 }
 
+// The tractors that the fits name, for a job that names none itself.
+std::string tractors_of_fits(const Job& job)
+{
+    std::string names;
+    for (const JobFit& fit : job.fits)
+        if (!fit.tractor.empty()) names += (names.empty() ? "" : "; ") + fit.tractor;
+    return names;
+}
+
 void fill_heading(WorkOrder& order, const Job& job, const Series* series, const Workshop& workshop)
 {
     order.order = job.order;
     order.date = job.date;
     order.customer = job.customer;
     order.machine = job.machine;
-    order.tractor = job.tractor;
+    order.tractor = job.tractor.empty() ? tractors_of_fits(job) : job.tractor;
     order.owner = workshop.name;
     order.shaft_title = shaft_title(job, series);
     order.shaft = job.shaft;

@@ -235,7 +235,7 @@ TEST_CASE("either reference of a random shaft gives one answer")
         CHECK(figures_of(worked(world)) == figures_of(inner));
         for (JobFit& fit : world.job.fits) {
             fit.reference = Reference::outer_cross;
-            fit.shortest.length = in_line_at_outer_crosses(world, fit.shortest.length);
+            fit.shortest->length = in_line_at_outer_crosses(world, fit.shortest->length);
             for (const Range range : all_ranges)
                 fit.longest[range]->length = at_outer_crosses(world, fit, range, fit.longest[range]->length);
         }
