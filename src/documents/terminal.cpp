@@ -77,7 +77,7 @@ std::string cut_lines(const WorkOrder& order)
     const std::string reference = !order.reading.has_wide_angle ? "between crosses"
                                   : order.reading.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
     const char* when = order.verdict == Verdict::cut ? "after the cut " : "";
-    return lines + "  closed length " + when + measured(order, order.cut->closed_at_reference, Toward::nearest) + " " + reference + "\n";
+    return lines + "  closed length " + when + measured(order, order.cut->closed_at[order.reading.reference], Toward::nearest) + " " + reference + "\n";
 }
 
 std::string check_line(const Check& check, Colour colour)

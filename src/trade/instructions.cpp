@@ -71,7 +71,7 @@ void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
     const CutPlan& plan = order.cut->plan;
     if (order.stops->agreement != ClosedAgreement::agrees) steps.emplace_back("Find out why it does not close as its halves say; measure again.");
     steps.emplace_back("Mark the phase along both tubes, then part the shaft.");
-    steps.emplace_back("Measure both halves: as in \"was\" on the sheet? If not, stop.");
+    steps.emplace_back("Both halves as long as \"was\" says? If not, stop.");
     steps.emplace_back("Mark the cuts from the free ends; check what is kept.");
     steps.emplace_back("At the shortest position hold the halves side by side: do the cuts look right? If not, stop.");
     if (guard_unmeasured(order)) steps.emplace_back("Confirm the cut of the guard that was not measured.");
@@ -89,7 +89,7 @@ void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
     steps.emplace_back("Put together in phase: the marks meet.");
     if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
     steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
-    steps.emplace_back("Longest position: crosses no further apart than stated.");
+    steps.emplace_back("Longest position: no further apart than stated.");
     if (order.fits.size() > 1) steps.emplace_back("Check both positions with every other tractor.");
     // Four published texts; from memory also EN ISO 4254-1 and EN 12965.
     steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more.");

@@ -52,8 +52,10 @@ Overlaps overlaps_of(const CutPlan& plan, const Fit& fit)
 
 CutFigures cut_figures(const WorkOrder& order, const CutPlan& plan)
 {
-    const Length beyond = order.reading.closed.value - order.reading.shaft.closed.value;
-    return {plan, plan.closed + beyond, overlaps_of(plan, order.fit)};
+    PerEach<Reference, Length> closed_at;
+    closed_at[Reference::inner_cross] = plan.closed;
+    closed_at[Reference::outer_cross] = plan.closed + order.reading.shaft.spacing[End::tractor] + order.reading.shaft.spacing[End::implement];
+    return {plan, closed_at, overlaps_of(plan, order.fit)};
 }
 
 std::vector<std::string> reasons_of(const std::vector<Check>& checks)
