@@ -108,6 +108,7 @@ public:
         options_.common = std::move(result.options);
         if (const std::string fault = read_own_options(texts_, options_); !fault.empty()) return fault;
         if (files_.empty()) return "no list is named; give one file of pieces";
+        if (!is_utf8(files_.front())) return "the name of the file of pieces is not UTF-8 text, and the documents are named after it; rename it";
         return files_.size() > 1 ? shaftcut::quoted(files_[1]) + " is not expected; saw takes one file of pieces" : "";
     }
 

@@ -107,7 +107,7 @@ std::string terminal_text(const SawOrder& order, Colour colour)
     const auto with_unit = [&](Length length) { return saw_figure_with_unit(length, order.units); };
     const SawTotals& totals = order.totals;
     const char* code = order.plan.proven_optimal ? "1;32" : "1";
-    std::string text = order.name + ": " + painted(fmt::format("{} BARS FOR {} PIECES", totals.bars, totals.pieces), code, colour) + "\n";
+    std::string text = order.name + ": " + painted(fmt::format("{} BAR{} FOR {} PIECE{}", totals.bars, totals.bars == 1 ? "" : "S", totals.pieces, totals.pieces == 1 ? "" : "S"), code, colour) + "\n";
     std::vector<std::string> fetch;
     for (const BarsToFetch& bars : order.fetch) fetch.push_back(fmt::format("{} × {}", bars.count, with_unit(bars.length)));
     text += wrapped("  fetch      ", listed(fetch, "and"));

@@ -145,6 +145,24 @@ TEST_CASE("saw: what cannot be cut is refused with exact figures, and nothing is
     CHECK(has(refused("length,count,label\n"), "there is no piece to cut"));
 }
 
+TEST_CASE("saw: documents are named after the list, whatever it is called, as long as it is text")
+{
+    const Folder folder;
+    const std::string list = "length,count,label\n100,1,=1+1\n";
+    for (const std::string& name : {std::string("a&b <c>"), std::string(200, 'n'), std::string("x.tar"), std::string("Rohre für Łąka")}) {
+        write_all(folder.file(name + ".csv"), list);
+        const Run one = run(saw_in(folder, name + ".csv"));
+        INFO(name << one.err);
+        CHECK(one.exit == 0);
+        CHECK(has(one.out, name + ": 1 BAR FOR 1 PIECE\n"));
+        for (const char* end : {"-saw-plan.pdf", "-saw-plan.xlsx", "-saw-plan.json"}) CHECK(std::filesystem::exists(folder.file(name + end)));
+    }
+    write_all(folder.file("\xFF.csv"), list);
+    const Run no_text = run(saw_in(folder, "\xFF.csv"));
+    CHECK(no_text.exit == 2);
+    CHECK(has(no_text.err, "is not UTF-8 text"));
+}
+
 TEST_CASE("saw: bad usage says what would be right")
 {
     CHECK(has(run({"saw"}).err, "give one file of pieces"));
