@@ -97,14 +97,16 @@ double Canvas::paragraph(Point top_left, double width, std::string_view text, Le
     return y;
 }
 
-void draw_dimension(Canvas& canvas, const Dimension& d)
+void draw_dimension(Canvas& canvas, const DimensionLine& d)
 {
     const bool inside = d.to - d.from >= least_inside;
     const double past = d.y < d.from_y ? -past_line : past_line;
     canvas.line({d.from, d.from_y}, {d.from, d.y + past}, pen::dimension);
     canvas.line({d.to, d.to_y}, {d.to, d.y + past}, pen::dimension);
     const double tail = inside ? 0 : 2 * arrow_length;
-    canvas.line({d.from - tail, d.y}, {d.to + tail, d.y}, pen::dimension);
+    const bool gap = d.gap_to > d.gap_from;
+    canvas.line({d.from - tail, d.y}, {gap ? d.gap_from : d.to + tail, d.y}, pen::dimension);
+    if (gap) canvas.line({d.gap_to, d.y}, {d.to + tail, d.y}, pen::dimension);
     arrow(canvas, {d.from, d.y}, inside ? -1 : 1);
     arrow(canvas, {d.to, d.y}, inside ? 1 : -1);
     canvas.text({(d.from + d.to) / 2, d.y - 1.3}, d.figure, lettering::figure, Align::centre);

@@ -1,27 +1,18 @@
 // One half of the shaft: joint, tube, guard, where they are cut, and the box that says how much comes off.
 //
-// Schematic, not to scale. The half is drawn as it lies with the tractor on the left: `Frame` turns distances from the
-// joint's end into places on the page.
+// Schematic, not to scale. The half is drawn as it lies with the tractor on the left.
 #include <algorithm>
 #include <utility>
 
 #include "cut_sheet_parts.hpp"
+#include "joint_drawing.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
 
 constexpr double guard_height = 15, guard_wall = 1.8, outer_tube = 8.4, inner_tube = 6.2;
 constexpr double guard_line_at = 11.4, axis_at = 22.9, tube_line_at = 37.2, boxes_at = 39.6;
-constexpr double cross_radius = 3, yoke = 11, crosses_apart = 27, end_margin = 5;
-
-struct Frame {
-    double left = 0, width = 0, top = 0;
-    bool mirrored = false;
-
-    double x(double along) const { return mirrored ? left + width - along : left + along; }
-    double axis() const { return top + axis_at; }
-    Point at(double along, double above_axis) const { return {x(along), axis() - above_axis}; }
-};
+constexpr double crosses_apart = 27, end_margin = 5;
 
 // Distances along the drawing from the joint's end of it.
 struct Places {
@@ -58,40 +49,12 @@ Places places_of(const WorkOrder& order, const Frame& frame, const TubeView& tub
     return places;
 }
 
-void draw_cross(Canvas& canvas, const Frame& frame, double along)
-{
-    const Point centre = frame.at(along, 0);
-    canvas.disc(centre, cross_radius, Fill::white, pen::outline);
-    canvas.line({centre.x - cross_radius, centre.y}, {centre.x + cross_radius, centre.y}, pen::guard);
-    canvas.line({centre.x, centre.y - cross_radius}, {centre.x, centre.y + cross_radius}, pen::guard);
-}
-
-void draw_joint(Canvas& canvas, const Frame& frame, const Places& places)
-{
-    const double outer = places.outer_cross, inner = places.inner_cross;
-    canvas.shape({frame.at(outer - 12, 4), frame.at(outer - 6, 4), frame.at(outer + 1, 2.6), frame.at(outer + 1, -2.6),
-                  frame.at(outer - 6, -4), frame.at(outer - 12, -4)}, pen::outline, Fill::white);
-    canvas.shape({frame.at(inner - 1, 2.6), frame.at(inner + 6, 4), frame.at(inner + yoke, 4), frame.at(inner + yoke, -4),
-                  frame.at(inner + 6, -4), frame.at(inner - 1, -2.6)}, pen::outline, Fill::white);
-    if (inner > outer)
-        canvas.shape({frame.at(outer - 4, 6), frame.at(inner + 4, 6), frame.at(inner + 4, -6), frame.at(outer - 4, -6)},
-                     pen::outline, Fill::white);
-    draw_cross(canvas, frame, outer);
-    if (inner > outer) draw_cross(canvas, frame, inner);
-}
-
-Rect between(const Frame& frame, double from, double to, double above, double below)
-{
-    const double left = std::min(frame.x(from), frame.x(to));
-    return {left, frame.axis() - above, std::abs(to - from), above - below};
-}
-
 void draw_tube(Canvas& canvas, const Frame& frame, const Places& places, Tube tube)
 {
     const double half = (tube == Tube::outer ? outer_tube : inner_tube) / 2;
-    canvas.box(between(frame, places.inner_cross + yoke, places.tube_cut, half, -half), pen::outline, Fill::white);
+    canvas.box(along_axis(frame, places.inner_cross + yoke, places.tube_cut, half, -half), pen::outline, Fill::white);
     if (places.tube_cut == places.tube_end) return;
-    canvas.box(between(frame, places.tube_cut, places.tube_end, half, -half), pen::outline, Fill::hatched);
+    canvas.box(along_axis(frame, places.tube_cut, places.tube_end, half, -half), pen::outline, Fill::hatched);
     canvas.line(frame.at(places.tube_cut, half + 1.6), frame.at(places.tube_cut, -half - 1.6), pen::cut_mark);
 }
 
@@ -170,8 +133,8 @@ void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, 
         canvas.text({inner + in, y}, "centre of cross", lettering::note, after);
         return;
     }
-    canvas.text({inner + in, y}, "inner cross", lettering::note, after);
-    canvas.text({inner - in, y}, "outer cross", lettering::note, frame.mirrored ? Align::left : Align::right);
+    canvas.text({inner + in, y}, "INNER cross", lettering::strong, after);
+    canvas.text({outer, y}, "outer cross", lettering::note, Align::centre);
     const double line = frame.top + guard_line_at, from = frame.axis() - 6.5;
     draw_dimension(canvas, {std::min(inner, outer), std::max(inner, outer), line, from, from,
                             printed(order, order.reading.shaft.spacing[end])});
@@ -200,12 +163,12 @@ double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order
 
 double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
 {
-    const Frame frame{room.x, room.width, room.y, end == End::implement};
+    const Frame frame{room.x, room.width, room.y, axis_at, end == End::implement};
     const TubeView tube = tube_view(order, end, false), guard = tube_view(order, end, true);
     const Places places = places_of(order, frame, tube, guard);
     draw_half_heading(canvas, frame, order, end);
     draw_guard(canvas, frame, places);
-    draw_joint(canvas, frame, places);
+    draw_joint(canvas, frame, places.outer_cross, places.inner_cross);
     draw_tube(canvas, frame, places, tube.tube);
     canvas.line(frame.at(places.outer_cross - 13, 0), frame.at(frame.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
     const double bare = places.inner_cross + yoke + 5;

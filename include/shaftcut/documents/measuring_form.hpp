@@ -1,0 +1,39 @@
+// The blank measuring form that goes to the tractor: two sheets, filled in by hand, from which a job file is written.
+//
+// What it asks for is what a job file holds, by the same words (docs/job-format.md), in the order in which one does it:
+// sheet 1 the shaft, sheet 2 the machine; for another tractor or machine, sheet 2 again. Every length is drawn where it is
+// measured, with the box to write it in on its dimension line. Nothing is computed here.
+// Checked for every series, paper and unit by its rectangles, and against the attributes of config/job.xsd
+// (tests/documents/measuring_form_test.cpp).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/documents/page.hpp"
+#include "shaftcut/documents/paper.hpp"
+#include "shaftcut/trade/catalogue.hpp"
+#include "shaftcut/words/length.hpp"
+
+namespace shaftcut {
+
+struct MeasuringForm {
+    std::optional<Series> series;          // nothing: for a shaft of any series or of none; both references to tick
+    std::vector<std::string> connections;  // the catalogue's, by name
+    Units units = Units::mm;               // of every length written in a box
+    Length plus_minus;                     // what counts where none is written
+    std::string owner;                     // the file's author; may be empty
+};
+
+// The two sheets. Throws FontFault.
+std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper);
+
+// "measuring-form.pdf", "measuring-form-Alder-2.pdf": what is neither a letter, a digit, ".", "_" nor beyond ASCII becomes "-".
+std::string measuring_form_name(const MeasuringForm& form);
+
+// Its name and its PDF. Dated 2000-01-01, so that its bytes stay the same. Throws FontFault and DrawingFault.
+Document measuring_form_document(const MeasuringForm& form, Paper paper);
+
+}  // namespace shaftcut

@@ -1,0 +1,93 @@
+// Where the lengths at the machine are measured: between the crosses, or between the grooves of the stubs.
+#include "measuring_form_parts.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut::measuring_form {
+namespace {
+
+constexpr double axis_at = 14.5, to_dimension = 9.5, row = 6.5, entry_height = 10, groove_at = first_cross_at - 9;
+
+// The stub with its groove, the joint on it, and the beginning of its tube.
+void draw_coupled_half(Canvas& canvas, const Frame& frame, double inner_cross, double tube_half_height)
+{
+    canvas.box(along_axis(frame, 0, 3, 2.2, -2.2), pen::outline, Fill::white);
+    canvas.line(frame.at(0, 8), frame.at(0, -8), pen::cut_mark);
+    draw_joint(canvas, frame, first_cross_at, inner_cross);
+    canvas.line(frame.at(groove_at, 4), frame.at(groove_at, -4), pen::dimension, {1, 0.7});
+    canvas.box(along_axis(frame, inner_cross + yoke, inner_cross + yoke + 22, tube_half_height, -tube_half_height), pen::outline, Fill::white);
+}
+
+// A dimension over the whole drawing, with words in its middle; to tick where the form leaves it open.
+void draw_choice(Canvas& canvas, const Frame& left, double from, double to, double y, const std::string& words, bool to_tick)
+{
+    const double width = canvas.width_of(words, lettering::strong) + (to_tick ? 5.2 : 0), middle = left.left + left.width / 2;
+    const double side = y < left.axis() ? -1 : 1, edge = left.axis() + side * (cross_radius + 0.5);
+    draw_dimension(canvas, {left.x(from), left.x(to), y, edge, edge, "", middle - width / 2 - 1.5, middle + width / 2 + 1.5});
+    const Point at{middle - width / 2, y + 1.3};
+    if (to_tick) draw_tick(canvas, at, words);
+    else canvas.text(at, words, lettering::strong);
+}
+
+// Each way to measure, below or above the drawing.
+double draw_choices(Canvas& canvas, const Frame& left, const MeasuringForm& form)
+{
+    const auto stated = stated_reference(form);
+    const double right_cross = left.width - first_cross_at, above = left.axis() - to_dimension;
+    double below = left.axis() + to_dimension + 3;
+    if (!may_be_wide_angle(form)) {
+        draw_choice(canvas, left, first_cross_at, right_cross, above, "between crosses", true);
+    } else {
+        for (const Reference reference : {Reference::outer_cross, Reference::inner_cross}) {
+            if (stated.value_or(reference) != reference) continue;
+            const double cross = first_cross_at + (reference == Reference::inner_cross ? crosses_apart : 0);
+            const bool up = stated || reference == Reference::outer_cross;
+            draw_choice(canvas, left, cross, right_cross, up ? above : below, std::string("between crosses, reference ") + to_word(reference), true);
+            if (!up) below += row;
+        }
+    }
+    draw_choice(canvas, left, groove_at, left.width - groove_at, below, "between grooves, the stubs' (series must be known)", true);
+    return below + 2;
+}
+
+}  // namespace
+
+double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form)
+{
+    const double top = draw_heading(canvas, room, 5, "fit", "one half on each stub, side by side; the tape straight from one to the other. All lengths the same way.");
+    const double inner_cross = first_cross_at + (may_be_wide_angle(form) ? crosses_apart : 0);
+    const Frame left{room.x, room.width, top, axis_at, false}, right{room.x, room.width, top, axis_at, true};
+    draw_coupled_half(canvas, left, inner_cross, 4.2);
+    draw_coupled_half(canvas, right, first_cross_at, 3.1);
+    draw_joint_names(canvas, left, form, to_dimension + 0.5);
+    draw_joint_names(canvas, right, form, to_dimension + 0.5);
+    const double y = draw_choices(canvas, left, form) + 2;
+    draw_entry(canvas, {room.x, y, room.width, entry_height}, "tractor (for another tractor or machine fill in another sheet 2)");
+    return y + entry_height;
+}
+
+double draw_angles(Canvas& canvas, Rect room, const MeasuringForm&)
+{
+    const double top = draw_heading(canvas, room, 7, "angle", "the greatest of each joint, between stub and tube; on a wide-angle joint over both its crosses");
+    const double column = (room.width - 3 * gap) / 4;
+    draw_angle_picture(canvas, {room.x, top, column, 2 * entry_height + gap});
+    double y = top;
+    for (const End end : both_ends) {
+        const std::string side = to_word(end);
+        draw_entries(canvas, {room.x + column + gap, y, room.width - column - gap, entry_height},
+                     {{1, side + " working", "°"}, {1, side + " turning", "°"}, {1, side + " standing", "°"}});
+        y += entry_height + gap;
+    }
+    canvas.text({room.x, y + 1.6}, "Lengths from an outer cross or between grooves need them: the joints bend on the way.", lettering::note);
+    return y + 2.4;
+}
+
+double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm& form)
+{
+    canvas.begin(Part::paragraph);
+    canvas.text({room.x, room.y + 3.4}, "Back at the bench: each word here is an attribute of the job file; write it, then shaftcut cut makes the cut sheet.", lettering::note);
+    draw_entries(canvas, {room.x, room.y + 5, room.width, entry_height},
+                 {{1.1, "closing-clearance, if the manual states one", unit_word(form.units)}, {1, "measured by", ""}});
+    return room.y + 5 + entry_height;
+}
+
+}  // namespace shaftcut::measuring_form

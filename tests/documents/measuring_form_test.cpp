@@ -1,0 +1,234 @@
+#include "shaftcut/documents/measuring_form.hpp"
+
+#include <fstream>
+#include <pugixml.hpp>
+#include <set>
+
+#include "documents/page_checks.hpp"
+#include "shaftcut/documents/font.hpp"
+#include "shaftcut/reading/catalogue_reader.hpp"
+#include "shaftcut/reading/source.hpp"
+#include "shaftcut/words/text.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+const std::string config = std::string(SHAFTCUT_SOURCE_DIR) + "/config/";
+
+const Fonts& fonts()
+{
+    static const Fonts loaded;
+    return loaded;
+}
+
+Catalogue demo_catalogue()
+{
+    auto loaded = load(config + "series.xml");
+    return *read_catalogue(std::get<Source>(loaded)).value;
+}
+
+MeasuringForm form_of(std::optional<Series> series, Units units)
+{
+    MeasuringForm form;
+    form.series = std::move(series);
+    for (const Connection& connection : demo_catalogue().connections) form.connections.push_back(connection.name);
+    form.units = units;
+    form.plus_minus = Length::millimetres(2);
+    return form;
+}
+
+// As long as the catalogue's rules allow, and with everything that may be left out left out.
+Series hard_series()
+{
+    Series series;
+    series.name = std::string(60, 'W');
+    series.shape = Shape::triangular;
+    series.wide_angle = WideAngleJoint{Length::millimetres(12345), {}};
+    return series;
+}
+
+std::vector<MeasuringForm> forms()
+{
+    std::vector<MeasuringForm> all;
+    for (const Units units : {Units::mm, Units::in}) {
+        all.push_back(form_of(std::nullopt, units));
+        for (const Series& series : demo_catalogue().series) all.push_back(form_of(series, units));
+        all.push_back(form_of(hard_series(), units));
+        Series standard_only = hard_series();
+        standard_only.wide_angle.reset();
+        standard_only.name = "⌀ Ольха 7";
+        all.push_back(form_of(standard_only, units));
+        Series both_references = hard_series();
+        both_references.shape = Shape::square;
+        both_references.name = "Square 1";
+        all.push_back(form_of(both_references, units));
+        all.push_back(form_of(std::nullopt, units));
+        all.back().connections.assign(40, std::string(60, 'M'));
+        all.back().plus_minus = Length::millimetres(99999);
+    }
+    return all;
+}
+
+template <class Look>
+void on_every_sheet(const Look& look)
+{
+    for (const MeasuringForm& form : forms())
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::vector<Page> pages = draw_measuring_form(form, paper);
+            REQUIRE(pages.size() == 2);
+            for (std::size_t i = 0; i < pages.size(); ++i) {
+                INFO((form.series ? form.series->name : "no series") << ", " << unit_word(form.units) << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
+                look(pages[i]);
+            }
+        }
+}
+
+std::string joined(const std::vector<std::string>& lines)
+{
+    std::string out;
+    for (const std::string& line : lines) out += "\n  " + line;
+    return out;
+}
+
+bool has_word(const std::vector<Page>& pages, const std::string& word)
+{
+    const auto is_of_a_word = [](char byte) { return std::isalnum(static_cast<unsigned char>(byte)) || byte == '-'; };
+    for (const Page& page : pages)
+        for (const Text& text : texts_of(page))
+            for (std::size_t at = text.text.find(word); at != std::string::npos; at = text.text.find(word, at + 1)) {
+                const bool starts = at == 0 || !is_of_a_word(text.text[at - 1]), end = at + word.size() == text.text.size() || !is_of_a_word(text.text[at + word.size()]);
+                if (starts && end) return true;
+            }
+    return false;
+}
+
+std::string words_of_name(const Length& length, Units units) { return figure_with_millimetres(length, units); }
+
+// The nodes of job.xsd that hold something a form asks for: every element's name, attribute's name and word to choose.
+std::set<std::string> words_of_schema(const std::string& file, const std::set<std::string>& types)
+{
+    pugi::xml_document schema;
+    REQUIRE(schema.load_file((config + file).c_str()));
+    std::set<std::string> words;
+    for (const auto& type : schema.select_nodes("/xs:schema/*[@name]")) {
+        if (!types.count(type.node().attribute("name").value())) continue;
+        for (const auto& named : type.node().select_nodes(".//xs:element[@name] | .//xs:attribute[@name]")) words.insert(named.node().attribute("name").value());
+        for (const auto& word : type.node().select_nodes(".//xs:enumeration")) words.insert(word.node().attribute("value").value());
+    }
+    return words;
+}
+
+// Every rectangle drawn with four corners, as wide and high as a box to write in.
+std::vector<Rect> boxes_of(const Page& page)
+{
+    std::vector<Rect> boxes;
+    for (const Mark& mark : page.marks) {
+        const auto* path = std::get_if<Path>(&mark.what);
+        if (!path || !path->closed || path->points.size() != 4 || path->fill != Fill::none) continue;
+        const Point a = path->points[0], c = path->points[2];
+        if (path->points[1].y == a.y && path->points[1].x == c.x) boxes.push_back({a.x, a.y, c.x - a.x, c.y - a.y});
+    }
+    return boxes;
+}
+
+}  // namespace
+
+TEST_CASE("measuring form: no two texts overlap, none leaves the margins, no line runs through one")
+{
+    on_every_sheet([](const Page& page) {
+        const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
+        INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
+        CHECK(overlapping.empty());
+        CHECK(struck.empty());
+        for (const Text& text : texts_of(page)) {
+            INFO(text.text);
+            CHECK(inside(page, text.box, 9.9));
+        }
+    });
+}
+
+TEST_CASE("measuring form: every text is at least 2.5 mm high and has all its glyphs")
+{
+    on_every_sheet([](const Page& page) {
+        for (const Text& text : texts_of(page)) {
+            INFO(text.text);
+            CHECK(text.cap_height >= 2.5);
+            CHECK(text.stretch >= 0.62);
+            for (const char32_t point : code_points(text.text)) CHECK(fonts().can_draw(point));
+        }
+    });
+}
+
+TEST_CASE("measuring form: every box stays on the page, and no line and no other box runs through one to write in")
+{
+    on_every_sheet([](const Page& page) {
+        for (const Rect& box : boxes_of(page)) {
+            INFO(box.x << ", " << box.y << ": " << box.width << " x " << box.height);
+            CHECK(inside(page, box, 9.4));
+            if (box.width < 20 || box.height < 8 || box.height > 11) continue;  // not to write in
+            const Rect core{box.x + 0.3, box.y + 0.3, box.width - 0.6, box.height - 0.6};
+            for (const Mark& mark : page.marks)
+                if (const auto* path = std::get_if<Path>(&mark.what))
+                    for (std::size_t i = 0; i + 1 < path->points.size(); ++i) CHECK_FALSE(crosses(path->points[i], path->points[i + 1], core));
+        }
+    });
+}
+
+TEST_CASE("measuring form: what a job file holds is on it by its own name")
+{
+    const auto attributes = words_of_schema("job.xsd", {"job", "for", "shaft", "closed", "end", "half", "fit"});
+    CHECK(attributes.size() > 50);
+    CHECK(attributes.count("lubrication-hole") == 1);
+    const auto shared = words_of_schema("common.xsd", {"side", "tube", "joint", "reference", "shape"});
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const std::vector<Page> pages = draw_measuring_form(form_of(std::nullopt, Units::mm), paper);
+        for (const auto* words : {&attributes, &shared})
+            for (const std::string& word : *words) {
+                // The elements that only group others, and the form's own kind of fit: not the machine's geometry.
+                if (word == "job" || word == "limits" || word == "for") continue;
+                INFO(word);
+                CHECK(has_word(pages, word));
+            }
+    }
+}
+
+TEST_CASE("measuring form: a series is drawn at its own reference, and states what needs no measuring")
+{
+    for (const Series& series : demo_catalogue().series) {
+        INFO(series.name);
+        const std::vector<Page> pages = draw_measuring_form(form_of(series, Units::in), Paper::a4);
+        CHECK(all_text(pages).find(squeezed(series.name)) != std::string::npos);
+        const std::optional<Reference> reference = series.wide_angle_reference ? series.wide_angle_reference : usual_reference(series.shape);
+        const bool one = series.wide_angle && reference;
+        for (const Reference other : {Reference::outer_cross, Reference::inner_cross}) CHECK(has_word(pages, to_word(other)) == (series.wide_angle && (!one || other == *reference)));
+        if (series.wide_angle) CHECK(all_text(pages).find(squeezed(words_of_name(series.wide_angle->spacing, Units::in))) != std::string::npos);
+        else CHECK(has_word(pages, "its one cross"));
+    }
+}
+
+TEST_CASE("measuring form: units are those asked for")
+{
+    for (const Units units : {Units::mm, Units::in}) {
+        const std::vector<Page> pages = draw_measuring_form(form_of(std::nullopt, units), Paper::a4);
+        CHECK(has_word(pages, std::string("units ") + unit_word(units)));
+        const std::vector<Text> texts = texts_of(pages[1]);
+        const auto count = [&](const char* unit) { return std::count_if(texts.begin(), texts.end(), [&](const Text& text) { return text.text == unit; }); };
+        CHECK(count(unit_word(units)) == 9);
+        CHECK(count(unit_word(units == Units::mm ? Units::in : Units::mm)) == 0);
+    }
+}
+
+TEST_CASE("measuring form: its file is named by the series, and the same form has the same bytes")
+{
+    MeasuringForm form = form_of(std::nullopt, Units::mm);
+    CHECK(measuring_form_name(form) == "measuring-form.pdf");
+    form.series = Series{};
+    form.series->name = "Alder 2";
+    CHECK(measuring_form_name(form) == "measuring-form-Alder-2.pdf");
+    form.series->name = "../Ольха\\*";
+    CHECK(measuring_form_name(form) == "measuring-form-..-Ольха--.pdf");
+    CHECK(measuring_form_document(form, Paper::a4).bytes == measuring_form_document(form, Paper::a4).bytes);
+}
