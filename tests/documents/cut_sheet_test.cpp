@@ -189,7 +189,7 @@ TEST_CASE("a wide-angle joint names both crosses, a standard joint its one")
 {
     const Page wide = draw_cut_sheet(worked_in(both_wide_job(), Units::mm), Paper::a4).front();
     const std::vector<Text> texts = texts_of(wide);
-    for (const char* name : {"outer cross", "inner cross"})
+    for (const char* name : {"outer cross", "INNER cross"})
         CHECK(std::count_if(texts.begin(), texts.end(), [&](const Text& text) { return text.text == name; }) == 2);
     CHECK(find(wide, "Closed now: 924 mm between outer crosses = 796 mm between inner crosses"));
     CHECK(find(draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front(), "centre of cross"));
