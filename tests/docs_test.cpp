@@ -8,7 +8,6 @@
 #include "commands/program.hpp"
 #include "documents/workbook_parts.hpp"
 #include "shaftcut/documents/documents.hpp"
-#include "shaftcut/reading/xml.hpp"
 #include "shaftcut/trade/checks.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
@@ -59,93 +58,6 @@ Names completed(const std::vector<std::string>& words)
                                                       "_shaftcut; printf \"%s\\n\" \"${COMPREPLY[@]}\"' _ shaftcut" + typed);
     CHECK(offered.exit == 0);
     return matches(offered.out, std::regex("([^\n]+)"));
-}
-
-// An element as a schema states it: its attributes with their words, which of them are required, its children.
-struct Stated {
-    std::map<std::string, Names> attributes;
-    Names required, children;
-};
-
-// A schema's elements by name. `limits` is left out: its table is compared with the program's limits.
-class Schema {
-public:
-    explicit Schema(const std::string& name)
-    {
-        for (const std::string& file : {std::string("common.xsd"), name}) {
-            roots_.push_back(*parse_xml(std::get<Source>(load(config_folder + "/" + file))).root);
-            for (const XmlElement& type : roots_.back().children) types_[value(type, "name")] = type;
-        }
-        for (const XmlElement& child : roots_.back().children) find_elements(child);
-    }
-
-    const std::map<std::string, Stated>& elements() const { return elements_; }
-
-private:
-    static std::string value(const XmlElement& element, const std::string& name)
-    {
-        for (const XmlAttribute& attribute : element.attributes)
-            if (attribute.name == name) return attribute.value;
-        return {};
-    }
-
-    void find_elements(const XmlElement& in)
-    {
-        if (in.name == "xs:element" && value(in, "name") != "limits") {
-            const std::string type = value(in, "type");
-            Stated stated;
-            state(type.empty() ? in : types_[type], stated);
-            if (!stated.attributes.empty()) elements_[value(in, "name")] = stated;
-        }
-        for (const XmlElement& child : in.children) find_elements(child);
-    }
-
-    void state(const XmlElement& in, Stated& stated)
-    {
-        for (const XmlElement& child : in.children) {
-            if (child.name == "xs:attribute") {
-                const std::string name = value(child, "name");
-                find_words(child, stated.attributes[name]);
-                find_words(types_[value(child, "type")], stated.attributes[name]);
-                if (value(child, "use") == "required") stated.required.insert(name);
-            } else if (child.name == "xs:element") {
-                stated.children.insert("<" + value(child, "name") + ">");
-            } else {
-                state(child, stated);
-            }
-        }
-    }
-
-    void find_words(const XmlElement& in, Names& words)
-    {
-        if (in.name == "xs:enumeration") words.insert(value(in, "value"));
-        for (const XmlElement& child : in.children) find_words(child, words);
-    }
-
-    std::vector<XmlElement> roots_;
-    std::map<std::string, XmlElement> types_;
-    std::map<std::string, Stated> elements_;
-};
-
-void compare_element(const Markdown& markdown, const std::string& element, const Stated& stated)
-{
-    Names found;
-    for (const TableRow& row : markdown.rows_under("`" + element + "`")) {
-        REQUIRE(row.cells.size() == 3);
-        const std::string name = code_spans(row.cells[0]).at(0);
-        INFO(element << " " << name);
-        CHECK(found.insert(name).second);
-        if (name.front() == '<') continue;
-        CHECK((row.cells[1] == "yes") == (stated.required.count(name) == 1));
-        const auto known = stated.attributes.find(name);
-        if (known == stated.attributes.end()) continue;
-        const std::vector<std::string> spans = code_spans(row.cells[2]);
-        for (const std::string& word : known->second) CHECK(std::count(spans.begin(), spans.end(), word) > 0);
-    }
-    Names wanted = stated.children;
-    for (const auto& [name, words] : stated.attributes) wanted.insert(name);
-    INFO(element);
-    CHECK(found == wanted);
 }
 
 Names first_spans(const std::vector<TableRow>& rows)
@@ -213,29 +125,6 @@ TEST_CASE("the completion offers every command, option and format, and nothing e
     CHECK(completed({"cut", "--config", "conf"}) == Names{"config"});
     CHECK(completed({"cut", "samples/plain"}) == Names{"samples/plain-cut.xml"});
     CHECK(completed({"cut", "READ"}).empty());
-}
-
-TEST_CASE("every element, attribute and word of a file is described, with what is required")
-{
-    for (const auto& [schema_file, page] : {std::pair("job.xsd", "docs/job-format.md"), std::pair("series.xsd", "docs/configuration.md"),
-                                            std::pair("workshop.xsd", "docs/configuration.md")}) {
-        const Schema schema(schema_file);
-        const Markdown markdown = read_markdown(page);
-        REQUIRE(schema.elements().size() >= 3);
-        for (const auto& [element, stated] : schema.elements()) compare_element(markdown, element, stated);
-    }
-}
-
-TEST_CASE("every described element exists")
-{
-    const Schema job("job.xsd"), series("series.xsd"), workshop("workshop.xsd");
-    for (const char* page : {"docs/job-format.md", "docs/configuration.md"})
-        for (const TableRow& row : read_markdown(page).rows) {
-            if (row.heading.front() != '`') continue;
-            const std::string element = code_spans(row.heading)[0];
-            INFO(page << " " << element);
-            CHECK(job.elements().count(element) + series.elements().count(element) + workshop.elements().count(element) > 0);
-        }
 }
 
 TEST_CASE("the table of limits is the program's")

@@ -1,15 +1,14 @@
 // shaftcut cut: cut sheets and work orders for shafts that exist.
 #include <algorithm>
 #include <chrono>
-#include <filesystem>
 #include <map>
 #include <sstream>
 #include <ostream>
 
 #include "commands.hpp"
 #include "shaftcut/commands/configuration.hpp"
+#include "shaftcut/commands/hand_out.hpp"
 #include "shaftcut/commands/options.hpp"
-#include "shaftcut/commands/output.hpp"
 #include "shaftcut/documents/json.hpp"
 #include "shaftcut/documents/terminal.hpp"
 #include "shaftcut/reading/job_reader.hpp"
@@ -33,11 +32,8 @@ public:
     {
         const ConfigurationRead read = read_configuration(options_.config, console);
         if (!read.configuration) return read.outcome;
-        if (const std::string fault = make_folder(); !fault.empty()) {
-            console.err << fault << "\n";
-            return Outcome::unwritable;
-        }
-        Outcome outcome = Outcome::answered;
+        Outcome outcome = make_folder(options_, console);
+        if (outcome != Outcome::answered) return outcome;
         for (std::size_t i = 0; i < files_.size(); ++i) {
             outcome = std::max(outcome, run_job(files_[i], *read.configuration, console));
             show_progress(i + 1, console);
@@ -53,14 +49,6 @@ public:
     }
 
 private:
-    std::string make_folder() const
-    {
-        if (options_.to_standard_output()) return {};
-        std::error_code error;
-        std::filesystem::create_directories(options_.output, error);
-        return error ? options_.output + " could not be made: " + error.message() : "";
-    }
-
     Outcome run_job(const std::string& path, const Configuration& configuration, Console& console)
     {
         const auto source = load_or_report(path, console);
@@ -82,30 +70,19 @@ private:
     Outcome hand_out_or_report(const WorkOrder& order, Console& console) const
     {
         try {
-            return hand_out(order, console);
+            return hand_out_order(order, console);
         } catch (const std::exception& fault) {
             console.err << "order " << order.order << ": " << fault.what() << "\n";
             return Outcome::unwritable;
         }
     }
 
-    Outcome hand_out(const WorkOrder& order, Console& console) const
+    Outcome hand_out_order(const WorkOrder& order, Console& console) const
     {
-        if (options_.to_standard_output()) {
-            console.out << json_of(order, JsonLayout::one_line);
-            return console.out ? Outcome::answered : Outcome::unwritable;
-        }
+        if (options_.to_standard_output()) return hand_out_json(json_of(order, JsonLayout::one_line), console);
         std::vector<Document> documents;
         for (const Format format : options_.formats) documents.push_back(document_of(order, format, options_.paper));
-        const std::string fault = write_documents(options_.output, documents, options_.replace ? Existing::replace : Existing::keep);
-        console.out << terminal_text(order, console.colour ? Colour::ansi : Colour::none);
-        if (!fault.empty()) {
-            console.out.flush();
-            console.err << fault << "\n";
-            return Outcome::unwritable;
-        }
-        for (const Document& document : documents) console.out << "  wrote       " << (std::filesystem::path(options_.output) / document.name).string() << "\n";
-        return Outcome::answered;
+        return hand_out(documents, terminal_text(order, console.colour ? Colour::ansi : Colour::none), options_, console);
     }
 
     // Once a call has taken more than a second, says how far it is.

@@ -97,7 +97,7 @@ double Canvas::paragraph(Point top_left, double width, std::string_view text, Le
     return y;
 }
 
-void draw_dimension(Canvas& canvas, const Dimension& d)
+void draw_dimension(Canvas& canvas, const DimensionLine& d)
 {
     const bool inside = d.to - d.from >= least_inside;
     const double past = d.y < d.from_y ? -past_line : past_line;

@@ -35,6 +35,18 @@ public:
         if (placed.next < blocks.size()) rest_.push_back({blocks, placed.next});
     }
 
+    // What did not fit so far, to be put elsewhere.
+    Blocks take_rest()
+    {
+        Blocks blocks;
+        for (const Rest& rest : rest_) {
+            const Blocks more = remaining(rest.blocks, rest.from);
+            blocks.insert(blocks.end(), more.begin(), more.end());
+        }
+        rest_.clear();
+        return blocks;
+    }
+
     // The picture of the overlaps, or a note that it is still to be drawn.
     void add_overlaps(const WorkOrder& order)
     {
@@ -105,6 +117,8 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
     Column left(sheets, {room.x, sheets.y(), width, height}, "");
     left.add(order.verdict == Verdict::refused ? refusal_blocks(order) : step_blocks(order));
     Column right(sheets, {room.x + width + column_gap, sheets.y(), width, height}, "all checks");
+    // Work that has no room goes on beside, not on another sheet.
+    right.add(left.take_rest());
     right.add(warning_blocks(order));
     right.add_overlaps(order);
     right.add(remark_blocks(order));

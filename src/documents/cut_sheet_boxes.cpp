@@ -12,12 +12,19 @@ constexpr double narrowest_kept = 0.8;
 
 std::string kept_text(const WorkOrder& order, const TubeView& view)
 {
-    return view.kept ? "(kept " + figure(*view.kept, order.units, Toward::down) + ")" : "(not measured)";
+    return view.kept ? "(keep " + figure(*view.kept, order.units, Toward::down) + ")" : "(confirm)";
 }
 
 std::string tolerance_text(const WorkOrder& order)
 {
-    return "± " + figure_with_unit(order.saw.plus_minus, order.units, Toward::up);
+    // What the worst cases count with, so it is not rounded to the paper's unit.
+    return "± " + figure_with_unit(order.saw.plus_minus, Units::mm);
+}
+
+// A guard that was not measured has a cut to be confirmed.
+std::string cut_text(const WorkOrder& order, const TubeView& view)
+{
+    return printed(order, *view.cut, Toward::up) + (view.kept ? "" : " ?");
 }
 
 // The figure to cut in its heavy frame; its right edge.
@@ -47,7 +54,7 @@ void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& 
     canvas.fitted({x, box.y + 4.9}, names_width - 1, half_name(view.end), lettering::strong);
     canvas.text({x, box.y + 10.4}, view.guard ? "GUARD" : "TUBE", lettering::name);
     canvas.text({figure_at - 1, box.y + 10.4}, "cut off", lettering::note, Align::right);
-    const double after = draw_figure(canvas, {figure_at, box.y + 1.8}, box.right() - figure_at, printed(order, *view.cut, Toward::up)) + 1.5;
+    const double after = draw_figure(canvas, {figure_at, box.y + 1.8}, box.right() - figure_at, cut_text(order, view)) + 1.5;
     const double room = box.right() - after - 1;
     canvas.fitted({after, box.y + 5.2}, room, tolerance_text(order), lettering::figure);
     canvas.fitted({after, box.y + 10.9}, room, kept_text(order, view), lettering::figure);
@@ -59,18 +66,18 @@ void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView&
     draw_number(canvas, {box.x + 4.5, box.y + 3.5}, view.number, Fill::black);
     const Rect name = canvas.text({box.x + 9, box.y + 4.7}, view.name() + " cut off", lettering::strong);
     canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, tolerance_text(order), lettering::note, Align::right);
-    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, printed(order, *view.cut, Toward::up)) + 2;
+    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, cut_text(order, view)) + 2;
     const double room = box.right() - after - 1;
     const bool alone = order.units == Units::mm && view.kept;
     canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_text(order, view), lettering::figure);
-    const std::string kept = view.kept ? ", kept " + beside(order, *view.kept, Toward::down) : ": hold the halves side by side";
-    if (order.units == Units::in) canvas.fitted({after, box.y + 15.5}, room, "= " + beside(order, *view.cut, Toward::up) + kept, lettering::note);
-    else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, "hold the halves side by side", lettering::note);
+    const std::string kept = view.kept ? ", keep " + beside(order, *view.kept, Toward::down) : ": hold the halves side by side";
+    if (order.units == Units::in) canvas.fitted({after, box.y + 15.5}, room, beside(order, *view.cut, Toward::up) + kept, lettering::note);
+    else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, "not measured: hold side by side", lettering::note);
 }
 
 bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const TubeView& view)
 {
-    const double cut = canvas.width_of(printed(order, *view.cut, Toward::up), lettering::cut) + 2 * padding;
+    const double cut = canvas.width_of(cut_text(order, view), lettering::cut) + 2 * padding;
     const double kept = std::max(canvas.width_of(tolerance_text(order), lettering::figure), narrowest_kept * canvas.width_of(kept_text(order, view), lettering::figure));
     return names_at + names_width + cut + 1.5 + kept + 1 <= width;
 }

@@ -42,6 +42,8 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
     return pieces;
 }
 
+}  // namespace
+
 Blocks remaining(const Blocks& blocks, std::size_t from)
 {
     Blocks rest(blocks.begin() + static_cast<std::ptrdiff_t>(from), blocks.end());
@@ -53,8 +55,6 @@ Blocks remaining(const Blocks& blocks, std::size_t from)
         }
     return rest;
 }
-
-}  // namespace
 
 double height_of(const Canvas& canvas, double width, const Block& block)
 {

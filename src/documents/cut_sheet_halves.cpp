@@ -133,8 +133,8 @@ void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, 
         canvas.text({inner + in, y}, "centre of cross", lettering::note, after);
         return;
     }
-    canvas.text({inner + in, y}, "inner cross", lettering::note, after);
-    canvas.text({inner - in, y}, "outer cross", lettering::note, frame.mirrored ? Align::left : Align::right);
+    canvas.text({inner + in, y}, "INNER cross", lettering::strong, after);
+    canvas.text({outer, y}, "outer cross", lettering::note, Align::centre);
     const double line = frame.top + guard_line_at, from = frame.axis() - 6.5;
     draw_dimension(canvas, {std::min(inner, outer), std::max(inner, outer), line, from, from,
                             printed(order, order.reading.shaft.spacing[end])});

@@ -78,7 +78,7 @@ double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
     Length greatest = Length::micrometres(1);
     for (const Position& position : all) greatest = std::max(greatest, position.length);
     canvas.begin(Part::figure);
-    double y = canvas.paragraph(Point{room.x, room.y}, room.width, "Overlap of the tubes, to scale", lettering::strong);
+    double y = canvas.paragraph(Point{room.x, room.y}, room.width, std::string("Overlap of the tubes, to scale") + (order.reading.has_wide_angle ? " (between INNER crosses)" : ""), lettering::strong);
     for (const Position& position : all) {
         const Rect label = canvas.text({room.x, y + 4}, position.name + " " + printed(order, position.length), lettering::note);
         canvas.fitted({room.right(), y + 4}, room.right() - label.right() - 2, "overlap " + printed(order, position.overlap), lettering::figure, Align::right);

@@ -59,6 +59,8 @@ struct Placed {
     double bottom = 0;
 };
 Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from = 0);
+// The blocks from number `from` on, under their heading again.
+Blocks remaining(const Blocks& blocks, std::size_t from);
 double height_of(const Canvas& canvas, double width, const Block& block);
 
 Blocks step_blocks(const WorkOrder& order);

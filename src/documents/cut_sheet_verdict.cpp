@@ -17,26 +17,13 @@ std::string at_cross(const WorkOrder& order, Length length, Reference reference)
     return printed_with_both(order, length) + " " + between_words(order, reference);
 }
 
-// "860 mm from the outer cross = 796 mm from the inner cross"; the inner figure alone where the length is stated there.
-std::string closed_words(const WorkOrder& order, Length at_outer, Length at_inner)
+// "860 mm from the outer cross = 796 mm from the inner cross", the cross that the job stated first.
+std::string closed_words(const WorkOrder& order, const PerEach<Reference, Length>& closed)
 {
-    if (!order.reading.has_wide_angle) return printed_with_both(order, at_inner) + " between the crosses";
-    const std::string inner = at_cross(order, at_inner, Reference::inner_cross);
-    return order.reading.reference == Reference::inner_cross ? inner : at_cross(order, at_outer, Reference::outer_cross) + " = " + inner;
-}
-
-std::string before_words(const WorkOrder& order)
-{
-    const PerEach<Reference, Length>& closed = order.reading.closed_at;
-    if (!order.reading.has_wide_angle || order.reading.reference == Reference::outer_cross)
-        return "Closed now: " + closed_words(order, closed[Reference::outer_cross], closed[Reference::inner_cross]);
-    return "Closed now: " + at_cross(order, closed[Reference::inner_cross], Reference::inner_cross) + " = "
-           + at_cross(order, closed[Reference::outer_cross], Reference::outer_cross);
-}
-
-std::string after_words(const WorkOrder& order)
-{
-    return "After the cut: " + closed_words(order, order.cut->closed_at_reference, order.cut->plan.closed);
+    if (!order.reading.has_wide_angle) return printed_with_both(order, closed[Reference::inner_cross]) + " between the crosses";
+    const Reference stated = order.reading.reference;
+    const Reference other = stated == Reference::inner_cross ? Reference::outer_cross : Reference::inner_cross;
+    return at_cross(order, closed[stated], stated) + " = " + at_cross(order, closed[other], other);
 }
 
 }  // namespace
@@ -52,8 +39,8 @@ double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
     const double x = word.right() + 8, width = room.right() - x;
     canvas.begin(Part::paragraph);
     double y = canvas.paragraph({x, room.y - 1}, width, order.shaft_title, lettering::name);
-    y = canvas.paragraph({x, y}, width, before_words(order), lettering::note);
-    if (order.verdict == Verdict::cut) y = canvas.paragraph({x, y}, width, after_words(order), lettering::note);
+    y = canvas.paragraph({x, y}, width, "Closed now: " + closed_words(order, order.reading.closed_at), lettering::note);
+    if (order.verdict == Verdict::cut) y = canvas.paragraph({x, y}, width, "After the cut: " + closed_words(order, order.cut->closed_at), lettering::note);
     return std::max(room.y + height + 0.5, y);
 }
 

@@ -4,6 +4,8 @@
 #include FT_FREETYPE_H
 #include FT_ADVANCES_H
 
+#include <unordered_map>
+
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -72,6 +74,25 @@ struct Fonts::Faces {
     ~Faces() { FT_Done_FreeType(library); }  // with its faces
     Faces(const Faces&) = delete;
     Faces& operator=(const Faces&) = delete;
+
+    // The font is asked once for each: text is measured over and over while it is fitted to its place.
+    struct Glyph {
+        FT_UInt index = 0;     // 0: the font lacks it
+        FT_Fixed advance = 0;  // in the font's units
+    };
+    const Glyph& glyph(char32_t point, Weight weight)
+    {
+        const auto [known, is_new] = glyphs_[static_cast<int>(weight)].try_emplace(point);
+        if (is_new) {
+            const FT_Face of = face[static_cast<int>(weight)];
+            known->second.index = FT_Get_Char_Index(of, point);
+            if (FT_Get_Advance(of, known->second.index, FT_LOAD_NO_SCALE, &known->second.advance) != 0) known->second.advance = 0;
+        }
+        return known->second;
+    }
+
+private:
+    std::unordered_map<char32_t, Glyph> glyphs_[2];
 };
 
 Fonts::Fonts() : faces_(std::make_unique<Faces>()) {}
@@ -79,19 +100,15 @@ Fonts::~Fonts() = default;
 
 double Fonts::width(std::string_view text, double cap_height, Weight weight, double stretch) const
 {
-    const FT_Face face = faces_->face[static_cast<int>(weight)];
     FT_Fixed units = 0;
-    for (const char32_t point : code_points(text)) {
-        FT_Fixed advance = 0;
-        if (FT_Get_Advance(face, FT_Get_Char_Index(face, point), FT_LOAD_NO_SCALE, &advance) == 0) units += advance;
-    }
-    return static_cast<double>(units) / face->units_per_EM * (cap_height / cap_height_of_em) * stretch;
+    for (const char32_t point : code_points(text)) units += faces_->glyph(point, weight).advance;
+    return static_cast<double>(units) / faces_->face[static_cast<int>(weight)]->units_per_EM * (cap_height / cap_height_of_em) * stretch;
 }
 
 bool Fonts::can_draw(char32_t point) const
 {
     if (point < 0x20 || (point >= 0x7F && point <= 0x9F) || needs_shaping(point)) return false;
-    return FT_Get_Char_Index(faces_->face[0], point) != 0 && FT_Get_Char_Index(faces_->face[1], point) != 0;
+    return faces_->glyph(point, Weight::regular).index != 0 && faces_->glyph(point, Weight::bold).index != 0;
 }
 
 std::string Fonts::printable(std::string_view text) const

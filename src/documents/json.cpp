@@ -1,5 +1,6 @@
 #include "shaftcut/documents/json.hpp"
 
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 namespace shaftcut {
@@ -80,6 +81,17 @@ Json checks(const WorkOrder& order)
     return list;
 }
 
+// Whole numbers stay whole.
+Json cost_number(std::int64_t cost) { return cost % cost_unit == 0 ? Json(cost / cost_unit) : Json(static_cast<double>(cost) / cost_unit); }
+Json bar_number(Length length) { return length.um() % 1000 == 0 ? Json(length.um() / 1000) : Json(length.mm()); }
+
+Json saw_bar(const SawOrder& order, const SawBar& bar)
+{
+    Json pieces = Json::array();
+    for (const std::size_t piece : bar.pieces) pieces.push_back(order.task.pieces[piece].length.mm());
+    return {{"stock_mm", bar_number(order.task.stock[bar.stock].length)}, {"count", bar.count}, {"pieces_mm", std::move(pieces)}, {"leftover_mm", bar.leftover.mm()}};
+}
+
 }  // namespace
 
 std::string json_of(const WorkOrder& order, JsonLayout layout)
@@ -95,6 +107,19 @@ std::string json_of(const WorkOrder& order, JsonLayout layout)
                        {"checks", checks(order)},
                        {"ways_out", order.ways_out},
                        {"notes", order.notes}};
+    return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n";
+}
+
+std::string json_of(const SawOrder& order, JsonLayout layout)
+{
+    Json bars = Json::array();
+    for (const SawBar& bar : order.plan.bars) bars.push_back(saw_bar(order, bar));
+    const Json json = {{"bars", std::move(bars)},
+                       {"bars_used", order.totals.bars},
+                       {"cost", cost_number(order.plan.cost)},
+                       {"lower_bound", cost_number(order.plan.lower_bound)},
+                       {"proven_optimal", order.plan.proven_optimal},
+                       {"seconds", std::round(order.seconds * 1000) / 1000}};
     return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n";
 }
 

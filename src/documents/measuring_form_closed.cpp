@@ -8,7 +8,7 @@ namespace {
 constexpr double box_height = 10, boxes_at = 80, length_width = 50, tolerance_width = 34, to_dimension = 12.8, names_at = 9.6;
 
 // A length between two x with its boxes on the line, from where its gap begins.
-void draw_boxed_length(Canvas& canvas, Dimension dimension, const std::string& unit)
+void draw_boxed_length(Canvas& canvas, DimensionLine dimension, const std::string& unit)
 {
     const double y = dimension.y - box_height / 2;
     dimension.gap_to = dimension.gap_from + length_width + tolerance_width;

@@ -54,7 +54,7 @@ void draw_parted_half(Canvas& canvas, const DrawnHalf& half)
 }
 
 // A dimension from the inner cross to a place `to` of the half whose edge is `to_edge` off the axis.
-Dimension from_cross(const DrawnHalf& half, double to, double y, double to_edge)
+DimensionLine from_cross(const DrawnHalf& half, double to, double y, double to_edge)
 {
     const Frame& frame = half.frame;
     const double side = y < frame.axis() ? -1 : 1;
@@ -63,7 +63,7 @@ Dimension from_cross(const DrawnHalf& half, double to, double y, double to_edge)
 }
 
 // The box of a short length, behind its arrow.
-void draw_short_length(Canvas& canvas, const DrawnHalf& half, const Dimension& dimension, const std::string& name, const std::string& unit)
+void draw_short_length(Canvas& canvas, const DrawnHalf& half, const DimensionLine& dimension, const std::string& name, const std::string& unit)
 {
     const double box = dimension.to + 3;
     canvas.line({dimension.to, dimension.y}, {box, dimension.y}, pen::dimension);
@@ -72,7 +72,7 @@ void draw_short_length(Canvas& canvas, const DrawnHalf& half, const Dimension& d
 }
 
 // The boxes of a long length, side by side in the middle of its line.
-void draw_long_length(Canvas& canvas, Dimension dimension, const std::vector<Entry>& entries, double width)
+void draw_long_length(Canvas& canvas, DimensionLine dimension, const std::vector<Entry>& entries, double width)
 {
     dimension.gap_from = (dimension.from + dimension.to - width) / 2;
     dimension.gap_to = dimension.gap_from + width;

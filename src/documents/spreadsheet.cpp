@@ -142,8 +142,10 @@ private:
         if (style.heavy) format_set_border(format, LXW_BORDER_MEDIUM);
         else if (style.boxed) format_set_border(format, LXW_BORDER_THIN);
         if (style.shaded) format_set_bg_color(format, 0xE4E4E4);
-        if (style.input) format_set_bg_color(format, 0xFFF6D6);
-        if (style.input) format_set_unlocked(format);
+        if (style.input) {
+            format_set_bg_color(format, 0xFFF6D6);
+            format_set_unlocked(format);
+        }
         if (style.wrapped) format_set_text_wrap(format);
         // Text and figures stand off the lines of their boxes.
         if ((style.boxed || style.heavy) && style.align != CellStyle::Align::centre) format_set_indent(format, 1);

@@ -53,7 +53,7 @@ std::string verdict_text(const WorkOrder& order, Colour colour)
 std::string measured(const WorkOrder& order, Length length, Toward toward)
 {
     const std::string text = figure_with_unit(length, order.units, toward);
-    return order.units == Units::mm ? text : text + " = " + figure_with_unit(length, Units::mm, toward);
+    return order.units == Units::mm ? text : text + " (" + figure_with_unit(length, Units::mm, toward) + ")";
 }
 
 std::string tube_line(const WorkOrder& order, Tube tube, const char* part, Length cut, std::optional<Length> kept)
@@ -62,7 +62,7 @@ std::string tube_line(const WorkOrder& order, Tube tube, const char* part, Lengt
     const std::string head = fmt::format("  {:<14} {:<5}", half + " half", part);
     const std::string keep = kept ? "keep " + measured(order, *kept, Toward::down) : "not measured: confirm";
     if (cut == Length()) return wrapped(head, "leave as it is, " + keep);
-    return wrapped(head, "cut " + measured(order, cut, Toward::up) + " ±" + figure(order.saw.plus_minus, order.units, Toward::up) + ", " + keep);
+    return wrapped(head, "cut " + measured(order, cut, Toward::up) + " ±" + figure_with_unit(order.saw.plus_minus, Units::mm) + ", " + keep);
 }
 
 std::string cut_lines(const WorkOrder& order)
@@ -77,7 +77,7 @@ std::string cut_lines(const WorkOrder& order)
     const std::string reference = !order.reading.has_wide_angle ? "between crosses"
                                   : order.reading.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
     const char* when = order.verdict == Verdict::cut ? "after the cut " : "";
-    return lines + "  closed length " + when + measured(order, order.cut->closed_at_reference, Toward::up) + " " + reference + "\n";
+    return lines + "  closed length " + when + measured(order, order.cut->closed_at[order.reading.reference], Toward::nearest) + " " + reference + "\n";
 }
 
 std::string check_line(const Check& check, Colour colour)
@@ -99,6 +99,22 @@ std::string terminal_text(const WorkOrder& order, Colour colour)
         if (check.result != CheckResult::pass) text += check_line(check, colour);
     for (const std::string& way : order.ways_out) text += wrapped("  instead    ", way);
     for (const std::string& note : order.notes) text += wrapped("  note       ", note);
+    return text;
+}
+
+std::string terminal_text(const SawOrder& order, Colour colour)
+{
+    const auto with_unit = [&](Length length) { return saw_figure_with_unit(length, order.units); };
+    const SawTotals& totals = order.totals;
+    const char* code = order.plan.proven_optimal ? "1;32" : "1";
+    std::string text = order.name + ": " + painted(fmt::format("{} BAR{} FOR {} PIECE{}", totals.bars, totals.bars == 1 ? "" : "S", totals.pieces, totals.pieces == 1 ? "" : "S"), code, colour) + "\n";
+    std::vector<std::string> fetch;
+    for (const BarsToFetch& bars : order.fetch) fetch.push_back(fmt::format("{} × {}", bars.count, with_unit(bars.length)));
+    text += wrapped("  fetch      ", listed(fetch, "and"));
+    text += wrapped("  cost       ", cost_figure(order.plan.cost) + ", " + bound_sentence(order.plan));
+    text += wrapped("  waste      ", figure(Length::micrometres(totals.waste), Units::mm) + " % with kerfs and trims");
+    if (totals.rack_length > Length()) text += wrapped("  to the rack", with_unit(totals.rack_length));
+    if (const std::string ended = end_sentence(order.end); !ended.empty()) text += wrapped("  note       ", ended);
     return text;
 }
 

@@ -72,7 +72,9 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
     };
     CellStyle kept = style::figure();
     kept.bold = true;
-    sheet.put(0, half_label(order, tube) + (guard ? ": guard" : ": tube"), style::label());
+    // Numbered as on the cut sheet.
+    const int number = (order.reading.shaft.halves[tube].end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
+    sheet.put(0, std::to_string(number) + "  " + half_label(order, tube) + (guard ? ": guard" : ": tube"), style::label());
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(style::figure(), order));
     if (inches(order)) {
@@ -130,7 +132,7 @@ std::vector<AfterLine> after_lines(const WorkOrder& order)
                      "between the inner crosses"});
     if (beyond != Length())
         lines.push_back({"closed_after_at_reference", "Closed length after the cut", "ROUND(closes_after+" + literal(beyond) + ",3)", "TRUE",
-                         cut ? std::optional(order.cut->closed_at_reference) : std::nullopt, "from the OUTER cross, as the closed length above"});
+                         cut ? std::optional(order.cut->closed_at[order.reading.reference]) : std::nullopt, "from the OUTER cross, as the closed length above"});
     lines.push_back({"clearance", "Clearance left at the shortest", "clearance_value", "cut_is_known=\"yes\"",
                      clearance ? std::optional(Length::micrometres(*clearance)) : std::nullopt, "shortest less closed length after the cut", true});
     lines.push_back({"overlap_closed_before", "Overlap closed, before the cut", "ROUND(inner_length+outer_length-closed_length,3)", "stops_known=\"yes\"",
@@ -197,7 +199,7 @@ void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order)
     sheet.end_row(18);
     add_head(sheet, order, {"Tube", "CUT OFF", "Unit", "±", "Keep", "How", "cut off, mm", "keep, mm"});
     for (const End end : both_ends)
-        for (const bool guard : {false, true}) add_tube(sheet, names, order, tube_on(order, end), guard);
+        for (const bool guard : {true, false}) add_tube(sheet, names, order, tube_on(order, end), guard);
 }
 
 void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order)

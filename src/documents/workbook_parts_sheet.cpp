@@ -101,8 +101,8 @@ Worksheet parts_sheet(const WorkOrder& order, const std::string& footer)
     add_warning(sheet, order);
     add_head(sheet, "Tubes to saw", {"No.", "Tube", "Cut off", "Keep", "Done"});
     int number = 0;
-    for (const bool guard : {true, false})
-        for (const End end : both_ends) add_piece(sheet, order, ++number, tube_on(order, end), guard);
+    for (const End end : both_ends)
+        for (const bool guard : {true, false}) add_piece(sheet, order, ++number, tube_on(order, end), guard);
     add_steps(sheet, order);
     add_written_lines(sheet);
     sheet.empty_row(9);

@@ -15,11 +15,11 @@ bool is_control(char32_t point)
 }
 
 // A file without rightly stated units has that fault; a length is then wrong only if it would be so in both.
-Parsed<Length> parse_in_file(std::string_view text, std::optional<Units> units)
+Parsed<Length> parse_in_file(std::string_view text, std::optional<Units> units, Sign sign)
 {
-    if (units) return parse_length(text, *units);
-    const Parsed<Length> in_mm = parse_length(text, Units::mm);
-    return std::holds_alternative<Length>(in_mm) ? in_mm : parse_length(text, Units::in);
+    if (units) return parse_length(text, *units, sign);
+    const Parsed<Length> in_mm = parse_length(text, Units::mm, sign);
+    return std::holds_alternative<Length>(in_mm) ? in_mm : parse_length(text, Units::in, sign);
 }
 
 }  // namespace
@@ -56,9 +56,9 @@ std::optional<T> Attribute::taken(Parsed<T> parsed) const
     return std::get<T>(std::move(parsed));
 }
 
-std::optional<Length> Attribute::length() const
+std::optional<Length> Attribute::length(Sign sign) const
 {
-    return given() ? taken(parse_in_file(given_->value, reading_->units)) : std::nullopt;
+    return given() ? taken(parse_in_file(given_->value, reading_->units, sign)) : std::nullopt;
 }
 
 std::optional<Length> Attribute::positive_length() const
@@ -69,9 +69,9 @@ std::optional<Length> Attribute::positive_length() const
     return std::nullopt;
 }
 
-std::optional<Angle> Attribute::angle() const
+std::optional<Angle> Attribute::angle(Sign sign) const
 {
-    return given() ? taken(parse_angle(given_->value)) : std::nullopt;
+    return given() ? taken(parse_angle(given_->value, sign)) : std::nullopt;
 }
 
 std::optional<Fraction> Attribute::fraction() const
@@ -82,6 +82,11 @@ std::optional<Fraction> Attribute::fraction() const
 std::optional<std::int64_t> Attribute::thousandths(std::int64_t most) const
 {
     return given() ? taken(parse_thousandths(given_->value, most)) : std::nullopt;
+}
+
+std::optional<std::int64_t> Attribute::millionths(std::int64_t most) const
+{
+    return given() ? taken(parse_millionths(given_->value, most)) : std::nullopt;
 }
 
 std::optional<int> Attribute::whole(int least, int most) const

@@ -130,9 +130,8 @@ Problem unknown_column(const CsvCell& cell, const std::vector<std::string>& name
 // What stands in the header.
 class Header {
 public:
-    Header(const Fields& fields, const std::vector<CsvColumn>& columns, const Place& start) : fields_(fields.cells.size())
+    Header(const Fields& fields, const std::vector<CsvColumn>& columns, const Place& start) : problems(fields.problems), fields_(fields.cells.size())
     {
-        problems = fields.problems;
         if (!problems.empty()) return;
         const std::vector<std::string> names = names_of(columns);
         for (const CsvColumn& column : columns) {
@@ -204,8 +203,6 @@ std::variant<CsvRows, Problems> read_csv(std::string_view text, const std::strin
         if (fields.problems.empty()) rows.push_back(header.sorted(fields.cells));
         problems.insert(problems.end(), fields.problems.begin(), fields.problems.end());
     }
-    if (rows.empty() && problems.empty())
-        return one_problem({file, lines[0].number, 1}, "there is no line under the columns", "write one line for each");
     if (!problems.empty()) return problems;
     return rows;
 }

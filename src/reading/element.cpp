@@ -47,6 +47,11 @@ void Element::fault(std::string wrong, std::string right) const
     reading_.faults.add(xml_.spot, std::move(wrong), std::move(right));
 }
 
+void Element::fault(const Problem& problem) const
+{
+    reading_.faults.add({problem.place.line, problem.place.column}, problem.wrong, problem.right);
+}
+
 Attribute Element::optional(const char* name)
 {
     attributes_asked_.emplace_back(name);

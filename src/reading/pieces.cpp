@@ -7,8 +7,6 @@ namespace shaftcut {
 namespace {
 
 constexpr std::size_t most_label_characters = 100;
-constexpr std::size_t cost_places = 6;
-constexpr std::int64_t cost_of_a_micrometre = cost_unit / 1000;  // a millimetre costs 1
 
 // Collects what was read and what was wrong.
 class Reader {
@@ -28,17 +26,8 @@ public:
 
     std::int64_t cost(const CsvCell& cell)
     {
-        const std::size_t point = cell.text.find('.');
-        const std::string before = cell.text.substr(0, point);
-        std::string after = point == std::string::npos ? "0" : cell.text.substr(point + 1);
-        const bool places_fit = !after.empty() && after.size() <= cost_places;
-        after.resize(cost_places, '0');
-        const auto units = parse_whole(before, 0, most_saw_cost / cost_unit);
-        const auto millionths = parse_whole(after, 0, cost_unit - 1);
-        const auto* whole_units = std::get_if<std::int64_t>(&units);
-        const auto* rest = std::get_if<std::int64_t>(&millionths);
-        if (places_fit && whole_units != nullptr && rest != nullptr && *whole_units * cost_unit + *rest <= most_saw_cost)
-            return *whole_units * cost_unit + *rest;
+        const auto millionths = parse_millionths(cell.text, most_saw_cost / cost_unit);
+        if (const auto* cost = std::get_if<std::int64_t>(&millionths)) return *cost;
         fault(cell, quoted(cell.text) + " is not a cost", "write a plain number from 0 to 1000000 with at most 6 decimals, or nothing");
         return 0;
     }

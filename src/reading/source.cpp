@@ -1,5 +1,6 @@
 #include "shaftcut/reading/source.hpp"
 
+#include <algorithm>
 #include <cerrno>
 #include <optional>
 #include <system_error>
@@ -53,9 +54,12 @@ std::variant<Source, Unreadable> load(const std::string& path)
     struct stat status {};
     if (file.number() < 0 || ::fstat(file.number(), &status) != 0) return unreadable(path, words_for(errno));
     if (const auto why = why_not_a_file(status)) return unreadable(path, *why);
-    Source source{path, std::string(most_source_bytes + 1, '\0')};
+    // A byte more than the file has, to see its end; a file that grows meanwhile is read as far as it goes.
+    const std::size_t expected = std::min(static_cast<std::size_t>(status.st_size), most_source_bytes);
+    Source source{path, std::string(expected + 1, '\0')};
     std::size_t filled = 0;
-    while (filled < source.bytes.size()) {
+    while (filled <= most_source_bytes) {
+        if (filled == source.bytes.size()) source.bytes.resize(std::min(2 * filled, most_source_bytes + 1));
         const ssize_t count = ::read(file.number(), source.bytes.data() + filled, source.bytes.size() - filled);
         if (count < 0 && errno == EINTR) continue;
         if (count < 0) return unreadable(path, words_for(errno));

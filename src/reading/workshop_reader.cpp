@@ -13,7 +13,17 @@ Saw read_saw(Element& element)
     saw.kerf = element.required("kerf").length().value_or(Length());
     saw.plus_minus = element.required("plus-minus").length().value_or(Length());
     saw.least_cut = element.required("least-cut").length().value_or(Length());
+    saw.reusable_leftover = element.optional("reusable-leftover").length();
     return saw;
+}
+
+SawStock read_stock_bar(Element& element)
+{
+    SawStock stock;
+    stock.length = element.required("length").positive_length().value_or(Length());
+    stock.count = element.optional("count").whole(0, static_cast<int>(most_saw_pieces));
+    stock.cost = element.optional("cost").millionths(most_saw_cost / cost_unit).value_or(stock.length.um() * cost_of_a_micrometre);
+    return stock;
 }
 
 Workshop read_root(Element& element)
@@ -25,6 +35,7 @@ Workshop read_root(Element& element)
     element.one("measuring", [&](Element& measuring) {
         workshop.measuring_plus_minus = measuring.required("plus-minus").length().value_or(Length());
     });
+    element.each("stock", [&](Element& stock) { workshop.stock.push_back(read_stock_bar(stock)); });
     return workshop;
 }
 

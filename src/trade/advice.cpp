@@ -28,6 +28,7 @@ std::vector<std::string> ways_out(const CheckInput& input, const std::vector<Che
         ways.emplace_back("Measure again what contradicts: one figure of each pair is wrong, or they are swapped or in another unit.");
     else if (input.plan)
         append(ways, length_ways(input, checks));
+    if (!failed(checks, CheckId::consistency)) append(ways, machine_ways(input, checks));
     append(ways, fitting_ways(input, checks));
     return ways;
 }

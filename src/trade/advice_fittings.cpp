@@ -12,7 +12,7 @@ std::string locking_way(const CheckInput& input)
 {
     std::string way = "Fit yokes whose locks have no part that stands out (a covered collar, a shrouded push pin, a clamp bolt)";
     if (!input.job.shaft.built) way += ", or state the year of building if the shaft is older than 2021";
-    return way + ".";
+    return way + ". Then measure again and make a new sheet.";
 }
 
 // A yoke to match the other side helps only where that side may run at the shaft's speed: else a 1000 min⁻¹ stub would drive

@@ -147,6 +147,14 @@ std::string shortest_served(const CheckInput& input, std::optional<Length> least
            " is raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, Toward::nearest) + ").";
 }
 
+// A new shaft is tried without a lubrication hole, for where it would be is not known.
+std::string hole_condition(const CheckInput& input)
+{
+    const auto& halves = input.reading.shaft.halves;
+    const bool hole = halves[Tube::inner].lubrication_hole || halves[Tube::outer].lubrication_hole;
+    return hole ? ", if its tubes reach past their lubrication holes" : "";
+}
+
 // Which of the series' own closed lengths serve as they are or after a cut.
 std::optional<std::string> series_lengths(const CheckInput& input)
 {
@@ -161,12 +169,12 @@ std::optional<std::string> series_lengths(const CheckInput& input)
         if (trial.serves) (trial.cuts ? after_cut : as_is).push_back(text_of(input, closed, Toward::nearest));
     }
     const std::string from = !input.reading.has_wide_angle ? "" : reference == Reference::outer_cross ? " (from the outer cross)" : " (from the inner cross)";
-    const std::string name = "Of series " + input.series->name + "'s closed lengths" + from;
-    if (as_is.empty() && after_cut.empty()) return name + " none serves.";
-    std::string text = name;
-    if (!as_is.empty()) text += " " + listed(as_is) + " fits as it is";
-    if (!after_cut.empty()) text += (as_is.empty() ? " " : "; ") + listed(after_cut) + " serves after a cut";
-    return text + ".";
+    const std::string lengths = "series " + input.series->name + "'s closed lengths" + from;
+    if (as_is.empty() && after_cut.empty()) return "None of " + lengths + " serves.";
+    std::string text = "Of " + lengths;
+    if (!as_is.empty()) text += " " + listed(as_is, "and") + (as_is.size() == 1 ? " fits" : " fit") + " as it is";
+    if (!after_cut.empty()) text += (as_is.empty() ? " " : "; ") + listed(after_cut, "and") + (after_cut.size() == 1 ? " serves" : " serve") + " after a cut";
+    return text + hole_condition(input) + ".";
 }
 
 // The longest shaft that still closes with its clearance at this shortest, and at the worst with some, to the saw's step: no
@@ -197,7 +205,7 @@ std::string shaft_to_order(const CheckInput& input, std::optional<Length> least_
     if (shaft && try_lengths(input, *shaft, input.fit).serves)
         return "To order: a new shaft of closed length " + closed_text(input, shaft->closed.value) + ", with an inner half of " +
                text_of(input, shaft->halves[Tube::inner].length->value, Toward::down) + " and an outer half of " +
-               text_of(input, shaft->halves[Tube::outer].length->value, Toward::down) + ".";
+               text_of(input, shaft->halves[Tube::outer].length->value, Toward::down) + hole_condition(input) + ".";
     const std::string none = (input.series ? "No new shaft of series " + input.series->name : std::string("No new shaft with this one's yokes")) +
                              " serves these positions";
     const auto least = least_serving(asked, least_longest(input), [&](Length shortest) {

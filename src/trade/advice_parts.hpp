@@ -16,4 +16,7 @@ std::vector<std::string> length_ways(const CheckInput& input, const std::vector<
 // What to fit or to limit instead, for failed checks on locks, connections, devices and joint angles.
 std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector<Check>& checks);
 
+// How far a machine of known geometry may turn, lift or be hitched, for failed overlaps and joint angles.
+std::vector<std::string> machine_ways(const CheckInput& input, const std::vector<Check>& checks);
+
 }  // namespace shaftcut

@@ -30,7 +30,7 @@ Check not_checked(CheckId id, const std::string& reason);
 // A length check with its figures in micrometres.
 Check length_check(CheckId id, std::optional<Length> value, std::optional<Length> worst, std::optional<Length> limit);
 
-// A length in a sentence: values that must be large are printed rounded down, limits rounded up. In inches the millimetres
+// A length in a sentence. Values and limits are rounded alike, so that equal ones print alike. In inches the millimetres
 // stand beside, for to a sixteenth a value that meets its limit can read as if it did not.
 std::string value_text(const CheckInput& input, Length length);
 std::string limit_text(const CheckInput& input, Length length);

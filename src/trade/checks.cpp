@@ -82,12 +82,12 @@ Check length_check(CheckId id, std::optional<Length> value, std::optional<Length
 
 std::string value_text(const CheckInput& input, Length length)
 {
-    return figure_with_millimetres(length, input.units, Toward::down, 3);
+    return figure_with_millimetres(length, input.units, Toward::nearest, 3);
 }
 
 std::string limit_text(const CheckInput& input, Length length)
 {
-    return figure_with_millimetres(length, input.units, Toward::up, 3);
+    return figure_with_millimetres(length, input.units, Toward::nearest, 3);
 }
 
 std::string joined(const std::vector<std::string>& sentences)

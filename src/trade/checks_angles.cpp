@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "check_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -16,6 +17,14 @@ CheckResult judged(const CheckInput& input, JointKind joint, Range range, Angle 
     if (angle > input.limits.angle(angle_limit(joint, failing))) return CheckResult::fail;
     if (range == Range::working && angle > input.limits.angle(angle_limit(joint, range))) return CheckResult::warn;
     return CheckResult::pass;
+}
+
+// "turning 36.587° (turned 60° to the right), limit 35°"
+std::string angle_words(const CheckInput& input, End end, Range range, Angle limit)
+{
+    const ExtremeAngle* computed = deciding_angle(input.fits, input.fit, end, range);
+    const std::string at = computed ? " (" + in_words(computed->at, input.units) + ")" : "";
+    return std::string(to_word(range)) + " " + figure(*input.fit.angles[end][range], 3) + "°" + at + ", limit " + figure(limit, 3) + "°";
 }
 
 Check check_joint_angle(const CheckInput& input, CheckId id, End end)
@@ -34,7 +43,7 @@ Check check_joint_angle(const CheckInput& input, CheckId id, End end)
         const Angle limit = input.limits.angle(name);
         at_least(check, judged(input, joint, range, *angle));
         folds_past_square = folds_past_square || *angle > right_angle;
-        check.says += std::string(check.says.empty() ? "" : "; ") + to_word(range) + " " + figure(*angle, 3) + "°, limit " + figure(limit, 3) + "°";
+        check.says += (check.says.empty() ? "" : "; ") + angle_words(input, end, range, limit);
         check.basis += std::string(check.basis.empty() ? "" : "; ") + to_word(range) + ": " + input.limits.basis(name);
         if (least_margin && limit - *angle >= *least_margin) continue;
         least_margin = limit - *angle;
@@ -65,6 +74,33 @@ std::optional<double> ripple_percent(const CheckInput& input, const FitReading& 
     return 100.0 * (1.0 / equivalent - equivalent);
 }
 
+bool is_standard(const CheckInput& input, End end) { return input.job.shaft.ends[end].joint == JointKind::standard; }
+
+// Whether the machine's geometry says more than measured angles do: no standard joint's working angle was measured.
+bool ripples_by_geometry(const CheckInput& input, const FitReading& fit)
+{
+    if (!fit.geometry || !fit.geometry->lengths.irregularity) return false;
+    return std::none_of(both_ends.begin(), both_ends.end(), [&](End end) { return is_standard(input, end) && fit.angles[end][Range::working]; });
+}
+
+std::optional<double> ripple_of(const CheckInput& input, const FitReading& fit)
+{
+    return ripples_by_geometry(input, fit) ? fit.geometry->lengths.irregularity->percent : ripple_percent(input, fit);
+}
+
+std::string percent_text(double percent) { return figure(Length::micrometres(std::llround(percent * 1000.0)), Units::mm) + " %"; }
+
+// Where the greatest ripple occurs, and what it would be one step out of phase, which need not be more.
+std::string geometry_words(const CheckInput& input, const FitReading& fit)
+{
+    const OperatingLengths& lengths = fit.geometry->lengths;
+    std::string words = " It is greatest " + in_words(lengths.irregularity->at, input.units) + ".";
+    const auto& wrong = lengths.irregularity_out_of_phase;
+    if (!is_standard(input, End::tractor) || !is_standard(input, End::implement) || !wrong) return words;
+    words += " Put together one step of " + figure(fit.geometry->shaft.phase_step) + "° out of phase it would ";
+    return words + (wrong->percent ? "be up to " + percent_text(*wrong->percent) + "." : "not turn.");
+}
+
 }  // namespace
 
 Check check_joint_angle_tractor(const CheckInput& input) { return check_joint_angle(input, CheckId::joint_angle_tractor, End::tractor); }
@@ -74,11 +110,15 @@ Check check_irregularity(const CheckInput& input)
 {
     const CheckId id = CheckId::irregularity;
     std::optional<double> greatest;
+    const FitReading* of = nullptr;
     for (const FitReading& fit : input.fits) {
-        const auto ripple = ripple_percent(input, fit);
+        const auto ripple = ripple_of(input, fit);
         if (!ripple) return not_checked(id, "a working angle below 90° is needed for each standard joint");
-        greatest = std::max(greatest.value_or(*ripple), *ripple);
+        if (greatest && *ripple <= *greatest) continue;
+        greatest = ripple;
+        of = &fit;
     }
+    const bool by_geometry = ripples_by_geometry(input, *of);
     Check check;
     check.id = id;
     check.unit = CheckUnit::percent;
@@ -87,8 +127,10 @@ Check check_irregularity(const CheckInput& input)
     check.result = *check.value > *check.limit ? CheckResult::warn : CheckResult::pass;
     check.says = "The output's speed ripples by " + figure(Length::micrometres(*check.value), Units::mm) + " % in the working position; limit " +
                  figure(Length::micrometres(*check.limit), Units::mm) + " %.";
-    check.basis = "1/cos β − cos β of the equivalent single joint; both joints taken in one plane and the shaft in phase; " +
-                  input.limits.basis(Limit::irregularity);
+    if (by_geometry) check.says += geometry_words(input, *of);
+    check.basis = by_geometry ? "greatest over the whole working range of the machine's geometry, out of plane too, the shaft in phase; "
+                              : "1/cos β − cos β of the equivalent single joint; both joints taken in one plane and the shaft in phase; ";
+    check.basis += input.limits.basis(Limit::irregularity);
     return check;
 }
 

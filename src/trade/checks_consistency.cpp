@@ -1,4 +1,6 @@
 // Whether what was measured can be true at all, and what of it is doubtful.
+#include <algorithm>
+
 #include "check_parts.hpp"
 
 namespace shaftcut {
@@ -39,8 +41,23 @@ Figure longest_figure(const Fit& fit, Range range)
     return {std::string("longest ") + to_word(range), fit.longest[range]->value, fit.longest_places[range]};
 }
 
-void compare_lengths_of_fit(Findings& found, const CheckInput& input, const Fit& fit)
+// Ranges of a machine's geometry need not contain each other; positions that were measured do.
+void compare_measured_ranges(Findings& found, const CheckInput& input, const FitReading& reading)
 {
+    const auto both_measured = [&](Range a, Range b) { return reading.longest[a] && reading.longest[b] && reading.fit.longest[a] && reading.fit.longest[b]; };
+    const auto compare = [&](Range range, const char* relation, bool contradicts) {
+        if (contradicts) contradict(found, input, longest_figure(reading.fit, range), relation, longest_figure(reading.fit, Range::turning));
+    };
+    const auto& longest = reading.fit.longest;
+    if (both_measured(Range::working, Range::turning))
+        compare(Range::working, "more than", clearly_above(longest[Range::working]->value, longest[Range::turning]->value));
+    if (both_measured(Range::standing, Range::turning))
+        compare(Range::standing, "less than", clearly_below(longest[Range::standing]->value, longest[Range::turning]->value));
+}
+
+void compare_lengths_of_fit(Findings& found, const CheckInput& input, const FitReading& reading)
+{
+    const Fit& fit = reading.fit;
     if (!fit.shortest) return;
     const Figure shortest{"shortest", fit.shortest->value, fit.shortest_place};
     if (!clearly_above(shortest.length, Length()))
@@ -49,11 +66,7 @@ void compare_lengths_of_fit(Findings& found, const CheckInput& input, const Fit&
     for (const Range range : all_ranges)
         if (fit.longest[range] && clearly_below(fit.longest[range]->value, shortest.length))
             contradict(found, input, longest_figure(fit, range), "less than", shortest);
-    const auto& turning = fit.longest[Range::turning];
-    if (turning && fit.longest[Range::working] && clearly_above(fit.longest[Range::working]->value, turning->value))
-        contradict(found, input, longest_figure(fit, Range::working), "more than", longest_figure(fit, Range::turning));
-    if (turning && fit.longest[Range::standing] && clearly_below(fit.longest[Range::standing]->value, turning->value))
-        contradict(found, input, longest_figure(fit, Range::standing), "less than", longest_figure(fit, Range::turning));
+    compare_measured_ranges(found, input, reading);
 }
 
 void compare_angles(Findings& found, const JobFit& fit)
@@ -77,7 +90,7 @@ Figure half_figure(const CheckInput& input, Tube tube)
 void compare_halves(Findings& found, const CheckInput& input)
 {
     const Shaft& shaft = input.reading.shaft;
-    const Figure closed{"closed length between the inner crosses", shaft.closed.value, shaft.closed_place};
+    const Figure closed{input.reading.has_wide_angle ? "closed length between the inner crosses" : "closed length", shaft.closed.value, shaft.closed_place};
     for (const Tube tube : both_tubes) {
         const Half& half = shaft.halves[tube];
         if (half.length && !clearly_below(half.length->value, closed.length))
@@ -101,10 +114,10 @@ void doubt_closed_length(Findings& found, const CheckInput& input)
     if (!input.stops || input.stops->agreement == ClosedAgreement::agrees) return;
     const std::string measured = figure_with_unit(input.reading.shaft.closed.value, input.units, Toward::nearest, 3);
     const std::string modelled = figure_with_unit(input.stops->modelled, input.units, Toward::nearest, 3);
-    const std::string start = "Closed length between the inner crosses is " + measured + ", but the halves and shoulders give " + modelled + ": ";
+    const std::string start = "The shaft closes at " + measured + (input.reading.has_wide_angle ? " between its inner crosses" : "") + ", but its halves should give " + modelled + ": ";
     switch (input.stops->agreement) {
     case ClosedAgreement::longer:
-        found.doubts.push_back(start + "something stops the tubes early. The shaft is altered or the series is wrong; each tube is taken to be the one that stops.");
+        found.doubts.push_back(start + "something stops it early. Clean it, look for what stops it, measure again. The shaft is altered or the series wrong; the cut takes the measured length as right.");
         break;
     case ClosedAgreement::guards_stop:
         found.doubts.push_back(start + "the guards stop the shaft before its tubes do.");
@@ -128,6 +141,37 @@ void doubt_unbent(Findings& found, const CheckInput& input, const FitReading& fi
     }
 }
 
+struct GeometryReach {
+    Length least;
+    Length most;
+};
+
+// A measurement wins over the geometry; one that the machine cannot reach makes the one or the other doubtful.
+void doubt_measured(Findings& found, const CheckInput& input, const std::string& name, const Toleranced& measured, const GeometryReach& reach)
+{
+    const bool below = clearly_below(measured.value, reach.least - measured.plus_minus);
+    if (!below && !clearly_above(measured.value, reach.most + measured.plus_minus)) return;
+    const auto text = [&](Length length) { return figure_with_unit(length, input.units, Toward::nearest, 1); };
+    found.doubts.push_back("The measured " + name + ", " + text(measured.value) + " between the inner crosses, is " +
+                           text(below ? reach.least - measured.value : measured.value - reach.most) + (below ? " less" : " more") +
+                           " than the machine's geometry can reach (" + text(reach.least) + " to " + text(reach.most) + "). The measurement is used.");
+}
+
+void doubt_geometry(Findings& found, const CheckInput& input, const FitReading& fit)
+{
+    if (!fit.geometry) return;
+    const OperatingLengths& lengths = fit.geometry->lengths;
+    GeometryReach whole{lengths.shortest.length, lengths.shortest.length};
+    for (const Range range : all_ranges) {
+        const auto& extremes = lengths.ranges[range];
+        if (!extremes) continue;
+        whole.most = std::max(whole.most, extremes->longest.length);
+        if (fit.longest[range] && fit.fit.longest[range])
+            doubt_measured(found, input, std::string("longest ") + to_word(range), *fit.fit.longest[range], {extremes->shortest.length, extremes->longest.length});
+    }
+    if (fit.shortest && fit.fit.shortest) doubt_measured(found, input, "shortest", *fit.fit.shortest, whole);
+}
+
 void doubt_loosened_limits(Findings& found, const CheckInput& input)
 {
     for (const Limit limit : input.limits.loosened()) {
@@ -143,7 +187,8 @@ Check check_consistency(const CheckInput& input)
 {
     Findings found;
     for (const FitReading& fit : input.fits) {
-        compare_lengths_of_fit(found, input, fit.fit);
+        compare_lengths_of_fit(found, input, fit);
+        doubt_geometry(found, input, fit);
         if (!fit.unreadable.empty()) found.contradictions.push_back("Refused: " + fit.unreadable + ".");
         doubt_unbent(found, input, fit);
     }

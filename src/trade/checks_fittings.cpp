@@ -20,7 +20,7 @@ void find_forbidden(std::vector<std::string>& found, const CheckInput& input, Tu
         found.push_back(std::string("The series forbids shortening the ") + to_word(tube) + " tube.");
     if (half.lubrication_hole && clearly_below(input.plan->half[tube], *half.lubrication_hole))
         found.push_back(std::string("The ") + to_word(tube) + " tube would end before its lubrication hole, whose far edge is " +
-                        limit_text(input, *half.lubrication_hole) + " from the inner cross.");
+                        limit_text(input, *half.lubrication_hole) + " from the cross.");
 }
 
 void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tube)
@@ -52,11 +52,16 @@ void judge_lock(Check& check, const JobShaft& shaft, End end)
         at_least(check, CheckResult::warn);
         check.says += " The lock at " + end_named(end) + " is unknown: look whether any part of it stands out.";
     }
-    if (!is_exposed(*lock) || shaft.role == Role::secondary) return;
+    if (!is_exposed(*lock)) return;
+    const std::string part = *lock == Lock::exposed_collar ? "sliding collar" : "push pin";
+    if (shaft.role == Role::secondary) {
+        check.says += " The rule on locks is for primary shafts, but the exposed " + part + " at " + end_named(end) + " can catch clothing: see that it is shielded.";
+        return;
+    }
     const bool old = shaft.built && *shaft.built < lock_rule_from;
     at_least(check, old ? CheckResult::warn : CheckResult::fail);
-    check.says += " " + std::string(*lock == Lock::exposed_collar ? "An exposed sliding collar" : "An exposed push pin") + " locks " + end_named(end) +
-                  (old ? " of a primary shaft built before 2021: it can catch clothing." : " of a primary shaft: no part of a lock may stand out.");
+    check.says += " An exposed " + part + " locks " + end_named(end) + " of a primary shaft" +
+                  (old ? " built before 2021: it can catch clothing." : ": no part of a lock may stand out (EN 12965:2019, built from 2021).");
 }
 
 void judge_speed(Check& check, const CheckInput& input, End end)
@@ -125,11 +130,11 @@ Check check_shortening_allowed(const CheckInput& input)
         find_forbidden(forbidden, input, tube);
         find_work(work, input, tube);
     }
-    Check check = judged(id, nothing_to_cut(*input.plan) ? "Nothing is cut." : "Nothing forbids the cut.");
+    Check check = judged(id, nothing_to_cut(*input.plan) ? "Nothing is cut." : input.series ? "Nothing forbids the cut." : "Nothing that is known of this shaft forbids the cut.");
     if (!work.empty()) check.result = CheckResult::warn;
     if (!forbidden.empty()) check.result = CheckResult::fail;
-    forbidden.insert(forbidden.end(), work.begin(), work.end());
-    if (!forbidden.empty()) check.says = joined(forbidden);
+    const auto& found = forbidden.empty() ? work : forbidden;
+    if (!found.empty()) check.says = joined(found);
     check.basis = "the series' own statement; two manuals: a lubrication passage in the inner tube limits the cut; one-chain guards: " +
                   input.limits.basis(Limit::one_chain_shortening);
     return check;

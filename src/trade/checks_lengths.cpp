@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "check_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -73,11 +74,15 @@ Check check_overlap(const CheckInput& input, CheckId id, Range range)
     Check check = length_check(id, value, worst, limit.length);
     if (clearly_below(worst, limit.length)) check.result = CheckResult::warn;
     if (clearly_below(value, limit.length)) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "At the " + range_words + " the tubes are " + limit_text(input, -value) + " apart"
-                                               : "Overlap at the " + range_words + " is " + value_text(input, value);
+    // A refused shaft in the fitter's hands still has the overlap that it has: what fails is the overlap after a cut.
+    const bool fails = check.result == CheckResult::fail;
+    const std::string start = fails ? "Cut to fit the shortest position, at the " : "At the ";
+    const std::string found = value < Length() ? start + range_words + " the tubes would be " + value_text(input, -value) + " apart"
+                                               : start + range_words + " the overlap " + (fails ? "would be " : "is ") + value_text(input, value);
     check.says = found + "; at least " + limit_text(input, limit.length) + " of overlap is asked (" + limit.words + ").";
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + value_text(input, worst) + ".";
     check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
+    if (const ExtremeLength* computed = deciding_longest(input.fits, input.fit, range)) check.basis += "; the length is " + origin_in_words(*computed, input.units);
     if (input.fits.size() > 1) check.basis += tractors_without(input, range);
     return check;
 }
@@ -130,6 +135,7 @@ Check check_closing_clearance(const CheckInput& input)
         check.says += " Tolerances could leave " + value_text(input, worst) + " (floor " + limit_text(input, floor) + ").";
     check.basis = "shortest − closed length after the cut; " + input.limits.basis(Limit::closing_clearance) + "; floor " +
                   limit_text(input, floor) + ": " + input.limits.basis(Limit::closing_clearance_floor);
+    if (const ExtremeLength* computed = deciding_shortest(input.fits, input.fit)) check.basis += "; the shortest is " + origin_in_words(*computed, input.units);
     return check;
 }
 

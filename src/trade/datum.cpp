@@ -3,24 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "shaftcut/trade/hitch_shaft.hpp"
+
 namespace shaftcut {
 namespace {
-
-Length or_zero(std::optional<Length> length) { return length.value_or(Length()); }
 
 Toleranced with_tolerance(const Measurement& measured, Length measuring_plus_minus)
 {
     return {measured.length, measured.plus_minus.value_or(measuring_plus_minus)};
-}
-
-PerEach<End, Length> spacings(const JobShaft& shaft, const Series* series)
-{
-    PerEach<End, Length> found;
-    for (const End end : both_ends) {
-        if (shaft.ends[end].joint == JointKind::standard) continue;
-        found[end] = series && series->wide_angle ? series->wide_angle->spacing : or_zero(shaft.spacing);
-    }
-    return found;
 }
 
 Reference closed_reference(const JobShaft& shaft, const Series* series)
@@ -80,9 +70,7 @@ void derive_length(Half& half, const std::optional<Length>& others_shoulder, con
 void add_yokes(FitReading& reading, const JobShaft& shaft, const Series* series)
 {
     for (const End end : both_ends) {
-        const JobEnd& job_end = shaft.ends[end];
-        const auto distance = series && job_end.connection ? cross_to_groove(*series, *job_end.connection, job_end.joint) : std::nullopt;
-        if (distance) {
+        if (const auto distance = yoke_of(shaft, series, end)) {
             reading.reaches[end].yoke = *distance;
         } else if (reading.unreadable.empty()) {
             reading.unreadable = std::string("lengths between grooves cannot be used: the distance from cross to locking groove of the ") +
@@ -91,22 +79,88 @@ void add_yokes(FitReading& reading, const JobShaft& shaft, const Series* series)
     }
 }
 
-void read_longest(FitReading& reading, Range range, const JobFit& fit, const JobShaft& shaft, const LimitsInForce& limits)
+// Where the machine cannot be, or has no room for the shaft, that is said and there are no lengths.
+std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine& machine, const JobShaft& shaft, const Series* series, Length measuring_plus_minus)
+{
+    const auto meets = hitch_shaft(shaft, series);
+    if (const auto* ends = std::get_if<std::vector<End>>(&meets)) {
+        reading.unreadable = std::string("the machine's geometry cannot be used: the distance from cross to locking groove of the ") +
+                             to_word(ends->front()) + " end's yoke is not known";
+        return std::nullopt;
+    }
+    const HitchShaft& hitched = std::get<HitchShaft>(meets);
+    const auto lengths = operating_lengths(machine, hitched, measuring_plus_minus);
+    if (const auto* problems = std::get_if<Problems>(&lengths)) {
+        reading.unreadable = "the machine's geometry cannot be used: " + problems->front().wrong;
+        return std::nullopt;
+    }
+    return GeometryReading{machine, hitched, std::get<OperatingLengths>(lengths)};
+}
+
+void read_angles(FitReading& reading, const JobFit& fit)
+{
+    reading.angles = reading.fit.angles = fit.angles;
+    for (const End end : both_ends)
+        for (const Range range : all_ranges)
+            if (const ExtremeAngle* computed = reading.computed_angle(end, range)) reading.fit.angles[end][range] = computed->angle;
+}
+
+Place machine_place(const Machine& machine)
+{
+    return std::visit([](const auto& kind) { return kind.place; }, machine);
+}
+
+void read_shortest(FitReading& reading, const JobFit& fit, Length measuring_plus_minus)
+{
+    if (fit.shortest) {
+        reading.shortest = with_tolerance(*fit.shortest, measuring_plus_minus);
+        reading.fit.shortest_place = fit.shortest->place;
+    }
+    if (!reading.unreadable.empty()) return;
+    if (reading.shortest) reading.fit.shortest = Toleranced{in_line(reading.shortest->value, reading.reaches), reading.shortest->plus_minus};
+    const ExtremeLength* computed = reading.computed_shortest();
+    if (!computed) return;
+    reading.fit.shortest = Toleranced{computed->length, computed->plus_minus};
+    reading.fit.shortest_place = machine_place(reading.geometry->machine);
+}
+
+struct LongestSetting {
+    const JobShaft& shaft;
+    const LimitsInForce& limits;
+    Length measuring_plus_minus;
+};
+
+// A measured longest, read at the angles that are stated or that the machine reaches.
+void convert_longest(FitReading& reading, Range range, const LongestSetting& setting)
 {
     const Length distance = reading.longest[range]->value;
     PerEach<End, Angle> at_limits;
     UnbentReading unbent{range, {}, {}};
     for (const End end : both_ends) {
         if (!reading.reaches[end].bends()) continue;
-        const auto& stated = fit.angles[end][range];
-        reading.read_at[range][end] = stated.value_or(Angle());
-        at_limits[end] = stated.value_or(limits.angle(angle_limit(shaft.ends[end].joint, range)));
-        if (!stated) unbent.ends.push_back(end);
+        const auto& known = reading.fit.angles[end][range];
+        reading.read_at[range][end] = known.value_or(Angle());
+        at_limits[end] = known.value_or(setting.limits.angle(angle_limit(setting.shaft.ends[end].joint, range)));
+        if (!known) unbent.ends.push_back(end);
     }
     reading.fit.longest[range] = Toleranced{bent(distance, reading.reaches, reading.read_at[range]), reading.longest[range]->plus_minus};
     if (unbent.ends.empty()) return;
     unbent.at_limit_angles = bent(distance, reading.reaches, at_limits);
     reading.unbent.push_back(unbent);
+}
+
+void read_longest(FitReading& reading, Range range, const JobFit& fit, const LongestSetting& setting)
+{
+    if (fit.longest[range]) {
+        reading.longest[range] = with_tolerance(*fit.longest[range], setting.measuring_plus_minus);
+        reading.fit.longest_places[range] = fit.longest[range]->place;
+    }
+    if (!reading.unreadable.empty()) return;
+    if (reading.longest[range]) convert_longest(reading, range, setting);
+    const ExtremeLength* computed = reading.computed_longest(range);
+    if (!computed) return;
+    reading.fit.longest[range] = Toleranced{computed->length, computed->plus_minus};
+    reading.fit.longest_places[range] = machine_place(reading.geometry->machine);
 }
 
 }  // namespace
@@ -152,6 +206,23 @@ ShaftReading read_shaft(const JobShaft& shaft, const Series* series, Length meas
     return reading;
 }
 
+const ExtremeLength* FitReading::computed_shortest() const
+{
+    return geometry && !shortest ? &geometry->lengths.shortest : nullptr;
+}
+
+const ExtremeLength* FitReading::computed_longest(Range range) const
+{
+    return geometry && !longest[range] && geometry->lengths.ranges[range] ? &geometry->lengths.ranges[range]->longest : nullptr;
+}
+
+const ExtremeAngle* FitReading::computed_angle(End end, Range range) const
+{
+    if (!geometry || angles[end][range] || !geometry->lengths.ranges[range]) return nullptr;
+    const RangeExtremes& extremes = *geometry->lengths.ranges[range];
+    return end == End::tractor ? &extremes.tractor : &extremes.implement;
+}
+
 FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* series, const ShaftReading& shaft_reading,
                     const LimitsInForce& limits, Length measuring_plus_minus)
 {
@@ -162,17 +233,10 @@ FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* seri
     const bool grooves = fit.between == Between::grooves;
     reading.reaches = cross_reaches(shaft_reading.shaft.spacing, grooves ? Reference::outer_cross : reading.reference);
     if (grooves) add_yokes(reading, shaft, series);
-    reading.shortest = with_tolerance(fit.shortest, measuring_plus_minus);
-    reading.fit.shortest_place = fit.shortest.place;
-    reading.fit.angles = fit.angles;
-    const bool readable = reading.unreadable.empty();
-    if (readable) reading.fit.shortest = Toleranced{in_line(reading.shortest->value, reading.reaches), reading.shortest->plus_minus};
-    for (const Range range : all_ranges) {
-        if (!fit.longest[range]) continue;
-        reading.longest[range] = with_tolerance(*fit.longest[range], measuring_plus_minus);
-        reading.fit.longest_places[range] = fit.longest[range]->place;
-        if (readable) read_longest(reading, range, fit, shaft, limits);
-    }
+    if (fit.machine) reading.geometry = read_geometry(reading, *fit.machine, shaft, series, measuring_plus_minus);
+    read_angles(reading, fit);
+    read_shortest(reading, fit, measuring_plus_minus);
+    for (const Range range : all_ranges) read_longest(reading, range, fit, {shaft, limits, measuring_plus_minus});
     return reading;
 }
 

@@ -7,9 +7,9 @@
 namespace shaftcut {
 namespace {
 
-std::string length_text(const WorkOrder& order, Length length, Toward toward)
+std::string length_text(const WorkOrder& order, Length length)
 {
-    return figure_with_unit(length, order.units, toward);
+    return figure_with_millimetres(length, order.units);
 }
 
 std::string half_name(const WorkOrder& order, Tube tube)
@@ -19,7 +19,7 @@ std::string half_name(const WorkOrder& order, Tube tube)
 
 std::string limit_length(const WorkOrder& order, Limit limit)
 {
-    return figure_with_unit(order.limits.length(limit), order.units, Toward::up);
+    return length_text(order, order.limits.length(limit));
 }
 
 bool any(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() || cut[Tube::outer] != Length(); }
@@ -69,8 +69,11 @@ bool guard_unmeasured(const WorkOrder& order)
 void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
 {
     const CutPlan& plan = order.cut->plan;
+    if (order.stops->agreement != ClosedAgreement::agrees) steps.emplace_back("Find out why it does not close as its halves say; measure again.");
     steps.emplace_back("Mark the phase along both tubes, then part the shaft.");
-    steps.emplace_back("At the shortest position hold the halves side by side, one on each stub. Do the cuts look right? If not, stop.");
+    steps.emplace_back("Both halves as long as \"was\" says? If not, stop.");
+    steps.emplace_back("Mark the cuts from the free ends; check what is kept.");
+    steps.emplace_back("At the shortest position hold the halves side by side: do the cuts look right? If not, stop.");
     if (guard_unmeasured(order)) steps.emplace_back("Confirm the cut of the guard that was not measured.");
     if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Take the end stop off the tube to be sawn.");
     if (any(plan.guard_cut)) steps.push_back(saw_step(order, plan.guard_cut, "guard"));
@@ -86,23 +89,12 @@ void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
     steps.emplace_back("Put together in phase: the marks meet.");
     if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
     steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
-    steps.emplace_back("Longest position: overlap as the cut sheet says.");
+    steps.emplace_back("Longest position: no further apart than stated.");
     if (order.fits.size() > 1) steps.emplace_back("Check both positions with every other tractor.");
     // Four published texts; from memory also EN ISO 4254-1 and EN 12965.
     steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more.");
     steps.push_back(needs_second_chain(order) ? "Fit a second chain at the tractor end. Hook both, slack in every position."
                                                : "Chains hooked, slack in every position.");
-}
-
-void add_reference_note(std::vector<std::string>& notes, const WorkOrder& order)
-{
-    const ShaftReading& reading = order.reading;
-    if (!reading.has_wide_angle) return;
-    const bool outer = reading.reference == Reference::outer_cross;
-    notes.push_back("Closed length as stated: " + length_text(order, reading.closed.value, Toward::nearest) + " from the " +
-                    (outer ? "OUTER" : "INNER") + " cross of the wide-angle joint. That is " +
-                    length_text(order, reading.closed_at[Reference::outer_cross], Toward::nearest) + " from the outer and " +
-                    length_text(order, reading.closed_at[Reference::inner_cross], Toward::nearest) + " from the inner cross.");
 }
 
 std::string fit_reference_text(const FitReading& fit)
@@ -116,16 +108,25 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
     for (const FitReading& fit : order.fits) {
         const bool converted = fit.reaches[End::tractor].bends() || fit.reaches[End::implement].bends();
         const bool says_reference = order.reading.has_wide_angle || fit.between == Between::grooves;
-        if (!fit.fit.shortest || (order.fits.size() == 1 && !says_reference)) continue;
+        if (!fit.fit.shortest || !fit.shortest || !fit.longest[Range::turning] || (order.fits.size() == 1 && !says_reference)) continue;
         std::string note = fit.tractor.empty() ? "Shortest" : fit.tractor + ": shortest";
-        note += " " + length_text(order, fit.shortest->value, Toward::nearest) + (says_reference ? " " + fit_reference_text(fit) : "");
-        if (converted) note += ", " + length_text(order, fit.fit.shortest->value, Toward::down) + " between the inner crosses";
+        note += " " + length_text(order, fit.shortest->value) + (says_reference ? " " + fit_reference_text(fit) : "");
+        if (converted) note += ", " + length_text(order, fit.fit.shortest->value) + " between the inner crosses";
         const auto& turning = fit.longest[Range::turning];
-        note += "; longest turning " + length_text(order, turning->value, Toward::nearest);
-        if (converted) note += ", " + length_text(order, fit.fit.longest[Range::turning]->value, Toward::up) + " between the inner crosses";
+        note += "; longest turning " + length_text(order, turning->value);
+        if (converted) note += ", " + length_text(order, fit.fit.longest[Range::turning]->value) + " between the inner crosses";
         notes.push_back(note + ".");
     }
     if (order.fits.size() > 1) notes.emplace_back("The shaft must serve all of these: the least shortest and the greatest longest count.");
+}
+
+// What the fitter does by hand where a check could not be made.
+void add_unchecked_notes(std::vector<std::string>& notes, const WorkOrder& order)
+{
+    const auto unchecked = [&](CheckId id) { return order.cut && order.checks[static_cast<std::size_t>(id)].result == CheckResult::not_checked; };
+    if (unchecked(CheckId::guard_clearance)) notes.emplace_back("By hand, for the guard clearance: push fully together; the guards must not meet before the tubes.");
+    if (unchecked(CheckId::guard_cover)) notes.emplace_back("By hand, for the guard cover: at the longest position no bare tube may show.");
+    if (unchecked(CheckId::tube_left)) notes.emplace_back("By hand, for the tube left: compare with the least that the maker allows.");
 }
 
 // The saw's tolerance beside the general one for the shortest of the lengths that are sawn.
@@ -140,7 +141,7 @@ void add_tolerance_note(std::vector<std::string>& notes, const WorkOrder& order)
     }
     const auto general = shortest ? coarse_tolerance(*shortest) : std::nullopt;
     if (!general) return;
-    notes.push_back("Sawn lengths are within ± " + length_text(order, order.saw.plus_minus, Toward::up) + "; ISO 2768-1 class c allows ± " +
+    notes.push_back("Sawn lengths are within ± " + figure_with_unit(order.saw.plus_minus, Units::mm) + "; ISO 2768-1 class c allows ± " +
                     figure_with_unit(*general, Units::mm) + " for the shortest of them.");
 }
 
@@ -152,7 +153,7 @@ std::vector<std::string> steps_for(const WorkOrder& order)
     if (!order.cut) return steps;
     steps.emplace_back("PTO off, engine off, key out, machine blocked.");
     if (order.verdict == Verdict::cut) add_saw_steps(steps, order);
-    else steps.emplace_back("Saw nothing. Clean and grease the sliding tubes.");
+    else steps.emplace_back("Mark the phase, part the shaft, saw nothing, clean and grease.");
     add_assembly_steps(steps, order);
     return steps;
 }
@@ -172,13 +173,13 @@ std::vector<std::string> cautions_for(const WorkOrder& order)
 std::vector<std::string> notes_for(const WorkOrder& order)
 {
     std::vector<std::string> notes;
-    add_reference_note(notes, order);
     add_fit_notes(notes, order);
     if (order.cut && guard_unmeasured(order))
         notes.emplace_back("A guard was not measured: its cut is that of its tube. Confirm it by holding the halves side by side.");
     const auto& halves = order.reading.shaft.halves;
     if (order.stops && (!halves[Tube::inner].measured || !halves[Tube::outer].measured))
         notes.emplace_back("A half was not measured: its length follows from the closed length and the other half's shoulder. Measure it before sawing.");
+    add_unchecked_notes(notes, order);
     if (order.verdict == Verdict::cut) add_tolerance_note(notes, order);
     return notes;
 }

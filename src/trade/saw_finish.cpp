@@ -99,7 +99,7 @@ std::int64_t most_free_room(const Model& model, const Packing& packing)
         room += packed.count * room_in(model, packed.pattern);
         longest = std::max(longest, model.bars[packed.pattern.bar].capacity);
     }
-    const auto shortest = std::min_element(model.sizes.begin(), model.sizes.end(), [](auto& a, auto& b) { return a.size < b.size; });
+    const auto shortest = std::min_element(model.sizes.begin(), model.sizes.end(), [](const auto& a, const auto& b) { return a.size < b.size; });
     return std::min(room, longest - shortest->size);
 }
 

@@ -18,13 +18,22 @@ std::string shaft_title(const Job& job, const Series* series)
     return title;
 }
 
+// The tractors that the fits name, for a job that names none itself.
+std::string tractors_of_fits(const Job& job)
+{
+    std::string names;
+    for (const JobFit& fit : job.fits)
+        if (!fit.tractor.empty()) names += (names.empty() ? "" : "; ") + fit.tractor;
+    return names;
+}
+
 void fill_heading(WorkOrder& order, const Job& job, const Series* series, const Workshop& workshop)
 {
     order.order = job.order;
     order.date = job.date;
     order.customer = job.customer;
     order.machine = job.machine;
-    order.tractor = job.tractor;
+    order.tractor = job.tractor.empty() ? tractors_of_fits(job) : job.tractor;
     order.owner = workshop.name;
     order.shaft_title = shaft_title(job, series);
     order.shaft = job.shaft;
@@ -43,8 +52,10 @@ Overlaps overlaps_of(const CutPlan& plan, const Fit& fit)
 
 CutFigures cut_figures(const WorkOrder& order, const CutPlan& plan)
 {
-    const Length beyond = order.reading.closed.value - order.reading.shaft.closed.value;
-    return {plan, plan.closed + beyond, overlaps_of(plan, order.fit)};
+    PerEach<Reference, Length> closed_at;
+    closed_at[Reference::inner_cross] = plan.closed;
+    closed_at[Reference::outer_cross] = plan.closed + order.reading.shaft.spacing[End::tractor] + order.reading.shaft.spacing[End::implement];
+    return {plan, closed_at, overlaps_of(plan, order.fit)};
 }
 
 std::vector<std::string> reasons_of(const std::vector<Check>& checks)

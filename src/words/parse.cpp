@@ -175,6 +175,17 @@ Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most)
     return rounded(number->units * 1000, number->scale);
 }
 
+Parsed<std::int64_t> parse_millionths(std::string_view text, std::int64_t most)
+{
+    constexpr int million = 1'000'000;
+    std::string_view rest = text;
+    const auto number = take_decimal(rest);
+    if (!number || !rest.empty() || number->scale > million || number->units > static_cast<Wide>(most) * number->scale)
+        return ParseFault{quoted(text) + " is not a number from 0 to " + std::to_string(most) + " with at most 6 decimals",
+                          "write a plain number, such as 10 or 2.5"};
+    return static_cast<std::int64_t>(number->units * million / number->scale);
+}
+
 Parsed<std::int64_t> parse_whole(std::string_view text, std::int64_t least, std::int64_t most)
 {
     std::string_view rest = text;

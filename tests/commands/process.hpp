@@ -77,6 +77,7 @@ public:
         return false;
     }
     void go_on() const { ::kill(id_, SIGCONT); }
+    void interrupt() const { ::kill(id_, SIGINT); }
 
 private:
     [[noreturn]] void become(const Start& start) const

@@ -98,7 +98,7 @@ TEST_CASE("the lengths to cut are bold, over 5 mm high and in a box; other figur
             REQUIRE(cut);
             CHECK(cut->cap_height >= 5);
             CHECK(cut->weight == Weight::bold);
-            const Text* kept = find(first, "(kept " + figure(one.order.cut->plan.half[tube], one.order.units, Toward::down) + ")");
+            const Text* kept = find(first, "(keep " + figure(one.order.cut->plan.half[tube], one.order.units, Toward::down) + ")");
             REQUIRE(kept);
             CHECK(kept->cap_height >= 3.5);
         }
@@ -133,7 +133,7 @@ TEST_CASE("a refused sheet says so and shows no figure of a cut")
         const Text* verdict = find(pages.front(), "DO NOT CUT");
         REQUIRE(verdict);
         CHECK(verdict->cap_height >= 10);
-        for (const char* words : {"cut off", "(kept", "After the cut", "Measured after the cut", "Closed, after", "Overlap of the tubes"}) {
+        for (const char* words : {"cut off", "(keep", "After the cut", "Measured after the cut", "Closed, after", "Overlap of the tubes"}) {
             INFO(words);
             for (const Text& text : texts_of(pages.front())) CHECK(text.text.find(words) == std::string::npos);
         }
@@ -148,7 +148,7 @@ TEST_CASE("a refused sheet holds none of the figures that the cut would have had
     const CutFigures cut = *worked_in(job_, Units::mm).cut;
     job_.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
     const std::vector<Page> pages = draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4);
-    std::vector<Length> figures{cut.plan.closed, cut.closed_at_reference};
+    std::vector<Length> figures{cut.plan.closed, cut.closed_at[Reference::outer_cross]};
     for (const Tube tube : both_tubes) figures.insert(figures.end(), {cut.plan.cut[tube], cut.plan.half[tube], *cut.plan.guard_half[tube]});
     for (const Length length : figures)
         for (const Page& page : pages)
@@ -172,7 +172,7 @@ TEST_CASE("what is continued says where, and sheets are numbered")
     on_every_page([](const Page& page) { CHECK(page.marks.size() > 1); });
     const std::vector<Page> pages = draw_cut_sheet(worked_in(long_names_job(), Units::in), Paper::letter);
     REQUIRE(pages.size() > 2);
-    CHECK(find(pages[0], "▼ continued on sheet 2"));
+    CHECK(find(pages[0], "▼ continued, all checks on sheet 2"));
     CHECK(find(pages[0], "1 of " + std::to_string(pages.size())));
     CHECK(find(pages[1], "Sheet 2 of " + std::to_string(pages.size())));
     CHECK(find(pages[1], "continued on sheet 3 →"));
@@ -189,7 +189,7 @@ TEST_CASE("a wide-angle joint names both crosses, a standard joint its one")
 {
     const Page wide = draw_cut_sheet(worked_in(both_wide_job(), Units::mm), Paper::a4).front();
     const std::vector<Text> texts = texts_of(wide);
-    for (const char* name : {"outer cross", "inner cross"})
+    for (const char* name : {"outer cross", "INNER cross"})
         CHECK(std::count_if(texts.begin(), texts.end(), [&](const Text& text) { return text.text == name; }) == 2);
     CHECK(find(wide, "Closed now: 924 mm between outer crosses = 796 mm between inner crosses"));
     CHECK(find(draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front(), "centre of cross"));

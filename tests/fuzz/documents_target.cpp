@@ -28,7 +28,7 @@ Source load_config(const std::string& name)
 
 const Configuration& demo()
 {
-    static const Configuration read{*read_catalogue(load_config("series.xml")).value, *read_workshop(load_config("workshop.xml")).value};
+    static const Configuration read{read_catalogue(load_config("series.xml")).value.value(), read_workshop(load_config("workshop.xml")).value.value()};
     return read;
 }
 

@@ -50,7 +50,7 @@ const Catalogue& demo_catalogue()
         std::ifstream file(SHAFTCUT_SOURCE_DIR "/config/series.xml", std::ios::binary);
         return read_catalogue({"series.xml", {std::istreambuf_iterator<char>(file), {}}});
     }();
-    return *read.value;
+    return read.value.value();
 }
 
 }  // namespace

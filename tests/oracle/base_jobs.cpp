@@ -180,6 +180,14 @@ BaseJob least_cut()
     return found;
 }
 
+// The inner half closes to just what is wanted, the outer one is cut to the same: a hair decides which sets the new closed length.
+BaseJob uneven_halves()
+{
+    Job changed = standard().job;
+    changed.shaft.halves[Tube::inner] = {measured(596), measured(578), std::nullopt, std::nullopt, {}};
+    return base("uneven-halves", changed);
+}
+
 BaseJob one_shoulder()
 {
     BaseJob found = base("one-shoulder", standard().job);
@@ -194,7 +202,8 @@ std::vector<BaseJob> base_jobs()
 {
     return {standard(),        outer_with_angles(), outer_without_angles(), grooves(),      grooves_without_yokes(), halves_derived(), one_half_derived(),
             guard_shoulders(), inches(),            several_fits(),         features(),     forbidden(),             refused_overlap(), refused_lock(),
-            no_series(),       nothing_known(),     fits_as_it_is(),        odd_workshop(), least_cut(),             one_shoulder()};
+            no_series(),       nothing_known(),     fits_as_it_is(),        odd_workshop(), least_cut(),             one_shoulder(),
+            uneven_halves()};
 }
 
 }  // namespace shaftcut::test

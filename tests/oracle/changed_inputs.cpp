@@ -25,7 +25,7 @@ void set(std::optional<Measurement>& measurement, const std::optional<Length>& l
 void set_input(Job& job, const std::string& name, const std::optional<Length>& length)
 {
     if (name == "closed") job.shaft.closed.length = *length;
-    if (name == "shortest") job.fits[0].shortest.length = *length;
+    if (name == "shortest") job.fits[0].shortest->length = *length;
     for (const Range range : all_ranges)
         if (name == std::string("longest_") + to_word(range)) set(job.fits[0].longest[range], length, std::nullopt);
     for (const Tube tube : both_tubes) {
@@ -97,7 +97,7 @@ Job changed_job(const BaseJob& base, const Changes& changes)
 Changes issued_lengths(const BaseJob& base)
 {
     const Job job = changed_job(base, {});
-    Changes issued{{"closed", job.shaft.closed.length}, {"shortest", job.fits[0].shortest.length}};
+    Changes issued{{"closed", job.shaft.closed.length}, {"shortest", job.fits[0].shortest->length}};
     const auto add = [&](const std::string& name, const std::optional<Measurement>& measurement) {
         issued[name] = measurement ? std::optional(measurement->length) : std::nullopt;
     };
@@ -111,7 +111,8 @@ Changes issued_lengths(const BaseJob& base)
 
 std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const std::string& name, Length issued)
 {
-    constexpr std::int64_t step = 7'300, span = 400'000;
+    constexpr std::int64_t step = 7'300, span = 600'000;
+    constexpr int most_inputs = 2;
     std::vector<Changes> all;
     const Length least = Length::micrometres(std::max<std::int64_t>(0, issued.um() - span));
     for (Length low = least; low < issued + Length::micrometres(span); low += Length::micrometres(step)) {
@@ -119,7 +120,8 @@ std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const s
         if (results_at(base, name, low) == results_at(base, name, high)) continue;
         const Length last = last_before_change(base, name, low, high);
         const std::string change = change_between(results_at(base, name, last), results_at(base, name, last + Length::micrometres(1)));
-        if (!seen_.insert((base.job.units == Units::in ? "in " : name + " ") + change).second) continue;
+        const bool inches = base.job.units == Units::in;
+        if (++seen_[inches ? "in " + change : change] > (inches ? 1 : most_inputs)) continue;
         for (const int off : {-10, -9, 0, 1, 10, 11}) {
             const Length length = last + Length::micrometres(off);
             if (length >= Length()) all.push_back({{name, length}});
@@ -136,7 +138,7 @@ std::vector<Changes> ChangeSearch::around_limits(const BaseJob& base)
         if (length && may_be_empty(name)) all.push_back({{name, std::nullopt}});
         if (!length) all.push_back({{name, Length::millimetres(650)}});
         if (!length || *length < Length::millimetres(1)) continue;
-        for (const int off : {-10, 9, 10}) all.push_back({{name, *length + Length::micrometres(off)}});
+        for (const int off : {-10, -9, 9, 10}) all.push_back({{name, *length + Length::micrometres(off)}});
     }
     return all;
 }

@@ -3,7 +3,6 @@
 
 #include <map>
 #include <optional>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -25,8 +24,8 @@ Changes issued_lengths(const BaseJob& base);
 class ChangeSearch {
 public:
     // For every input every place, found by bisection to the micrometre, where a check's result, the verdict or the agreement
-    // of the closed length changes: at it, one micrometre past it, and 0.009 to 0.011 mm to both sides. A change of results by
-    // one input is taken from the first job that has it (jobs in inches: one input a change); so the order of calls matters.
+    // of the closed length changes: at it, one micrometre past it, and 0.009 to 0.011 mm to both sides. A change of results is
+    // taken the first two times that it comes up (in inches once more), so the order of calls matters.
     // Besides: every optional length emptied or filled, every length changed by as little as decides nothing.
     std::vector<Changes> around_limits(const BaseJob& base);
 
@@ -36,7 +35,7 @@ public:
 private:
     std::vector<Changes> around_limits_of(const BaseJob& base, const std::string& name, Length issued);
 
-    std::set<std::string> seen_;
+    std::map<std::string, int> seen_;
 };
 
 }  // namespace shaftcut::test

@@ -33,10 +33,16 @@ const std::array exceptions{
               R"re("( [^"]*|[^"]* )" is (no day|not (a whole number|an angle|a number)))re"},
     Exception{"job series workshop", "a limit's fraction of 0 or above 1", R"re("[0-9./]+" is not a fraction)re"},
     Exception{"job series workshop", "a length that must be more than 0 and comes to 0", "is nothing"},
+    Exception{"workshop", "a missing or second limits, saw or measuring", "(workshop holds no|a second) (limits|saw|measuring);"},
     Exception{"job series workshop", "a document type", "a document type stands here"},
     Exception{"job", "an order that names a device on Windows", "names a device, not a file, on Windows"},
     Exception{"job", "a second for or limits", "a second (for|limits);"},
-    Exception{"job", "a missing end, fit, or longest when=\"turning\"", "holds no (end|fit|longest when=\"turning\")"},
+    Exception{"job", "a missing end or fit", "holds no (end|fit)"},
+    Exception{"job", "a missing shortest, or longest when=\"turning\", that no machine's geometry gives", "holds no (shortest|longest when=\"turning\")"},
+    Exception{"job", "a machine that cannot be, or leaves no room for its shaft",
+              "no range of movement|axis back on itself|a (turn|pitch|roll|lower-link|top-link|mast) of|in front of the PTO|the links cannot|meet at no height|"
+              "a lowest of|leaves no room|folds back on itself"},
+    Exception{"job", "a machine's geometry and a yoke of unknown length", "geometry needs the length of"},
     Exception{"job", "a series or connection that the catalogue does not hold", "is not in the catalogue"},
     Exception{"job", "shape or spacing beside a series", "shaft states series and"},
     Exception{"job", "neither series nor shape", "neither series nor shape"},
@@ -157,7 +163,7 @@ void check_kind(const std::string& kind, const std::vector<const char*>& good_fi
 
 TEST_CASE("job.xsd and the reader of jobs agree")
 {
-    check_kind("job", {"job_everything.xml", "job_inches_mixed.xml", "job_other_order.xml"});
+    check_kind("job", {"job_everything.xml", "job_geometry.xml", "job_inches_mixed.xml", "job_other_order.xml"});
 }
 
 TEST_CASE("series.xsd and the reader of the catalogue agree")

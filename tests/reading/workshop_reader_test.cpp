@@ -15,6 +15,11 @@ TEST_CASE("the demonstration's workshop is read as it stands")
     CHECK(read.value->saw.plus_minus == Length::millimetres(1));
     CHECK(read.value->saw.least_cut == Length::millimetres(5));
     CHECK(read.value->measuring_plus_minus == Length::millimetres(2));
+    CHECK(read.value->saw.reusable_leftover == Length::millimetres(500));
+    REQUIRE(read.value->stock.size() == 2);
+    CHECK(read.value->stock[0].length == Length::millimetres(6000));
+    CHECK_FALSE(read.value->stock[0].count.has_value());
+    CHECK(read.value->stock[0].cost == 6000 * cost_unit);
     // It sets no limit looser or tighter than the defaults, so that the demonstration shows those.
     for (const LimitRow& row : limit_rows())
         if (const auto& setting = read.value->limits[row.limit]) CHECK(setting->value == row.standard);
@@ -29,6 +34,20 @@ TEST_CASE("a workshop may think in inches")
     CHECK(read.value->saw.kerf == Length());
     CHECK(read.value->saw.least_cut == Length::millimetres(5));
     CHECK(read.value->limits[Limit::overlap_turning]->value == LimitValue{1, 1});
+    CHECK_FALSE(read.value->saw.reusable_leftover.has_value());
+    REQUIRE(read.value->stock.size() == 1);
+    CHECK(read.value->stock[0].length.um() == 3'000'375);
+    CHECK(read.value->stock[0].count == 0);
+    CHECK(read.value->stock[0].cost == 0);
+}
+
+TEST_CASE("stock states a count and a cost, exact to the millionth")
+{
+    const auto read = read_workshop({"f", bytes_of(folder / "good/workshop_everything.xml")});
+    REQUIRE(read.value);
+    REQUIRE(read.value->stock.size() == 2);
+    CHECK(read.value->stock[0].count == 4);
+    CHECK(read.value->stock[0].cost == 61'500'000);
 }
 
 TEST_CASE("each limit is read in its own kind, and at its own place")

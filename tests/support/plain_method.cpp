@@ -125,7 +125,7 @@ PlainFit read_fit(const JobFit& from, const PlainShaft& shaft)
     const Ends ends = ends_of(from, shaft);
     if (!ends.known) return fit;
     const Um inline_sum = static_cast<Um>(ends.yoke[0] + ends.yoke[1] + ends.wide[0] + ends.wide[1]);
-    fit.shortest = figure_of(from.shortest, *shaft.workshop);
+    fit.shortest = figure_of(*from.shortest, *shaft.workshop);
     fit.shortest->value -= inline_sum;
     for (std::size_t range = 0; range < 3; ++range) {
         fit.longest[range] = figure_of(from.longest[static_cast<Range>(range)], *shaft.workshop);

@@ -193,7 +193,7 @@ Length& figure_to_tune(Job& job, CheckId id)
     if (id == CheckId::overlap_turning) return fit.longest[Range::turning]->length;
     JobHalf& half = job.shaft.halves[Tube::inner];
     if ((id == CheckId::guard_cover || id == CheckId::guard_setback) && half.guard) return half.guard->length;
-    return fit.shortest.length;
+    return fit.shortest->length;
 }
 
 // Moves one measured length so that a check's value, or its worst case, comes to lie on its limit, or by a hair beside it.
@@ -217,12 +217,12 @@ void contradict(Dice& dice, Job& job)
     JobFit& fit = job.fits.back();
     JobHalf& half = job.shaft.halves[dice.one_in(2) ? Tube::inner : Tube::outer];
     switch (dice.up_to(5)) {
-    case 0: fit.longest[Range::turning]->length = fit.shortest.length + dice.nudge(); break;
+    case 0: fit.longest[Range::turning]->length = fit.shortest->length + dice.nudge(); break;
     case 1: fit.longest[Range::working] = measured(dice, fit.longest[Range::turning]->length + dice.nudge()); break;
     case 2: fit.longest[Range::standing] = measured(dice, fit.longest[Range::turning]->length + dice.nudge()); break;
     case 3: half.length = measured(dice, job.shaft.closed.length + dice.nudge()); break;
     case 4: half.guard = measured(dice, job.shaft.closed.length + dice.nudge()); break;
-    default: fit.shortest.length = dice.length(0, 200); break;
+    default: fit.shortest->length = dice.length(0, 200); break;
     }
 }
 

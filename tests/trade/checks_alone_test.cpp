@@ -15,7 +15,7 @@ struct RefusingRow {
 // Guard clearance is the one check whose value no job can bring under its limit: the cut itself sees to it.
 const std::vector<RefusingRow> refusing{
     {CheckId::consistency, [](Setting& s) { s.fit().longest[Range::working] = measured(860); }},
-    {CheckId::closing_clearance, [](Setting& s) { s.fit().shortest.plus_minus = mm(37); }},
+    {CheckId::closing_clearance, [](Setting& s) { s.fit().shortest->plus_minus = mm(37); }},
     {CheckId::overlap_working, [](Setting& s) { set_longest(s, Range::working, 940); }},
     {CheckId::overlap_turning, [](Setting& s) { set_longest(s, Range::turning, 1020); }},
     {CheckId::overlap_standing, [](Setting& s) { set_longest(s, Range::standing, 1071); }},

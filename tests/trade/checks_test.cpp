@@ -11,7 +11,7 @@ namespace {
 
 Change shortest_plus_minus(double plus_minus)
 {
-    return [=](Setting& s) { s.fit().shortest.plus_minus = mm(plus_minus); };
+    return [=](Setting& s) { s.fit().shortest->plus_minus = mm(plus_minus); };
 }
 Change shortest(double length)
 {

@@ -84,8 +84,8 @@ TEST_CASE("the two references of one shaft give one answer")
     const WorkOrder b = worked(inner);
     CHECK(a.reading.shaft.closed.value == b.reading.shaft.closed.value);
     CHECK(a.cut->plan.cut == b.cut->plan.cut);
-    CHECK(a.cut->closed_at_reference == mm(766));
-    CHECK(b.cut->closed_at_reference == mm(702));
+    CHECK(a.cut->closed_at[a.reading.reference] == mm(766));
+    CHECK(b.cut->closed_at[b.reading.reference] == mm(702));
     CHECK(b.reading.closed_at[Reference::outer_cross] == mm(860));
 }
 

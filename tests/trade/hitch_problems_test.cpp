@@ -28,7 +28,7 @@ std::vector<std::string> faults_of(const Machine& machine, const HitchShaft& sha
     return words;
 }
 
-using Words = std::vector<std::string>;
+using Sentences = std::vector<std::string>;
 
 }  // namespace
 
@@ -36,7 +36,7 @@ TEST_CASE("a pin in front of the PTO is refused")
 {
     Trailed machine = support::level_machine(500, 600, support::turns(40, 0, 0));
     machine.pin_behind = at_line(-30, 3);
-    CHECK(faults_of(machine) == Words{"job.xml:3:1: the pin is 30 mm in front of the PTO stub's groove; a pin 0 or more behind it"});
+    CHECK(faults_of(machine) == Sentences{"job.xml:3:1: the pin is 30 mm in front of the PTO stub's groove; a pin 0 or more behind it"});
     machine.pin_behind = at_line(200, 3);
     CHECK(faults_of(machine).empty());
 }
@@ -46,12 +46,12 @@ TEST_CASE("movements of a trailed machine have their bounds")
     Trailed machine = support::level_machine(500, 600, support::turns(40, 0, 0));
     machine.ranges.turning = TrailedRange{angle_at_line(180, 4), angle_at_line(-1, 5), angle_at_line(90, 6)};
     CHECK(faults_of(machine) ==
-          Words{"job.xml:4:1: a turn of 180 degrees; plus or minus 0 to under 180 degrees about straight and level",
+          Sentences{"job.xml:4:1: a turn of 180 degrees; plus or minus 0 to under 180 degrees about straight and level",
                 "job.xml:5:1: a pitch of -1 degrees; plus or minus 0 to under 90 degrees about straight and level",
                 "job.xml:6:1: a roll of 90 degrees; plus or minus 0 to under 90 degrees about straight and level"});
     machine.ranges = {};
     machine.place = line(2);
-    CHECK(faults_of(machine) == Words{"job.xml:2:1: no range of movement is stated; state working, turning or standing"});
+    CHECK(faults_of(machine) == Sentences{"job.xml:2:1: no range of movement is stated; state working, turning or standing"});
 }
 
 TEST_CASE("an input shaft's axis must not double back")
@@ -59,7 +59,7 @@ TEST_CASE("an input shaft's axis must not double back")
     Trailed machine = support::level_machine(500, 600, support::turns(40, 0, 0));
     machine.input_tilt = angle_at_line(-95, 3);
     CHECK(faults_of(machine) ==
-          Words{"job.xml:3:1: an input-tilt of -95 degrees turns the input shaft's axis back on itself; between -90 and 90 degrees"});
+          Sentences{"job.xml:3:1: an input-tilt of -95 degrees turns the input shaft's axis back on itself; between -90 and 90 degrees"});
     Mounted mounted = support::common_linkage(support::heights(300, 600));
     mounted.input_tilt = angle_at_line(90, 9);
     CHECK(faults_of(mounted).size() == 1);
@@ -71,7 +71,7 @@ TEST_CASE("a shaft that folds right back is refused, with the turn up to which i
     Trailed machine = support::level_machine(160, 580, support::turns(0, 0, 0));
     machine.ranges.standing = TrailedRange{angle_at_line(179, 8), angle(0), angle(0)};
     const HitchShaft wide{end(60, 80), end(80, 0)};
-    const Words faults = faults_of(machine, wide);
+    const Sentences faults = faults_of(machine, wide);
     REQUIRE(faults.size() == 1);
     CHECK(faults[0].find("job.xml:8:1: the shaft folds back on itself at turn 179 degrees, pitch 0 degrees, roll 0 degrees; "
                          "on the way there, up to turn ") == 0);
@@ -88,7 +88,7 @@ TEST_CASE("a shaft without room straight ahead is refused, with the input-behind
     machine.input_behind = at_line(100, 5);
     const HitchShaft wide{end(60, 80), end(80, 80)};
     CHECK(faults_of(machine, wide) ==
-          Words{"job.xml:5:1: an input-behind of 100 mm leaves no room for the shaft at turn 0 degrees, pitch 0 degrees, roll 0 degrees; "
+          Sentences{"job.xml:5:1: an input-behind of 100 mm leaves no room for the shaft at turn 0 degrees, pitch 0 degrees, roll 0 degrees; "
                 "more than 100 mm"});
     machine.input_behind = at_line(60, 5);
     CHECK(faults_of(machine, wide).at(0).find("an input-behind of 60 mm leaves no room") != std::string::npos);
@@ -99,7 +99,7 @@ TEST_CASE("a shaft without room straight ahead is refused, with the input-behind
 TEST_CASE("a lowest height above the highest is refused")
 {
     Mounted machine = support::common_linkage({at_line(600, 4), at_line(300, 5)});
-    CHECK(faults_of(machine) == Words{"job.xml:4:1: a lowest of 600 mm is above the highest of 300 mm; "
+    CHECK(faults_of(machine) == Sentences{"job.xml:4:1: a lowest of 600 mm is above the highest of 300 mm; "
                                       "a lowest that is the highest or below it"});
     CHECK(faults_of(machine, plain_shaft, Units::in).at(0).find("a lowest of 23-5/8 in") != std::string::npos);
 }
@@ -107,7 +107,7 @@ TEST_CASE("a lowest height above the highest is refused")
 TEST_CASE("a height that the links cannot reach is refused, with the heights that they reach")
 {
     Mounted machine = support::common_linkage({at_line(-500, 4), at_line(1500, 5)});
-    const Words faults = faults_of(machine);
+    const Sentences faults = faults_of(machine);
     REQUIRE(faults.size() == 2);
     CHECK(faults[0].find("job.xml:4:1: the links cannot bring the lower hitch point to -500 mm; a height from ") == 0);
     CHECK(faults[1].find("job.xml:5:1: the links cannot bring the lower hitch point to 1500 mm; a height from ") == 0);
@@ -127,7 +127,7 @@ TEST_CASE("heights with a gap between them that the linkage cannot pass are refu
     const auto spans = reachable_heights(machine);
     REQUIRE(spans.size() == 2);
     machine.ranges.turning = MountedRange{at_line(spans[0].highest - 10, 4), at_line(spans[1].lowest + 10, 5)};
-    const Words faults = faults_of(machine);
+    const Sentences faults = faults_of(machine);
     REQUIRE(faults.size() == 1);
     CHECK(faults[0].find("job.xml:5:1: the links cannot pass from ") == 0);
     CHECK(faults[0].find(" or from ") != std::string::npos);
@@ -140,13 +140,13 @@ TEST_CASE("links of no length and a linkage that closes nowhere are refused, wit
     Mounted machine = support::common_linkage(support::heights(300, 600));
     machine.lower_link = at_line(0, 3);
     machine.mast = at_line(0, 4);
-    CHECK(faults_of(machine) == Words{"job.xml:3:1: a lower-link of 0 mm; a length above 0",
+    CHECK(faults_of(machine) == Sentences{"job.xml:3:1: a lower-link of 0 mm; a length above 0",
                                       "job.xml:4:1: a mast of 0 mm; a length above 0"});
 
     machine = support::common_linkage(support::heights(300, 600));
     machine.top_link = at_line(20, 5);
     machine.mast = at_line(30, 6);
-    const Words faults = faults_of(machine);
+    const Sentences faults = faults_of(machine);
     REQUIRE(faults.size() == 1);
     CHECK(faults[0].find("job.xml:5:1: a top-link of 20 mm and a mast of 30 mm meet at no height; "
                          "with the lower hitch point at 300 mm, a top-link from ") == 0);

@@ -46,10 +46,11 @@ World with_ends_swapped(World world)
 }
 
 // The shaft after the cut, measured as the sheet says it must be.
-World as_cut(World world, const CutFigures& cut)
+World as_cut(World world, const WorkOrder& order)
 {
     JobShaft& shaft = world.job.shaft;
-    shaft.closed.length = cut.closed_at_reference;
+    const CutFigures& cut = *order.cut;
+    shaft.closed.length = cut.closed_at[order.reading.reference];
     for (const Tube tube : both_tubes) {
         shaft.halves[tube].length->length = cut.plan.half[tube];
         if (cut.plan.guard_half[tube]) shaft.halves[tube].guard->length = *cut.plan.guard_half[tube];
@@ -160,7 +161,7 @@ TEST_CASE("a shaft that was cut and is measured as the sheet says fits when run 
         for (const World& world : {sound_world(number), random_world(number)}) {
             const WorkOrder first = worked(world);
             if (first.verdict != Verdict::cut || !world.job.shaft.halves[Tube::inner].length || !world.job.shaft.halves[Tube::outer].length) continue;
-            const WorkOrder again = worked(as_cut(world, *first.cut));
+            const WorkOrder again = worked(as_cut(world, first));
             INFO(number << "\n" << figures_of(first) << "\nagain " << figures_of(again));
             CHECK(to_word(again.verdict) == std::string("fits"));
             // Where its guards are taken to stop it, C' is where its tubes would.
@@ -235,7 +236,7 @@ TEST_CASE("either reference of a random shaft gives one answer")
         CHECK(figures_of(worked(world)) == figures_of(inner));
         for (JobFit& fit : world.job.fits) {
             fit.reference = Reference::outer_cross;
-            fit.shortest.length = in_line_at_outer_crosses(world, fit.shortest.length);
+            fit.shortest->length = in_line_at_outer_crosses(world, fit.shortest->length);
             for (const Range range : all_ranges)
                 fit.longest[range]->length = at_outer_crosses(world, fit, range, fit.longest[range]->length);
         }

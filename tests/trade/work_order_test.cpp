@@ -22,7 +22,7 @@ TEST_CASE("the documented example comes out as documented")
     CHECK(order.cut->plan.guard_half[Tube::inner] == mm(578));
     CHECK(order.cut->plan.guard_half[Tube::outer] == mm(556));
     CHECK(order.cut->plan.closed == mm(702));
-    CHECK(order.cut->closed_at_reference == mm(766));
+    CHECK(order.cut->closed_at[order.reading.reference] == mm(766));
     CHECK(order.overlap_closed_before == mm(562));
     CHECK(order.cut->overlap.closed == mm(468));
     CHECK(order.cut->overlap.shortest == mm(428));

@@ -75,14 +75,14 @@ private:
 
 // A horizontal dimension between two x at the height `y`, its figure above the line. The extension lines run from
 // `from_y` and `to_y` to just past the line. The arrows are 3 × 1.1, and stand outside where the space is under 9.
-struct Dimension {
+struct DimensionLine {
     double from = 0, to = 0;      // x of its ends, from < to
     double y = 0;                 // of the dimension line
     double from_y = 0, to_y = 0;  // where the extension lines start
     std::string figure;           // may be empty
     double gap_from = 0, gap_to = 0;  // x between which the line is left out for a box; no gap where equal
 };
-void draw_dimension(Canvas& canvas, const Dimension& dimension);
+void draw_dimension(Canvas& canvas, const DimensionLine& dimension);
 
 // A number in a disc: black where something is cut, white in a ring where nothing is.
 void draw_number(Canvas& canvas, Point centre, int number, Fill fill);

@@ -1,8 +1,9 @@
-// A work order as JSON, for scripts. Lengths in millimetres with up to three decimals whatever the documents' units.
+// A work order or a saw plan as JSON, for scripts. Lengths in millimetres with up to three decimals whatever the documents' units.
 #pragma once
 
 #include <string>
 
+#include "shaftcut/trade/saw_order.hpp"
 #include "shaftcut/trade/work_order.hpp"
 
 namespace shaftcut {
@@ -12,5 +13,8 @@ enum class JsonLayout { one_line, indented };
 // Ends with a newline. What is not known is null; a refused order's cuts, kept lengths, new closed length and overlaps
 // (but for the closed one before) are null.
 std::string json_of(const WorkOrder& order, JsonLayout layout);
+
+// Bars alike in their lengths, whatever their labels, are one entry. Costs and the bound are in the stock's own unit of cost.
+std::string json_of(const SawOrder& order, JsonLayout layout);
 
 }  // namespace shaftcut

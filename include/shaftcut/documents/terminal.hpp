@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "shaftcut/trade/saw_order.hpp"
 #include "shaftcut/trade/work_order.hpp"
 
 namespace shaftcut {
@@ -10,5 +11,8 @@ namespace shaftcut {
 enum class Colour { none, ansi };
 
 std::string terminal_text(const WorkOrder& order, Colour colour);
+
+// A saw plan likewise: what to fetch, what it costs and how good that is proven to be, waste, and whether it was stopped.
+std::string terminal_text(const SawOrder& order, Colour colour);
 
 }  // namespace shaftcut

@@ -32,7 +32,8 @@ using CsvRows = std::vector<std::vector<CsvCell>>;
 // `text` is the whole file, `file` its name in messages. A byte order mark, CR LF and empty lines are accepted; columns may stand in
 // any order; spaces around a field are dropped unless it is quoted. Refused: more than most_csv_bytes, text that is not UTF-8,
 // no header, a column unknown, twice or missing, a line with more or fewer fields than the header, a quote left open on its line or
-// followed by anything but a comma, a quote inside a field without quotes, a control character, a file without rows.
+// followed by anything but a comma, a quote inside a field without quotes, a control character.
+// A file with nothing under its header gives no rows.
 std::variant<CsvRows, Problems> read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns);
 
 }  // namespace shaftcut

@@ -41,11 +41,12 @@ public:
     // Records a fault at this attribute, or at its element where it is missing.
     void fault(std::string wrong, std::string right) const;
 
-    std::optional<Length> length() const;           // 0 or more
-    std::optional<Length> positive_length() const;  // more than 0
-    std::optional<Angle> angle() const;             // 0 to 180 degrees
+    std::optional<Length> length(Sign sign = Sign::none) const;  // 0 or more, or below 0 too under Sign::allowed
+    std::optional<Length> positive_length() const;               // more than 0
+    std::optional<Angle> angle(Sign sign = Sign::none) const;    // 0 to 180 degrees, or -180 to 180
     std::optional<Fraction> fraction() const;       // above 0, at most 1
     std::optional<std::int64_t> thousandths(std::int64_t most) const;
+    std::optional<std::int64_t> millionths(std::int64_t most) const;
     std::optional<int> whole(int least, int most) const;
     // One or more whole numbers with blanks between them.
     std::vector<int> wholes(int least, int most) const;
@@ -84,6 +85,10 @@ public:
     Place place() const { return reading_.faults.place(xml_.spot); }
     Units units() const { return reading_.units.value_or(Units::mm); }
     void fault(std::string wrong, std::string right) const;
+    // A fault somewhere in this file, as its place says.
+    void fault(const Problem& problem) const;
+    // Of the whole file: what was read without a rise is sound.
+    std::size_t faults_so_far() const { return reading_.faults.count(); }
 
     // Asks for an attribute. One that is required and missing is a fault.
     [[nodiscard]] Attribute optional(const char* name);

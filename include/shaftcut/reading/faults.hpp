@@ -26,6 +26,7 @@ public:
 
     void add(Spot spot, std::string wrong, std::string right);
     bool none() const { return count_ == 0; }
+    std::size_t count() const { return count_; }
     // True once further faults are counted but no longer kept: nobody need go to the trouble of a good sentence.
     bool full() const { return kept_.size() == most_kept; }
     // The faults by line, column, and order of finding.

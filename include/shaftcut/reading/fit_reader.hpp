@@ -2,13 +2,23 @@
 #pragma once
 
 #include "shaftcut/reading/element.hpp"
+#include "shaftcut/trade/catalogue.hpp"
 #include "shaftcut/trade/job.hpp"
 
 namespace shaftcut {
 
-// Reads a `fit` element. Faults beside those of form: no shortest, no longest with the PTO turning, two lengths for one
-// range, two angles for one side, and a reference between grooves, where it says nothing.
+// The job's shaft, which a machine's geometry must have room for.
+struct FitShaft {
+    const JobShaft& shaft;
+    const Series* series = nullptr;
+    bool sound = false;  // read without a fault; otherwise nothing is compared with it
+};
+
+// Reads a `fit` element. Faults beside those of form: no shortest or no longest with the PTO turning, where no machine's
+// geometry gives it; two lengths for one range, two angles for one side; a reference between grooves, where it says nothing;
+// a trailed and a mounted machine; a machine that cannot be (geometry_problems), a yoke that its shaft must know and does
+// not, and positions that leave no room for the shaft (no_answer_problem).
 // Checked in tests/reading/job_reader_test.cpp and by tests/reading/bad/.
-JobFit read_fit(Element& element);
+JobFit read_fit(Element& element, const FitShaft& shaft);
 
 }  // namespace shaftcut

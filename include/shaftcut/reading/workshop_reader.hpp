@@ -7,7 +7,7 @@
 
 namespace shaftcut {
 
-// Reads `workshop` with its limits, saw and measuring tolerance, in any order. config/workshop.xsd says the same for
+// Reads `workshop` with its limits, saw, measuring tolerance and stock bars, in any order. config/workshop.xsd says the same for
 // editors. Checked in tests/reading/workshop_reader_test.cpp and by tests/reading/bad/.
 Read<Workshop> read_workshop(const Source& source);
 

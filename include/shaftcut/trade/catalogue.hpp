@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "shaftcut/trade/limits.hpp"
+#include "shaftcut/trade/stock.hpp"
 #include "shaftcut/trade/terms.hpp"
 #include "shaftcut/words/length.hpp"
 #include "shaftcut/words/problem.hpp"
@@ -67,12 +68,13 @@ struct Catalogue {
     std::vector<Series> series;
 };
 
-// The cut's step and least cut, the blade's kerf, and the saw's tolerance.
+// The cut's step and least cut, the blade's kerf, the saw's tolerance, and from what length on a leftover goes back to the rack.
 struct Saw {
     Length step;
     Length kerf;
     Length plus_minus;
     Length least_cut;
+    std::optional<Length> reusable_leftover{};  // nothing: every leftover is scrap
 };
 
 struct Workshop {
@@ -80,6 +82,7 @@ struct Workshop {
     Limits limits;
     Saw saw;
     Length measuring_plus_minus;  // of every measured length that states none
+    std::vector<SawStock> stock{};  // bars for saw plans; may be empty
 };
 
 const Series* find_series(const Catalogue& catalogue, std::string_view name);

@@ -5,6 +5,7 @@
 //
 // w: spacing of a wide-angle joint; e: a connection yoke's distance from its cross to its locking groove; t along the
 // tubes, u and v the axes of the two stubs; m(u,t) = (u+t)/|u+t|; D the measured straight distance; L the answer.
+// What a machine's geometry gives needs no conversion: it is computed between the inner crosses.
 // Checked by: drawing the bent chain of links point by point (datum_test), and the two references of one shaft agreeing.
 #pragma once
 
@@ -12,6 +13,7 @@
 #include <vector>
 
 #include "shaftcut/trade/catalogue.hpp"
+#include "shaftcut/trade/hitch.hpp"
 #include "shaftcut/trade/job.hpp"
 #include "shaftcut/trade/shaft.hpp"
 
@@ -47,6 +49,13 @@ struct UnbentReading {
     Length at_limit_angles;     // the telescoping length if those joints stood at their limit angles
 };
 
+// A machine's geometry and what it gives for this shaft.
+struct GeometryReading {
+    Machine machine;
+    HitchShaft shaft;
+    OperatingLengths lengths;
+};
+
 struct FitReading {
     std::string tractor;  // whose it is; may be empty
     Between between = Between::crosses;
@@ -55,9 +64,16 @@ struct FitReading {
     std::optional<Toleranced> shortest;                       // as stated
     PerEach<Range, std::optional<Toleranced>> longest;        // as stated
     PerEach<Range, PerEach<End, Angle>> read_at;              // the joint angles at which each longest was read (0: in line)
-    Fit fit;                                                  // telescoping
+    PerEach<End, PerEach<Range, std::optional<Angle>>> angles;  // as stated
+    std::optional<GeometryReading> geometry;
+    Fit fit;                                                  // telescoping; a measurement wins over the geometry
     std::vector<UnbentReading> unbent;
-    std::string unreadable;  // why lengths between grooves cannot be converted; empty where they can
+    std::string unreadable;  // why lengths cannot be known; empty where they can
+
+    // What `fit` has from the geometry, with its posture; null where it was measured or is not known.
+    const ExtremeLength* computed_shortest() const;
+    const ExtremeLength* computed_longest(Range range) const;
+    const ExtremeAngle* computed_angle(End end, Range range) const;
 };
 
 // `series` is null for a shaft of no known series. Every wide-angle end's spacing and reference must be known: the job

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "shaftcut/trade/limits.hpp"
+#include "shaftcut/trade/machine.hpp"
 #include "shaftcut/trade/terms.hpp"
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
@@ -52,14 +53,17 @@ struct JobShaft {
     Place place;
 };
 
+// What was measured, and the machine's geometry for what was not. The shortest and the longest with the PTO turning are
+// always there, or the machine is and gives them.
 struct JobFit {
     std::string tractor;  // may be empty
-    Between between = Between::crosses;
+    Between between = Between::crosses;     // of the measured lengths
     std::optional<Reference> reference;
-    Measurement shortest;
-    PerEach<Range, std::optional<Measurement>> longest;  // turning is always there
+    std::optional<Measurement> shortest;
+    PerEach<Range, std::optional<Measurement>> longest;
     PerEach<End, PerEach<Range, std::optional<Angle>>> angles;
     PerEach<End, Place> angle_places;
+    std::optional<Machine> machine;
     Place place;
 };
 

@@ -8,6 +8,7 @@
 #include <optional>
 #include <variant>
 
+#include "shaftcut/trade/terms.hpp"
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
 #include "shaftcut/words/problem.hpp"
@@ -34,6 +35,11 @@ struct Ranges {
     std::optional<Range> working;
     std::optional<Range> turning;
     std::optional<Range> standing;
+
+    const std::optional<Range>& operator[](shaftcut::Range which) const
+    {
+        return which == shaftcut::Range::working ? working : which == shaftcut::Range::turning ? turning : standing;
+    }
 };
 
 // How far a trailed machine moves about its pin: each is plus or minus, from straight ahead on level ground.

@@ -15,23 +15,14 @@
 #include <variant>
 #include <vector>
 
-#include "shaftcut/words/length.hpp"
+#include "shaftcut/trade/stock.hpp"
 
 namespace shaftcut {
-
-// Costs are counted in millionths, so that decimals in a file stay exact.
-inline constexpr std::int64_t cost_unit = 1'000'000;
 
 struct SawPiece {
     Length length;           // above 0
     std::int64_t count = 1;  // 0 or more
     std::string label;       // free words for the sheet; pieces of equal length and different labels are cut alike
-};
-
-struct SawStock {
-    Length length;                      // of the whole bar, trims included; above 0
-    std::optional<std::int64_t> count;  // nothing: as many as needed
-    std::int64_t cost = 0;              // of one bar, in millionths, 0 or more
 };
 
 struct SawTask {
@@ -43,11 +34,9 @@ struct SawTask {
     Length reusable;  // a leftover at least this long goes back to the rack
 };
 
-// Limits of one task: beyond them plan_saw() refuses, so that no sum can overflow and memory stays bounded.
-inline constexpr std::int64_t most_saw_pieces = 2'000'000;
+// Limits of one task beside most_saw_pieces: beyond them plan_saw() refuses, so that no sum can overflow and memory stays bounded.
 inline constexpr std::size_t most_saw_lengths = 5'000;
 inline constexpr std::size_t most_saw_stock = 1'000;
-inline constexpr std::int64_t most_saw_cost = 1'000'000 * cost_unit;
 
 // Bars cut alike.
 struct SawBar {

@@ -25,7 +25,7 @@ struct Overlaps {
 // What is cut and what is left. All lengths telescoping or from the half's inner cross.
 struct CutFigures {
     CutPlan plan;
-    Length closed_at_reference;  // the new closed length at the closed length's own reference
+    PerEach<Reference, Length> closed_at;  // the new closed length at either cross
     Overlaps overlap;
 };
 

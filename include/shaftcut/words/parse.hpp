@@ -37,6 +37,9 @@ Parsed<Fraction> parse_fraction(std::string_view text);
 // Thousandths of a plain decimal number that is not negative and at most `most`: "10" is 10000.
 Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most);
 
+// Millionths of a plain decimal number that is not negative, at most `most`, and has at most 6 decimals: "2.5" is 2500000.
+Parsed<std::int64_t> parse_millionths(std::string_view text, std::int64_t most);
+
 // A whole number, digits only, from `least` to `most`.
 Parsed<std::int64_t> parse_whole(std::string_view text, std::int64_t least, std::int64_t most);
 

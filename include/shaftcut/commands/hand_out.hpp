@@ -1,0 +1,19 @@
+// What every command that makes documents does with them.
+#pragma once
+
+#include "shaftcut/commands/command.hpp"
+#include "shaftcut/commands/options.hpp"
+
+namespace shaftcut {
+
+// Makes the folder of the documents where it is missing; nothing is made for standard output. Answered, or unwritable
+// with the reason said.
+Outcome make_folder(const CommonOptions& options, Console& console);
+
+// Writes one order's documents as write_documents() does, says `text` (for people), then the fault or each file written.
+Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console);
+
+// Writes JSON to standard output.
+Outcome hand_out_json(const std::string& json, Console& console);
+
+}  // namespace shaftcut

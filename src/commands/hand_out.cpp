@@ -1,0 +1,39 @@
+#include "shaftcut/commands/hand_out.hpp"
+
+#include <filesystem>
+#include <ostream>
+
+#include "shaftcut/commands/output.hpp"
+
+namespace shaftcut {
+
+Outcome make_folder(const CommonOptions& options, Console& console)
+{
+    if (options.to_standard_output()) return Outcome::answered;
+    std::error_code error;
+    std::filesystem::create_directories(options.output, error);
+    if (!error) return Outcome::answered;
+    console.err << options.output << " could not be made: " << error.message() << "\n";
+    return Outcome::unwritable;
+}
+
+Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console)
+{
+    const std::string fault = write_documents(options.output, documents, options.replace ? Existing::replace : Existing::keep);
+    console.out << text;
+    if (!fault.empty()) {
+        console.out.flush();
+        console.err << fault << "\n";
+        return Outcome::unwritable;
+    }
+    for (const Document& document : documents) console.out << "  wrote       " << (std::filesystem::path(options.output) / document.name).string() << "\n";
+    return Outcome::answered;
+}
+
+Outcome hand_out_json(const std::string& json, Console& console)
+{
+    console.out << json;
+    return console.out ? Outcome::answered : Outcome::unwritable;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,213 @@
+// shaftcut saw: a saw plan for any list of pieces on any stock.
+#include <fmt/format.h>
+
+#include <chrono>
+#include <filesystem>
+#include <ostream>
+#include <sstream>
+
+#include "commands.hpp"
+#include "saw_progress.hpp"
+#include "shaftcut/commands/configuration.hpp"
+#include "shaftcut/commands/hand_out.hpp"
+#include "shaftcut/commands/interrupt.hpp"
+#include "shaftcut/documents/json.hpp"
+#include "shaftcut/documents/terminal.hpp"
+#include "shaftcut/reading/pieces.hpp"
+#include "shaftcut/words/parse.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+namespace po = boost::program_options;
+
+constexpr std::int64_t most_seconds = 86'400;
+// Pieces on bars to be cut differently: what one sheet or workbook is asked to hold.
+constexpr std::size_t most_rows_on_paper = 20'000;
+
+struct SawOptionTexts {
+    std::string stock, kerf, trim_start = "0", trim_end = "0", seconds = "10";
+};
+
+po::options_description saw_options(CommonOptionTexts& common, SawOptionTexts& texts)
+{
+    po::options_description described = common_options(common);
+    described.add_options()
+        ("stock", po::value(&texts.stock)->value_name("FILE"), "bars: a file with the columns length, count and cost (default: the workshop's stock)")
+        ("kerf", po::value(&texts.kerf)->value_name("LENGTH"), "what the blade takes (default: the workshop's saw)")
+        ("trim-start", po::value(&texts.trim_start)->value_name("LENGTH"), "waste at a bar's starting end, kerf included (default: 0)")
+        ("trim-end", po::value(&texts.trim_end)->value_name("LENGTH"), "waste at a bar's other end (default: 0)")
+        ("seconds", po::value(&texts.seconds)->value_name("N"), "time allowed for the plan (default: 10)");
+    return described;
+}
+
+struct SawOptions {
+    CommonOptions common;
+    std::optional<Length> kerf;
+    Length trim_start, trim_end;
+    double seconds = 0;
+    Units units() const { return common.units.value_or(Units::mm); }
+};
+
+// Stores what `text` says with `store`; empty, or the fault in words.
+template <class T, class Store>
+std::string taken(const std::string& option, const Parsed<T>& parsed, const Store& store)
+{
+    if (const auto* fault = std::get_if<ParseFault>(&parsed)) return option + " " + fault->wrong + "; " + fault->right;
+    store(std::get<T>(parsed));
+    return {};
+}
+
+std::string read_own_options(const SawOptionTexts& texts, SawOptions& options)
+{
+    const auto length = [&](const std::string& text) { return parse_length(text, options.units()); };
+    for (const std::string& fault :
+         {texts.kerf.empty() ? std::string() : taken("--kerf", length(texts.kerf), [&](Length kerf) { options.kerf = kerf; }),
+          taken("--trim-start", length(texts.trim_start), [&](Length trim) { options.trim_start = trim; }),
+          taken("--trim-end", length(texts.trim_end), [&](Length trim) { options.trim_end = trim; }),
+          taken("--seconds", parse_thousandths(texts.seconds, most_seconds), [&](std::int64_t ms) { options.seconds = static_cast<double>(ms) / 1000; })})
+        if (!fault.empty()) return fault;
+    return {};
+}
+
+// A list of the call, read; or the outcome to end with, its reasons said.
+template <class List>
+struct ListRead {
+    std::optional<List> list;
+    Outcome outcome = Outcome::answered;
+};
+
+template <class List>
+ListRead<List> read_list(const std::string& path, Units units, std::variant<List, Problems> (*read)(std::string_view, const std::string&, Units), Console& console)
+{
+    const auto source = load_or_report(path, console);
+    if (!source) return {std::nullopt, Outcome::unwritable};
+    auto result = read(source->bytes, path, units);
+    if (const auto* problems = std::get_if<Problems>(&result)) {
+        report(*problems, console);
+        return {std::nullopt, Outcome::bad_input};
+    }
+    return {std::get<List>(std::move(result)), Outcome::answered};
+}
+
+std::size_t rows_on_paper(const SawOrder& order)
+{
+    std::size_t rows = 0;
+    for (const BarLayout& bar : order.bars) rows += bar.pieces.size();
+    return rows;
+}
+
+class SawCommand final : public Command {
+public:
+    std::string set_up(const std::vector<std::string>& arguments) override
+    {
+        if (const std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
+        CheckedOptions result = checked(common_texts_);
+        if (!result.fault.empty()) return result.fault;
+        options_.common = std::move(result.options);
+        if (const std::string fault = read_own_options(texts_, options_); !fault.empty()) return fault;
+        if (files_.empty()) return "no list is named; give one file of pieces";
+        if (!is_utf8(files_.front())) return "the name of the file of pieces is not UTF-8 text, and the documents are named after it; rename it";
+        return files_.size() > 1 ? shaftcut::quoted(files_[1]) + " is not expected; saw takes one file of pieces" : "";
+    }
+
+    Outcome run(Console& console) override
+    {
+        const ConfigurationRead read = read_configuration(options_.common.config, console);
+        if (!read.configuration) return read.outcome;
+        const Workshop& workshop = read.configuration->workshop;
+        const auto pieces = read_list(files_.front(), options_.units(), read_pieces, console);
+        auto stock = read_stock_of(workshop, console);
+        if (const Outcome outcome = std::max(pieces.outcome, stock.outcome); outcome != Outcome::answered) return outcome;
+        if (const Outcome outcome = make_folder(options_.common, console); outcome != Outcome::answered) return outcome;
+        return plan(*pieces.list, std::move(stock.list->stock), workshop, console);
+    }
+
+    std::string help() const override
+    {
+        std::ostringstream text;
+        text << "shaftcut saw PIECES.csv\n\nPlans how to saw a list of pieces out of stock bars at the least cost: a saw sheet (PDF), a workbook (XLSX) and the\n"
+                "figures (JSON). The file has the columns length, count and label. Ctrl-C ends the search with the best plan so far.\n\n"
+             << described_;
+        return text.str();
+    }
+
+private:
+    ListRead<StockList> read_stock_of(const Workshop& workshop, Console& console) const
+    {
+        if (!texts_.stock.empty()) return read_list(texts_.stock, options_.units(), read_stock, console);
+        if (!workshop.stock.empty()) return {StockList{workshop.stock, {}}, Outcome::answered};
+        console.err << options_.common.config << "/workshop.xml holds no stock; give --stock FILE, or add stock to it\n";
+        return {std::nullopt, Outcome::bad_input};
+    }
+
+    SawTask task_of(const PieceList& pieces, std::vector<SawStock> stock, const Workshop& workshop) const
+    {
+        return {pieces.pieces, std::move(stock), options_.kerf.value_or(workshop.saw.kerf), options_.trim_start, options_.trim_end,
+                workshop.saw.reusable_leftover.value_or(Length())};
+    }
+
+    Outcome plan(const PieceList& pieces, std::vector<SawStock> stock, const Workshop& workshop, Console& console) const
+    {
+        const std::string name = std::filesystem::path(files_.front()).stem().string();
+        SawTask task = task_of(pieces, std::move(stock), workshop);
+        SawEnd end = SawEnd::finished;
+        SawClock clock(options_.seconds, console);
+        SawOutcome outcome;
+        {
+            const InterruptWatch interrupt;
+            const auto left = [&] { return interrupt.came() ? 0.0 : clock.seconds_left(); };
+            outcome = plan_saw(task, {left, [&](std::int64_t cost, std::int64_t bound) { clock.news(cost, bound); }});
+            if (interrupt.came()) end = SawEnd::interrupted;
+            else if (clock.seconds_left() <= 0) end = SawEnd::time_was_up;
+        }
+        clock.clear();
+        if (const auto* refusal = std::get_if<SawRefusal>(&outcome)) return refuse(*refusal, pieces, console);
+        const SawHeading heading{name, workshop.name, options_.units(), workshop.saw.reusable_leftover};
+        return hand_out_plan(lay_out(heading, std::move(task), std::get<SawPlan>(std::move(outcome)), end, clock.seconds_taken()), console);
+    }
+
+    // Each piece concerned with its place, or the list as a whole.
+    Outcome refuse(const SawRefusal& refusal, const PieceList& pieces, Console& console) const
+    {
+        if (refusal.pieces.empty()) console.err << files_.front() << ": " << refusal.wrong << "; " << refusal.right << "\n";
+        Problems problems;
+        for (const std::size_t piece : refusal.pieces) {
+            const std::string wrong = refusal.reason == SawRefusal::Reason::piece_fits_no_bar
+                                          ? saw_figure_with_unit(pieces.pieces[piece].length, options_.units()) + " is longer than every bar" : refusal.wrong;
+            if (problems.size() < most_problems) problems.push_back({pieces.places[piece], wrong, refusal.right});
+        }
+        report(problems, console);
+        return Outcome::refused;
+    }
+
+    Outcome hand_out_plan(const SawOrder& order, Console& console) const
+    {
+        if (options_.common.to_standard_output()) {
+            if (order.end == SawEnd::interrupted) console.err << end_sentence(order.end) << "\n";
+            return hand_out_json(json_of(order, JsonLayout::one_line), console);
+        }
+        const bool json_only = options_.common.formats == std::vector{Format::json};
+        if (const std::size_t rows = rows_on_paper(order); rows > most_rows_on_paper && !json_only) {
+            console.err << fmt::format("{}: the plan has {} pieces on bars that are cut differently, more than the {} that a sheet or workbook holds; "
+                                       "ask for --formats json, or split the list\n", files_.front(), rows, most_rows_on_paper);
+            return Outcome::refused;
+        }
+        std::vector<Document> documents;
+        for (const Format format : options_.common.formats) documents.push_back(document_of(order, format, options_.common.paper));
+        return hand_out(documents, terminal_text(order, console.colour ? Colour::ansi : Colour::none), options_.common, console);
+    }
+
+    CommonOptionTexts common_texts_;
+    SawOptionTexts texts_;
+    po::options_description described_ = saw_options(common_texts_, texts_);
+    std::vector<std::string> files_;
+    SawOptions options_;
+};
+
+}  // namespace
+
+std::unique_ptr<Command> make_saw() { return std::make_unique<SawCommand>(); }
+
+}  // namespace shaftcut

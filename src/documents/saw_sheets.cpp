@@ -1,0 +1,105 @@
+// The sheets of a saw plan, each with its title.
+#include "saw_sheet_parts.hpp"
+
+namespace shaftcut::saw_sheet {
+namespace {
+
+constexpr double margin = 10, inset = 1.8, sheet_number_width = 42, continued_height = 5.5, below_title = 3, short_title_height = 8;
+constexpr double first_baseline = 6.6;
+constexpr Lettering large{5, Weight::bold};
+
+std::vector<std::string> lines_of(const Canvas& canvas, double width, const std::string& text, Lettering lettering)
+{
+    return canvas.fonts().wrap(canvas.fonts().printable(text), lettering.cap_height, lettering.weight, width);
+}
+
+std::string settings(const SawOrder& order)
+{
+    const auto with_unit = [&](Length length) { return saw_figure_with_unit(length, order.units); };
+    std::string text = "Kerf " + with_unit(order.task.kerf) + "  ·  start trim " + with_unit(order.task.trim_start) + "  ·  end trim "
+                       + with_unit(order.task.trim_end);
+    if (order.reusable) text += "  ·  back to the rack from " + with_unit(*order.reusable);
+    return text;
+}
+
+}  // namespace
+
+double draw_title(Canvas& canvas, Rect room, const SawOrder& order)
+{
+    canvas.begin(Part::table);
+    const double width = room.width - 2 * inset;
+    double y = canvas.paragraph({room.x + inset, room.y + 0.8}, width - sheet_number_width, "Saw plan " + order.name, large);
+    if (!order.owner.empty()) y = canvas.paragraph({room.x + inset, y}, width, order.owner, lettering::name);
+    y = canvas.paragraph({room.x + inset, y}, width, settings(order), lettering::note) + 1;
+    canvas.box({room.x, room.y, room.width, y - room.y}, pen::outline);
+    return y;
+}
+
+double draw_short_title(Canvas& canvas, Rect room, const SawOrder& order)
+{
+    canvas.begin(Part::table);
+    canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
+    const auto lines = lines_of(canvas, room.width - 2 * inset - sheet_number_width, "Saw plan " + order.name, lettering::name);
+    canvas.text({room.x + inset, room.y + 5.6}, lines.front() + (lines.size() > 1 ? " …" : ""), lettering::name);
+    return room.y + short_title_height;
+}
+
+void draw_sheet_number(Canvas& canvas, Rect room, std::size_t number, std::size_t of)
+{
+    canvas.begin(Part::table);
+    const double y = room.y + (number == 1 ? first_baseline : 5.6);
+    canvas.text({room.right() - inset, y}, "Sheet " + std::to_string(number) + " of " + std::to_string(of), lettering::strong, Align::right);
+}
+
+Sheets::Sheets(const Fonts& fonts, const SawOrder& order, double width, double height) : fonts_(fonts), order_(order), width_(width), height_(height)
+{
+    sheets_.emplace_back(fonts_, width_, height_);
+    y_ = draw_title(canvas(), room(), order_) + below_title;
+}
+
+Rect Sheets::room() const
+{
+    return {margin, margin, width_ - 2 * margin, height_ - 2 * margin};
+}
+
+double Sheets::left_over() const
+{
+    return room().bottom() - continued_height - y_;
+}
+
+void Sheets::next()
+{
+    canvas().begin(Part::paragraph);
+    canvas().text({room().right(), room().bottom() - 0.9}, "continued on sheet " + std::to_string(count() + 1) + " →", lettering::strong, Align::right);
+    sheets_.emplace_back(fonts_, width_, height_);
+    y_ = draw_short_title(canvas(), room(), order_) + below_title;
+}
+
+void Sheets::ensure(double height)
+{
+    if (left_over() < height) next();
+}
+
+void Sheets::flow(const Blocks& blocks)
+{
+    for (std::size_t next_block = 0; next_block < blocks.size();) {
+        const cut_sheet::Placed placed = cut_sheet::place(canvas(), {room().x, y_, room().width, left_over()}, blocks, next_block);
+        next_block = placed.next;
+        y_ = placed.bottom;
+        if (next_block < blocks.size()) next();
+    }
+    y_ += cut_sheet::between_lists;
+}
+
+std::vector<Page> Sheets::finished() const
+{
+    std::vector<Page> pages;
+    for (std::size_t i = 0; i < sheets_.size(); ++i) {
+        Canvas sheet = sheets_[i];
+        draw_sheet_number(sheet, room(), i + 1, sheets_.size());
+        pages.push_back(sheet.page());
+    }
+    return pages;
+}
+
+}  // namespace shaftcut::saw_sheet

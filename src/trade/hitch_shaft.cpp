@@ -1,0 +1,37 @@
+#include "shaftcut/trade/hitch_shaft.hpp"
+
+namespace shaftcut {
+
+PerEach<End, Length> spacings(const JobShaft& shaft, const Series* series)
+{
+    PerEach<End, Length> found;
+    for (const End end : both_ends) {
+        if (shaft.ends[end].joint == JointKind::standard) continue;
+        found[end] = series && series->wide_angle ? series->wide_angle->spacing : shaft.spacing.value_or(Length());
+    }
+    return found;
+}
+
+std::optional<Length> yoke_of(const JobShaft& shaft, const Series* series, End end)
+{
+    const JobEnd& job_end = shaft.ends[end];
+    if (!series || !job_end.connection) return std::nullopt;
+    return cross_to_groove(*series, *job_end.connection, job_end.joint);
+}
+
+std::variant<HitchShaft, std::vector<End>> hitch_shaft(const JobShaft& shaft, const Series* series)
+{
+    std::vector<End> unknown;
+    PerEach<End, HitchEnd> ends;
+    const PerEach<End, Length> spacing = spacings(shaft, series);
+    for (const End end : both_ends) {
+        const auto yoke = yoke_of(shaft, series, end);
+        if (!yoke) unknown.push_back(end);
+        ends[end] = {yoke.value_or(Length()), spacing[end]};
+    }
+    if (!unknown.empty()) return unknown;
+    const auto shape = series ? std::optional(series->shape) : shaft.shape;
+    return HitchShaft{ends[End::tractor], ends[End::implement], Angle::degrees(shape == Shape::triangular ? 120 : 90)};
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,139 @@
+#include "shaftcut/documents/saw_sheet.hpp"
+
+#include "documents/page_checks.hpp"
+#include "documents/saw_cases.hpp"
+#include "shaftcut/documents/cairo_pages.hpp"
+#include "shaftcut/documents/font.hpp"
+#include "shaftcut/words/text.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+const Fonts& fonts()
+{
+    static const Fonts loaded;
+    return loaded;
+}
+
+std::string joined(const std::vector<std::string>& lines)
+{
+    std::string out;
+    for (const std::string& line : lines) out += "\n  " + line;
+    return out;
+}
+
+template <class Look>
+void on_every_page(const Look& look)
+{
+    for (const SawCase& one : saw_cases())
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::vector<Page> pages = draw_saw_sheet(one.order, paper);
+            for (std::size_t i = 0; i < pages.size(); ++i) {
+                INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
+                look(pages[i]);
+            }
+        }
+}
+
+std::size_t count_of(const std::vector<Page>& pages, const std::string& words)
+{
+    std::size_t found = 0;
+    for (const Page& page : pages)
+        for (const Text& text : texts_of(page)) found += text.text == words ? 1 : 0;
+    return found;
+}
+
+}  // namespace
+
+TEST_CASE("saw sheet: no two texts overlap, none leaves the margins, no line runs through one")
+{
+    on_every_page([](const Page& page) {
+        const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
+        INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
+        CHECK(overlapping.empty());
+        CHECK(struck.empty());
+        for (const Text& text : texts_of(page)) {
+            INFO(text.text);
+            CHECK(inside(page, text.box, 9.9));
+        }
+    });
+}
+
+TEST_CASE("saw sheet: nothing drawn leaves the page, and every text is at least 2.5 mm high with all its glyphs")
+{
+    on_every_page([](const Page& page) {
+        for (const Mark& mark : page.marks)
+            if (const auto* path = std::get_if<Path>(&mark.what))
+                for (const Point& point : path->points) CHECK((point.x >= 9.9 && point.y >= 9.9 && point.x <= page.width - 9.9 && point.y <= page.height - 9.9));
+        for (const Text& text : texts_of(page)) {
+            INFO(text.text);
+            CHECK(text.cap_height >= 2.5);
+            CHECK(text.stretch >= 0.62);
+            for (const char32_t point : code_points(text.text)) CHECK(fonts().can_draw(point));
+        }
+    });
+}
+
+TEST_CASE("saw sheet: nothing is dropped: every bar, every piece's stop and label, every total")
+{
+    for (const SawCase& one : saw_cases()) {
+        const SawOrder& order = one.order;
+        const std::vector<Page> pages = draw_saw_sheet(order, Paper::a4);
+        const std::string text = all_text(pages);
+        const auto contains = [&](const std::string& words) { return text.find(squeezed(fonts().printable(words))) != std::string::npos; };
+        INFO(one.name);
+        std::int64_t number = 1;
+        std::size_t stops = 0, expected = 0;
+        for (const BarLayout& bar : order.bars) {
+            const std::string length = saw_figure_with_unit(bar.length, order.units);
+            CHECK(contains(bar.count == 1 ? "Bar " + std::to_string(number) + ": " + length
+                                          : "Bars " + std::to_string(number) + "–" + std::to_string(number + bar.count - 1) + ": " + std::to_string(bar.count) + " alike of " + length));
+            number += bar.count;
+            for (const PlacedPiece& piece : bar.pieces) CHECK((contains(saw_figure(piece.stop, order.units)) && contains(piece.label)));
+            if (bar.use != LeftoverUse::none) CHECK(contains("leftover " + saw_figure_with_unit(bar.leftover, order.units)));
+        }
+        // Each stop as often as the bars have it.
+        const Length first = order.bars[0].pieces.back().stop;
+        for (const BarLayout& bar : order.bars)
+            for (const PlacedPiece& piece : bar.pieces) expected += piece.stop == first ? 1 : 0;
+        for (const std::string& words : {saw_figure(first, order.units), saw_figure_with_unit(first, order.units)}) stops += count_of(pages, words);
+        CHECK(stops >= expected);
+        for (const BarsToFetch& bars : order.fetch) CHECK(contains(std::to_string(bars.count) + " × " + saw_figure_with_unit(bars.length, order.units)));
+        for (const std::string& caution : order.cautions) CHECK(contains(caution));
+        CHECK(contains(bound_sentence(order.plan)));
+        CHECK(contains(order.name));
+    }
+}
+
+TEST_CASE("saw sheet: a bar is drawn to scale, its waste hatched and a leftover for the rack not")
+{
+    const SawOrder order = saw_order("scale", saw_task({{Length::millimetres(2000), 1, "A"}}));
+    const Page page = draw_saw_sheet(order, Paper::a4).front();
+    const double scale = 190.0 / 6000.0;
+    std::vector<double> widths;
+    for (const Mark& mark : page.marks)
+        if (const auto* path = std::get_if<Path>(&mark.what); path && path->fill == Fill::hatched) widths.push_back(path->points[1].x - path->points[0].x);
+    REQUIRE(widths.size() == 2);
+    CHECK(widths[0] == Approx(10 * scale));
+    CHECK(widths[1] == Approx(5 * scale));
+    bool cut = false;
+    for (const Mark& mark : page.marks)
+        if (const auto* path = std::get_if<Path>(&mark.what); path && path->points.size() == 2) cut = cut || std::abs(path->points[0].x - (10 + 2010 * scale)) < 1e-9;
+    CHECK(cut);
+    CHECK(count_of({page}, "RACK") == 1);
+}
+
+TEST_CASE("saw sheet: equal plans give equal bytes, hundreds of bars many sheets with their numbers")
+{
+    for (const SawCase& one : saw_cases()) {
+        if (one.name != "hundreds of bars") continue;
+        const std::vector<Page> pages = draw_saw_sheet(one.order, Paper::letter);
+        REQUIRE(pages.size() > 10);
+        CHECK(count_of(pages, "Sheet 2 of " + std::to_string(pages.size())) == 1);
+        CHECK(count_of(pages, "continued on sheet 3 →") == 1);
+        CHECK(pdf_of(pages, saw_sheet_info(one.order)) == pdf_of(draw_saw_sheet(one.order, Paper::letter), saw_sheet_info(one.order)));
+    }
+}
