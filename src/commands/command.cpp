@@ -5,6 +5,12 @@
 #include <algorithm>
 #include <ostream>
 
+#include "shaftcut/commands/options.hpp"
+#include "shaftcut/documents/cairo_pages.hpp"
+#include "shaftcut/documents/font.hpp"
+#include "shaftcut/documents/qr.hpp"
+#include "shaftcut/documents/spreadsheet.hpp"
+#include "shaftcut/reading/xml.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -15,6 +21,18 @@ std::string program_help()
     std::string text = "shaftcut COMMAND [OPTION]... [FILE]...\n\nCuts PTO drive shafts to length: computes every cut, checks what must hold, and refuses the rest.\n\nCommands\n";
     for (const CommandRow& row : commands()) text += fmt::format("  {:<11} {}\n", row.name, row.summary);
     return text + "\nshaftcut COMMAND --help says more; shaftcut --version says what this is.\n";
+}
+
+#ifdef __clang__
+constexpr const char* compiler = __VERSION__;
+#else
+constexpr const char* compiler = "g++ " __VERSION__;
+#endif
+
+std::string version_text()
+{
+    return fmt::format("shaftcut {}\nbuilt with {}; Boost {}, pugixml {}, cairo {}, FreeType {}, libxlsxwriter {}, libqrencode {}\n", SHAFTCUT_VERSION, compiler,
+                       boost_built_with(), pugixml_built_with(), cairo_built_with(), freetype_built_with(), xlsxwriter_built_with(), qrencode_in_use());
 }
 
 bool asks(const std::vector<std::string>& arguments, const char* option)
@@ -68,7 +86,7 @@ Outcome run_program(const std::vector<std::string>& arguments, Console& console)
         return Outcome::answered;
     }
     if (arguments.front() == "--version") {
-        console.out << "shaftcut " SHAFTCUT_VERSION "\n";
+        console.out << version_text();
         return Outcome::answered;
     }
     for (const CommandRow& row : commands())

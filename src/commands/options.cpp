@@ -1,5 +1,7 @@
 #include "shaftcut/commands/options.hpp"
 
+#include <boost/version.hpp>
+
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -103,6 +105,12 @@ std::string parse_arguments(const std::vector<std::string>& arguments, const po:
         return std::string(error.what()) + "; --help lists the options";
     }
     return {};
+}
+
+std::string boost_built_with()
+{
+    // BOOST_VERSION is 100000 a major, 100 a minor version.
+    return std::to_string(BOOST_VERSION / 100000) + "." + std::to_string(BOOST_VERSION / 100 % 1000) + "." + std::to_string(BOOST_VERSION % 100);
 }
 
 }  // namespace shaftcut

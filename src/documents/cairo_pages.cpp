@@ -259,4 +259,6 @@ std::string svg_of(const Page& page)
     return without_surface_count(std::move(bytes));
 }
 
+std::string cairo_built_with() { return CAIRO_VERSION_STRING; }
+
 }  // namespace shaftcut

@@ -141,4 +141,9 @@ std::vector<std::string> Fonts::wrap(std::string_view text, double cap_height, W
     return lines;
 }
 
+std::string freetype_built_with()
+{
+    return std::to_string(FREETYPE_MAJOR) + "." + std::to_string(FREETYPE_MINOR) + "." + std::to_string(FREETYPE_PATCH);
+}
+
 }  // namespace shaftcut

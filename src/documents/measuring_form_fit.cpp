@@ -33,7 +33,7 @@ double draw_choices(Canvas& canvas, const Frame& left, const MeasuringForm& form
 {
     const auto stated = stated_reference(form);
     const double right_cross = left.width - first_cross_at, above = left.axis() - to_dimension;
-    double below = left.axis() + to_dimension + 3;
+    double below = left.axis() + to_dimension + 3.6;
     if (!may_be_wide_angle(form)) {
         draw_choice(canvas, left, first_cross_at, right_cross, above, "between crosses", true);
     } else {

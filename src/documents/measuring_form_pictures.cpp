@@ -60,9 +60,9 @@ void draw_drive(Canvas& canvas, Point from, Point to, Stroke stroke)
 void draw_mounted_at(Canvas& canvas, Point stub, double height, Stroke stroke)
 {
     const Pose machine{{stub.x + 14, stub.y - height}, 0};
-    draw_outline(canvas, box_in(machine, 1.5, -4, 15, 3.2), stroke);
+    draw_outline(canvas, box_in(machine, 1.5, -4, 14, 3.2), stroke);
     draw_link(canvas, machine.at(4, 3.2), machine.at(4, 5.8), stroke);
-    draw_link(canvas, machine.at(12, 3.2), machine.at(12, 5.8), stroke);
+    draw_link(canvas, machine.at(11.5, 3.2), machine.at(11.5, 5.8), stroke);
     draw_link(canvas, {stub.x - 2.5, stub.y + 3}, machine.at(1.5, 2.6), stroke);
     draw_drive(canvas, stub, machine.at(0.4, 0), stroke);
 }

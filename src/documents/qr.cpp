@@ -18,4 +18,6 @@ Code qr_code(const std::string& text)
     return code;
 }
 
+std::string qrencode_in_use() { return QRcode_APIVersionString(); }
+
 }  // namespace shaftcut

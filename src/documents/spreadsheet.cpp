@@ -282,4 +282,6 @@ std::string xlsx_of(const Spreadsheet& spreadsheet)
     return bytes;
 }
 
+std::string xlsxwriter_built_with() { return LXW_VERSION; }
+
 }  // namespace shaftcut

@@ -221,4 +221,10 @@ XmlDocument parse_xml(const Source& source)
     }
 }
 
+std::string pugixml_built_with()
+{
+    // PUGIXML_VERSION is 1000 a major and 10 a minor version.
+    return std::to_string(PUGIXML_VERSION / 1000) + "." + std::to_string(PUGIXML_VERSION % 1000 / 10);
+}
+
 }  // namespace shaftcut

@@ -1,5 +1,7 @@
 #include "program.hpp"
 
+#include <regex>
+
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
 
@@ -21,7 +23,15 @@ TEST_CASE("help lists every command, and every command explains itself")
         CHECK(has(own.out, std::string("shaftcut ") + row.name));
         for (const char* option : {"--output", "--config", "--formats", "--units", "--paper", "--replace"}) CHECK(has(own.out, option));
     }
-    CHECK(has(run({"--version"}).out, "shaftcut"));
+}
+
+TEST_CASE("the version says what the program was built with")
+{
+    const std::string version = run({"--version"}).out;
+    const std::regex form("shaftcut \\d+\\.\\d+\\.\\d+\nbuilt with \\S.* \\d+\\.\\d+\\.\\d+.*; Boost \\d+\\.\\d+\\.\\d+, pugixml 1\\.\\d+, cairo \\d+\\.\\d+\\.\\d+, "
+                          "FreeType \\d+\\.\\d+\\.\\d+, libxlsxwriter \\d+\\.\\d+\\.\\d+, libqrencode \\d+\\.\\d+\\.\\d+\n");
+    INFO(version);
+    CHECK(std::regex_match(version, form));
 }
 
 TEST_CASE("bad usage ends with 2 and says what would be right")

@@ -39,4 +39,7 @@ CheckedOptions checked(const CommonOptionTexts& texts);
 std::string parse_arguments(const std::vector<std::string>& arguments, const boost::program_options::options_description& options,
                             std::vector<std::string>& files);
 
+// The version of Boost that the program was built with: "1.74.0".
+std::string boost_built_with();
+
 }  // namespace shaftcut

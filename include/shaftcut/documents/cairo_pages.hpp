@@ -25,4 +25,7 @@ std::string png_of(const Page& page, double dots_per_inch);
 // One page, its text as outlines. Throws DrawingFault.
 std::string svg_of(const Page& page);
 
+// The version of cairo that the program was built with: "1.16.0".
+std::string cairo_built_with();
+
 }  // namespace shaftcut

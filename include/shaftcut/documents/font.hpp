@@ -53,4 +53,7 @@ private:
     std::unique_ptr<Faces> faces_;
 };
 
+// The version of FreeType that the program was built with: "2.12.1".
+std::string freetype_built_with();
+
 }  // namespace shaftcut

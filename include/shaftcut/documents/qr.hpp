@@ -18,4 +18,7 @@ inline constexpr int qr_quiet_modules = 4;
 // The code of an ASCII text of 1 to 40 characters at the origin. Throws std::invalid_argument for a text that no code holds.
 Code qr_code(const std::string& text);
 
+// The version of libqrencode that is loaded, for its header does not tell: "4.1.1".
+std::string qrencode_in_use();
+
 }  // namespace shaftcut

@@ -82,4 +82,7 @@ std::string absolute_cell(int row, int column);
 // Checked by: workbook_test.cpp, which reads the XML parts, and recalculate.py, which opens it in another program.
 std::string xlsx_of(const Spreadsheet& spreadsheet);
 
+// The version of libxlsxwriter that the program was built with: "1.1.4".
+std::string xlsxwriter_built_with();
+
 }  // namespace shaftcut

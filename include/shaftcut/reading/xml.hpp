@@ -43,4 +43,7 @@ struct XmlDocument {
 // Checked in tests/reading/xml_test.cpp and tests/reading/hostile_test.cpp.
 XmlDocument parse_xml(const Source& source);
 
+// The version of pugixml that the program was built with: "1.13".
+std::string pugixml_built_with();
+
 }  // namespace shaftcut
