@@ -89,13 +89,20 @@ private:
         return {};
     }
 
+    // The three ranges of a machine are alike and described once for each kind of machine: "trailed range".
+    static std::string described_as(const std::string& name, std::string type)
+    {
+        const std::size_t dash = type.find("-range");
+        return dash == std::string::npos ? name : type.replace(dash, 1, " ");
+    }
+
     void find_elements(const XmlElement& in)
     {
         if (in.name == "xs:element" && value(in, "name") != "limits") {
             const std::string type = value(in, "type");
             Stated stated;
             state(type.empty() ? in : types_[type], stated);
-            if (!stated.attributes.empty()) elements_[value(in, "name")] = stated;
+            if (!stated.attributes.empty()) elements_[described_as(value(in, "name"), type)] = stated;
         }
         for (const XmlElement& child : in.children) find_elements(child);
     }

@@ -53,6 +53,7 @@ const std::vector<CommandRow>& commands()
 {
     static const std::vector<CommandRow> rows{
         {"cut", "cut sheets and work orders for shafts that exist", make_cut},
+        {"lengths", "shortest and longest operating lengths from the machine's geometry", make_lengths},
         {"catalogue", "what the configuration holds; checks it", make_catalogue},
     };
     return rows;

@@ -13,4 +13,8 @@ enum class JsonLayout { one_line, indented };
 // (but for the closed one before) are null.
 std::string json_of(const WorkOrder& order, JsonLayout layout);
 
+// What the machines' geometry gives: telescoping lengths, joint angles, and the posture of each under the same names. What
+// no range states is null.
+std::string lengths_json_of(const WorkOrder& order, JsonLayout layout);
+
 }  // namespace shaftcut
