@@ -72,6 +72,7 @@ const std::vector<CommandRow>& commands()
     static const std::vector<CommandRow> rows{
         {"cut", "cut sheets and work orders for shafts that exist", make_cut},
         {"form", "a blank measuring form to take to the tractor", make_form},
+        {"lengths", "shortest and longest operating lengths from the machine's geometry", make_lengths},
         {"saw", "a saw plan for any list of pieces on any stock", make_saw},
         {"catalogue", "what the configuration holds; checks it", make_catalogue},
     };

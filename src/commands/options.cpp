@@ -65,7 +65,7 @@ po::options_description common_options(CommonOptionTexts& texts)
     described.add_options()
         ("output", po::value(&texts.output)->value_name("DIR"), "folder for the documents (default: here); - writes JSON to standard output")
         ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: the installed one)")
-        ("formats", po::value(&texts.formats)->value_name("LIST"), "documents to write, of pdf, xlsx, json, png and svg (default: pdf,xlsx,json)")
+        ("formats", po::value(&texts.formats)->value_name("LIST"), ("documents to write, of " + texts.offered + " (default: " + texts.formats + ")").c_str())
         ("units", po::value(&texts.units)->value_name("mm|in"), "units of the documents (default: the job's own)")
         ("paper", po::value(&texts.paper)->value_name("a4|letter"), "paper of the documents (default: a4)")
         ("replace", po::bool_switch(&texts.replace), "overwrite documents that exist");

@@ -1,6 +1,6 @@
 #include "shaftcut/documents/cut_sheet.hpp"
 
-#include "cut_sheet_parts.hpp"
+#include "geometry_parts.hpp"
 
 namespace shaftcut {
 namespace {
@@ -8,15 +8,6 @@ namespace {
 using namespace cut_sheet;
 
 constexpr double column_gap = 5, continued_line = 5;
-
-struct Size {
-    double width, height;
-};
-
-Size size_of(Paper paper)
-{
-    return paper == Paper::a4 ? Size{210, 297} : Size{215.9, 279.4};
-}
 
 // A column on sheet 1 and the blocks in it: where its text is interrupted it says so.
 class Column {
@@ -136,11 +127,12 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
 std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper)
 {
     const Fonts fonts;
-    const Size size = size_of(paper);
-    Sheets sheets(fonts, order, size.width, size.height);
+    Sheets sheets(fonts, order, paper, "cut sheet");
     draw_first_sheet(sheets, order);
     draw_columns(sheets, order);
     draw_checks(sheets, order);
+    draw_extremes(sheets, order);
+    draw_machines(sheets, order);
     draw_readings(sheets, order);
     sheets.flow(long_field_blocks(sheets.canvas(), order));
     draw_limits(sheets, order);

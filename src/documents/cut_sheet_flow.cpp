@@ -9,6 +9,15 @@ namespace {
 
 constexpr double margin = 10, indent = 5, after_block = 0.45, before_heading = 1.6, continued_height = 5.5;
 
+struct Size {
+    double width, height;
+};
+
+Size size_of(Paper paper)
+{
+    return paper == Paper::a4 ? Size{210, 297} : Size{215.9, 279.4};
+}
+
 Lettering lettering_of(const Block& block)
 {
     return block.lead == Lead::heading ? lettering::name : block.strong ? lettering::strong : lettering::note;
@@ -80,11 +89,11 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
     return {blocks.size(), y};
 }
 
-Sheets::Sheets(const Fonts& fonts, const WorkOrder& order, double width, double height)
-    : fonts_(fonts), order_(order), width_(width), height_(height)
+Sheets::Sheets(const Fonts& fonts, const WorkOrder& order, Paper paper, std::string type)
+    : fonts_(fonts), order_(order), type_(std::move(type)), width_(size_of(paper).width), height_(size_of(paper).height)
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = top_ = draw_title_block(canvas(), room(), order_) + 2.5;
+    y_ = top_ = draw_title_block(canvas(), room(), order_, type_) + 2.5;
 }
 
 Rect Sheets::room() const
@@ -100,7 +109,7 @@ double Sheets::left_over() const
 void Sheets::next()
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = top_ = draw_short_title(canvas(), room(), order_) + 3;
+    y_ = top_ = draw_short_title(canvas(), room(), order_, type_) + 3;
 }
 
 void Sheets::go_on()

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "shaftcut/documents/canvas.hpp"
+#include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/work_order.hpp"
 
 namespace shaftcut::cut_sheet {
@@ -73,8 +74,9 @@ Blocks refusal_blocks(const WorkOrder& order);
 Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order);
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order);
-double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order);
+// `type`: what the document is, in small letters: "cut sheet".
+double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type);
+double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type);
 double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order);
 double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end);
 double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order);
@@ -87,7 +89,7 @@ void draw_sheet_number(Canvas& canvas, Rect room, const WorkOrder& order, std::s
 // The sheets of one order, each with its title; the last is the one being drawn on.
 class Sheets {
 public:
-    Sheets(const Fonts& fonts, const WorkOrder& order, double width, double height);
+    Sheets(const Fonts& fonts, const WorkOrder& order, Paper paper, std::string type);
 
     Canvas& canvas() { return sheets_.back(); }
     Rect room() const;   // inside the margins
@@ -107,6 +109,7 @@ private:
 
     const Fonts& fonts_;
     const WorkOrder& order_;
+    std::string type_;
     double width_, height_;
     double y_ = 0;
     double top_ = 0;  // below the title

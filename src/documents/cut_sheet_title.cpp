@@ -68,16 +68,22 @@ void draw_cell(Canvas& canvas, Rect cell, const std::string& name, const std::st
     canvas.text({label.right() + 1.5, cell.y + 4}, value, lettering::strong);
 }
 
-double draw_what(Canvas& canvas, Rect cell, const WorkOrder& order)
+double draw_what(Canvas& canvas, Rect cell, const WorkOrder& order, const std::string& type)
 {
     double y = draw_order_number(canvas, cell, order);
     const double half = cell.width / 2;
     draw_cell(canvas, {cell.x, y, half, row}, "Date", order.date.empty() ? "—" : order.date);
     draw_cell(canvas, {cell.x + half, y, half, row}, "Sheet", "");
-    draw_cell(canvas, {cell.x, y + row, half, row}, "Type", "cut sheet");
+    draw_cell(canvas, {cell.x, y + row, half, row}, "Type", type);
     draw_cell(canvas, {cell.x + half, y + row, half, row}, "By", "shaftcut");
     draw_cell(canvas, {cell.x, y + 2 * row, cell.width, row}, "Approved", "");
     return y + 3 * row;
+}
+
+std::string with_capital(std::string words)
+{
+    words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
 }
 
 bool too_long(const Canvas& canvas, double width, const std::string& name, const std::string& text, Lettering lettering)
@@ -97,13 +103,13 @@ double whom_for_width(double width, const WorkOrder& order)
 
 }  // namespace
 
-double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order)
+double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type)
 {
     const Code code = qr_code(order.order);
     const double side = code_side(code), left = whom_for_width(room.width, order);
     canvas.begin(Part::table);
     const double below_left = draw_whom_for(canvas, {room.x, room.y, left, 0}, order);
-    const double below_right = draw_what(canvas, {room.x + left, room.y, right_part, 0}, order);
+    const double below_right = draw_what(canvas, {room.x + left, room.y, right_part, 0}, order, type);
     const double height = std::max({below_left - room.y, below_right - room.y, side});
     canvas.line({room.x + left, room.y}, {room.x + left, room.y + height}, pen::dimension);
     canvas.line({room.x + left + right_part, room.y}, {room.x + left + right_part, room.y + height}, pen::dimension);
@@ -114,12 +120,12 @@ double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order)
     return room.y + height;
 }
 
-double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order)
+double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type)
 {
     canvas.begin(Part::table);
     canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
     const double y = room.y + 5.4;
-    const Rect label = canvas.text({room.x + inset, y}, "Cut sheet   Order", lettering::note);
+    const Rect label = canvas.text({room.x + inset, y}, with_capital(type) + "   Order", lettering::note);
     const Rect number = canvas.text({label.right() + 2, y}, order.order, lettering::name);
     if (order.verdict == Verdict::refused) canvas.text({number.right() + 4, y}, verdict_words(order.verdict), lettering::name);
     return room.y + short_title_height;

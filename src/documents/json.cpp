@@ -56,14 +56,43 @@ Json overlaps(const WorkOrder& order)
     return json;
 }
 
-Json angles(const WorkOrder& order)
+// For each end and range what `of` gives.
+template <class Of>
+Json for_ends(const Of& of)
 {
     Json ends = Json::object();
     for (const End end : both_ends) {
         Json& ranges = ends[to_word(end)] = Json::object();
-        for (const Range range : all_ranges) ranges[to_word(range)] = number(order.fit.angles[end][range]);
+        for (const Range range : all_ranges) ranges[to_word(range)] = of(end, range);
     }
     return ends;
+}
+
+Json angles(const WorkOrder& order)
+{
+    return for_ends([&](End end, Range range) { return number(order.fit.angles[end][range]); });
+}
+
+Json json_of(const Posture& at)
+{
+    if (const auto* lift = std::get_if<MountedPosture>(&at)) return {{"height_mm", lift->height.mm()}};
+    const auto& turned = std::get<TrailedPosture>(at);
+    return {{"turn_deg", turned.turn.degrees()}, {"pitch_deg", turned.pitch.degrees()}, {"roll_deg", turned.roll.degrees()}};
+}
+
+template <class Extreme>
+Json posture_of(const std::optional<Extreme>& extreme) { return extreme ? json_of(extreme->at) : Json(nullptr); }
+
+Json length_of(const std::optional<ExtremeLength>& extreme) { return extreme ? Json(extreme->length.mm()) : Json(nullptr); }
+Json angle_of(const std::optional<ExtremeAngle>& extreme) { return extreme ? Json(extreme->angle.degrees()) : Json(nullptr); }
+
+// The postures of all extremes, under the names that the extremes have.
+Json postures(const MachineExtremes& extremes)
+{
+    Json at = {{"shortest", posture_of(extremes.shortest)}};
+    for (const Range range : all_ranges) at[std::string("longest_") + to_word(range)] = posture_of(extremes.longest[range]);
+    at.update(for_ends([&](End end, Range range) { return posture_of(extremes.angles[end][range]); }));
+    return at;
 }
 
 Json checks(const WorkOrder& order)
@@ -92,7 +121,21 @@ Json saw_bar(const SawOrder& order, const SawBar& bar)
     return {{"stock_mm", bar_number(order.task.stock[bar.stock].length)}, {"count", bar.count}, {"pieces_mm", std::move(pieces)}, {"leftover_mm", bar.leftover.mm()}};
 }
 
+std::string dumped(const Json& json, JsonLayout layout) { return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n"; }
+
 }  // namespace
+
+std::string lengths_json_of(const WorkOrder& order, JsonLayout layout)
+{
+    const MachineExtremes& extremes = order.extremes;
+    Json lengths = {{"shortest", length_of(extremes.shortest)}};
+    for (const Range range : all_ranges) lengths[std::string("longest_") + to_word(range)] = length_of(extremes.longest[range]);
+    return dumped({{"order", order.order},
+                   {"telescoping_mm", lengths},
+                   {"joint_angle_deg", for_ends([&](End end, Range range) { return angle_of(extremes.angles[end][range]); })},
+                   {"at", postures(extremes)}},
+                  layout);
+}
 
 std::string json_of(const WorkOrder& order, JsonLayout layout)
 {
@@ -107,7 +150,7 @@ std::string json_of(const WorkOrder& order, JsonLayout layout)
                        {"checks", checks(order)},
                        {"ways_out", order.ways_out},
                        {"notes", order.notes}};
-    return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n";
+    return dumped(json, layout);
 }
 
 std::string json_of(const SawOrder& order, JsonLayout layout)
@@ -120,7 +163,7 @@ std::string json_of(const SawOrder& order, JsonLayout layout)
                        {"lower_bound", cost_number(order.plan.lower_bound)},
                        {"proven_optimal", order.plan.proven_optimal},
                        {"seconds", std::round(order.seconds * 1000) / 1000}};
-    return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n";
+    return dumped(json, layout);
 }
 
 }  // namespace shaftcut

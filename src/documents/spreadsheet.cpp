@@ -13,6 +13,7 @@
 
 #include "shaftcut/documents/zip.hpp"
 #include "shaftcut/words/text.hpp"
+#include "spreadsheet_parts.hpp"
 
 namespace shaftcut {
 namespace {
@@ -25,55 +26,6 @@ void check(lxw_error error, const std::string& doing)
     if (error == LXW_NO_ERROR) return;
     throw std::runtime_error("the workbook could not be written (" + doing + "): " + lxw_strerror(error));
 }
-
-bool is_letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
-// Letters, digits and "_", starting with a letter, and nothing that a program could take for a cell (A1, R1C1, c): the
-// library writes such names and other programs then cannot open the file.
-bool is_plain_name(const std::string& name)
-{
-    const auto is_plain = [](char c) { return is_letter(c) || is_digit(c) || c == '_'; };
-    if (name.size() < 2 || !is_letter(name.front()) || !std::all_of(name.begin(), name.end(), is_plain)) return false;
-    return name.find('_') != std::string::npos || std::none_of(name.begin(), name.end(), is_digit);
-}
-
-// The first `most` code points, without the control characters that XML cannot hold.
-std::string fit_for_xml(const std::string& text, std::size_t most)
-{
-    std::string out;
-    std::size_t count = 0;
-    for (const char byte : text) {
-        const auto value = static_cast<unsigned char>(byte);
-        const bool starts_a_point = (value & 0xC0) != 0x80;
-        if (starts_a_point && count++ == most) break;
-        const bool control = value < 0x20 && value != '\n' && value != '\t';
-        out += control ? ' ' : byte;
-    }
-    return is_utf8(out) ? out : "?";
-}
-
-// A folder of our own that goes away with everything in it.
-class TemporaryFolder {
-public:
-    TemporaryFolder()
-    {
-        std::string pattern = (std::filesystem::temp_directory_path() / "shaftcut-XXXXXX").string();
-        if (!mkdtemp(pattern.data())) throw std::runtime_error("no temporary folder could be made for the workbook");
-        path_ = pattern;
-    }
-    ~TemporaryFolder()
-    {
-        std::error_code ignored;
-        std::filesystem::remove_all(path_, ignored);
-    }
-    TemporaryFolder(const TemporaryFolder&) = delete;
-    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
-    std::string file(const char* name) const { return (path_ / name).string(); }
-
-private:
-    std::filesystem::path path_;
-};
 
 // The day's noon, as seconds since 1970; a fixed day where the text is no date.
 time_t moment_of(const std::string& date)
@@ -169,6 +121,7 @@ private:
             check(worksheet_set_row(out, static_cast<lxw_row_t>(row), height, nullptr), "row");
         for (const Cell& cell : sheet.cells) put(out, cell);
         for (const CellRule& rule : sheet.rules) put(out, rule);
+        if (sheet.chart) put(out, sheet, *sheet.chart);
         lay_out(out, sheet);
         worksheet_protect(out, nullptr, nullptr);
     }
@@ -220,6 +173,40 @@ private:
         validation.error_title = title.data();
         validation.error_message = refusal.data();
         check(worksheet_data_validation_cell(out, static_cast<lxw_row_t>(rule.row), static_cast<lxw_col_t>(rule.column), &validation), "rule");
+    }
+
+    void put(lxw_worksheet* out, const Worksheet& sheet, const SheetChart& chart)
+    {
+        lxw_chart* const drawn = workbook_add_chart(book_, LXW_CHART_SCATTER_STRAIGHT);
+        if (!drawn) throw std::runtime_error("the workbook could not be written (chart)");
+        const auto cells = [&](int column) {
+            return "='" + sheet.name + "'!" + absolute_cell(chart.first_row, column) + ":" + absolute_cell(chart.last_row, column);
+        };
+        for (const SheetChart::Series& series : chart.series) {
+            lxw_chart_series* const line = chart_add_series(drawn, cells(series.x_column).c_str(), cells(series.y_column).c_str());
+            if (!line) throw std::runtime_error("the workbook could not be written (series " + series.name + ")");
+            chart_series_set_name(line, series.name.c_str());
+            lxw_chart_line look{};
+            look.color = LXW_COLOR_BLACK;
+            look.width = series.dashed ? 1.0F : 2.0F;
+            look.dash_type = series.dashed ? LXW_CHART_LINE_DASH_DASH : LXW_CHART_LINE_DASH_SOLID;
+            chart_series_set_line(line, &look);
+        }
+        chart_axis_set_name(drawn->x_axis, chart.x_title.c_str());
+        chart_axis_set_name(drawn->y_axis, chart.y_title.c_str());
+        chart_legend_set_position(drawn, LXW_CHART_LEGEND_BOTTOM);
+        lxw_chart_options size{};
+        size.x_scale = chart_width(sheet, chart) / 480.0;
+        size.y_scale = 20.0 * chart.rows / 288.0;
+        check(worksheet_insert_chart_opt(out, static_cast<lxw_row_t>(chart.row), 0, drawn, &size), "chart");
+    }
+
+    // Pixels: a column is about 7 a character and 5 more.
+    static double chart_width(const Worksheet& sheet, const SheetChart& chart)
+    {
+        double width = 0;
+        for (int i = 0; i < chart.columns; ++i) width += 7 * sheet.column_widths[static_cast<std::size_t>(i)] + 5;
+        return width;
     }
 
     void lay_out(lxw_worksheet* out, const Worksheet& sheet)

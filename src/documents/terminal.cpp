@@ -2,42 +2,10 @@
 
 #include <fmt/format.h>
 
-#include "shaftcut/words/text.hpp"
+#include "terminal_lines.hpp"
 
 namespace shaftcut {
 namespace {
-
-constexpr std::size_t columns = 80;
-
-std::size_t width(const std::string& text) { return code_points(text).size(); }
-
-// Words set in lines of at most `columns`, the first after `head` and a space, the others indented as far.
-std::string wrapped(const std::string& head, const std::string& text)
-{
-    const std::string indent(width(head) + 1, ' ');
-    std::string out = head + " ";
-    std::size_t used = indent.size();
-    bool first = true;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
-        const std::string word = text.substr(at, end - at);
-        at = end + 1;
-        if (!first && used + 1 + width(word) > columns) {
-            out += "\n" + indent;
-            used = indent.size();
-            first = true;
-        }
-        out += (first ? "" : " ") + word;
-        used += (first ? 0 : 1) + width(word);
-        first = false;
-    }
-    return out + "\n";
-}
-
-std::string painted(const std::string& text, const char* code, Colour colour)
-{
-    return colour == Colour::ansi ? fmt::format("\x1b[{}m{}\x1b[0m", code, text) : text;
-}
 
 std::string verdict_text(const WorkOrder& order, Colour colour)
 {

@@ -66,6 +66,7 @@ std::string reading_words(const WorkOrder& order, const std::string& name)
     if (name.ends_with("guard_length")) return "as measured";
     if (name == "inner_length" || name == "outer_length") return "as measured; else the closed length less the other half's shoulder";
     if (order.fits.size() > 1) return "the deciding one of all tractors: the least shortest, the greatest longest";
+    if (has_deciding_inputs(order)) return "from the machine's geometry, or as measured and read between the inner crosses";
     const Reaches& reaches = order.fits.front().reaches;
     const bool bends = reaches[End::tractor].bends() || reaches[End::implement].bends();
     if (!bends) return "as measured";

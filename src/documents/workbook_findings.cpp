@@ -62,9 +62,12 @@ void add_fit(std::vector<FindingLine>& lines, const WorkOrder& order)
                      {"IF(ISNUMBER(shortest_length)," + yes_if("shortest_length<0.01") + ",\"no\")",
                       words(shortest.now && !clearly_above(*shortest.now, Length()))}});
     for (const Range range : all_ranges) add_less(lines, longest(order, range), shortest);
-    add_less(lines, longest(order, Range::turning), longest(order, Range::working));
-    const bool all_stand = std::all_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.longest[Range::standing].has_value(); });
-    if (order.fits.size() == 1 || all_stand) add_less(lines, longest(order, Range::standing), longest(order, Range::turning));
+    // Ranges of a machine's geometry need not contain each other.
+    const auto all = [&](Range range) { return std::all_of(order.fits.begin(), order.fits.end(), [&](const FitReading& fit) { return fit.longest[range].has_value(); }); };
+    const bool geometry = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.geometry.has_value(); });
+    if (!geometry || (all(Range::turning) && all(Range::working))) add_less(lines, longest(order, Range::turning), longest(order, Range::working));
+    const bool all_stand = all(Range::standing) && (!geometry || all(Range::turning));
+    if ((order.fits.size() == 1 && !geometry) || all_stand) add_less(lines, longest(order, Range::standing), longest(order, Range::turning));
 }
 
 void add_halves(std::vector<FindingLine>& lines, const WorkOrder& order)
@@ -83,7 +86,7 @@ void add_halves(std::vector<FindingLine>& lines, const WorkOrder& order)
                      {"IF(stops_known=\"yes\"," + yes_if("ROUND(inner_length+outer_length-closed_length,3)<0.01") + ",\"no\")", words(apart)}});
 }
 
-bool angles_contradict(const Fit& fit)
+bool angles_contradict(const FitReading& fit)
 {
     for (const End end : both_ends) {
         const auto& working = fit.angles[end][Range::working];
@@ -93,11 +96,11 @@ bool angles_contradict(const Fit& fit)
     return false;
 }
 
-bool lengths_contradict(const Fit& fit)
+bool lengths_contradict(const FitReading& reading)
 {
-    const auto& turning = fit.longest[Range::turning];
-    const auto& working = fit.longest[Range::working];
-    const auto& standing = fit.longest[Range::standing];
+    const Fit& fit = reading.fit;
+    const auto measured = [&](Range range) { return reading.longest[range] ? fit.longest[range] : std::nullopt; };
+    const auto turning = measured(Range::turning), working = measured(Range::working), standing = measured(Range::standing);
     if (working && turning && clearly_above(working->value, turning->value)) return true;
     if (standing && turning && clearly_below(standing->value, turning->value)) return true;
     for (const Range range : all_ranges)
@@ -110,13 +113,13 @@ void add_fixed(std::vector<FindingLine>& lines, const WorkOrder& order)
 {
     bool angles = false, unreadable = false, own = false;
     for (const FitReading& fit : order.fits) {
-        angles = angles || angles_contradict(fit.fit);
+        angles = angles || angles_contradict(fit);
         unreadable = unreadable || !fit.unreadable.empty();
-        own = own || (order.fits.size() > 1 && lengths_contradict(fit.fit));
+        own = own || (has_deciding_inputs(order) && lengths_contradict(fit));
     }
     lines.push_back({"a working angle is above its turning angle (as issued)", {"", words(angles)}});
     lines.push_back({"lengths between grooves cannot be used (as issued)", {"", words(unreadable)}});
-    if (order.fits.size() > 1) lines.push_back({"one tractor's own lengths contradict each other (as issued)", {"", words(own)}});
+    if (has_deciding_inputs(order)) lines.push_back({"one tractor's own lengths contradict each other (as issued)", {"", words(own)}});
 }
 
 // A longest over a joint that bends and has no angle is read in line, which is not the safe way.
@@ -132,7 +135,7 @@ void add_doubts(std::vector<FindingLine>& lines, const WorkOrder& order)
     const bool doubted = order.stops && order.stops->agreement != ClosedAgreement::agrees;
     lines.push_back({"the closed length is not what halves and shoulders give",
                      {"IF(stops_known=\"yes\"," + yes_if("agreement<>\"agrees\"") + ",\"no\")", words(doubted)}, false});
-    if (order.fits.size() == 1) {
+    if (!has_deciding_inputs(order)) {
         for (const Range range : all_ranges)
             if (read_in_line(order.fits.front(), range) && order.fits.front().unreadable.empty())
                 lines.push_back({std::string("the longest ") + to_word(range) + " is read with the joints in line, for want of an angle",
@@ -142,6 +145,9 @@ void add_doubts(std::vector<FindingLine>& lines, const WorkOrder& order)
         for (const FitReading& fit : order.fits) in_line = in_line || !fit.unbent.empty();
         lines.push_back({"a longest was read with the joints in line, for want of an angle (as issued)", {"", words(in_line)}, false});
     }
+    const bool geometry = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.geometry.has_value(); });
+    const bool unreached = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return !fit.unreached.empty(); });
+    if (geometry) lines.push_back({"a measured length is outside what the machine's geometry can reach (as issued)", {"", words(unreached)}, false});
     lines.push_back({"a limit of the job is looser than the workshop's (as issued)", {"", words(!order.limits.loosened().empty())}, false});
 }
 

@@ -6,8 +6,6 @@
 namespace shaftcut::workbook {
 namespace {
 
-bool several(const WorkOrder& order) { return order.fits.size() > 1; }
-
 std::string cross_words(const WorkOrder& order, Reference reference)
 {
     if (!order.reading.has_wide_angle) return "cross to cross";
@@ -17,7 +15,8 @@ std::string cross_words(const WorkOrder& order, Reference reference)
 
 std::string fit_words(const WorkOrder& order)
 {
-    if (several(order)) return "cross to cross, between the inner crosses: the deciding one of all tractors";
+    if (order.fits.size() > 1) return "cross to cross, between the inner crosses: the deciding one of all tractors";
+    if (has_deciding_inputs(order)) return "cross to cross, between the inner crosses; from the machine's geometry where it was not measured";
     const FitReading& fit = order.fits.front();
     return fit.between == Between::grooves ? "between the locking grooves of the two stubs" : cross_words(order, fit.reference);
 }
@@ -63,12 +62,12 @@ void add_fit(std::vector<InputLine>& lines, const WorkOrder& order)
 {
     const FitReading& fit = order.fits.front();
     const std::string from = fit_words(order);
-    const auto& shortest = several(order) ? order.fit.shortest : fit.shortest;
+    const auto& shortest = has_deciding_inputs(order) ? order.fit.shortest : fit.shortest;
     const Length standard = order.measuring_plus_minus;
     lines.push_back({"shortest", "Shortest, in any position", from, value_of(shortest), shortest ? shortest->plus_minus : standard, true});
     static constexpr std::array labels{"Longest in the usual working position", "Longest with the PTO turning", "Longest with the PTO stopped"};
     for (const Range range : all_ranges) {
-        const auto& longest = several(order) ? order.fit.longest[range] : fit.longest[range];
+        const auto& longest = has_deciding_inputs(order) ? order.fit.longest[range] : fit.longest[range];
         lines.push_back({std::string("longest_") + to_word(range), labels[static_cast<std::size_t>(range)],
                          from + (range == Range::turning ? "" : "; empty: not checked"), value_of(longest),
                          longest ? longest->plus_minus : standard, range == Range::turning});
@@ -107,7 +106,7 @@ Bend bend_of(const FitReading& fit, Range range)
 std::string longest_formula(const WorkOrder& order, Range range, const std::string& name)
 {
     const std::string distance = in_mm(name, order.units);
-    if (several(order)) return distance;
+    if (has_deciding_inputs(order)) return distance;
     const Bend bend = bend_of(order.fits.front(), range);
     if (bend.along.empty()) return distance;
     return fmt::format("ROUND(SQRT(MAX(0,{0}*{0}-(0{2})*(0{2})))-(0{1}),3)", distance, bend.along, bend.across);
@@ -121,7 +120,7 @@ std::string less(const std::string& formula, Length beyond)
 void add_fit_lengths(std::vector<LengthLine>& lines, const WorkOrder& order)
 {
     const FitReading& fit = order.fits.front();
-    const Length beyond = several(order) ? Length() : Length() - in_line(Length(), fit.reaches);
+    const Length beyond = has_deciding_inputs(order) ? Length() : Length() - in_line(Length(), fit.reaches);
     const bool readable = order.fit.shortest.has_value();
     const auto inputs = input_lines(order);
     for (std::size_t i = 5; i < inputs.size(); ++i) {

@@ -51,6 +51,8 @@ std::string result_words(CheckResult result)
     return words;
 }
 
+bool has_deciding_inputs(const WorkOrder& order) { return order.fits.size() > 1 || order.fits.front().geometry; }
+
 Tube tube_on(const WorkOrder& order, End end)
 {
     return order.reading.shaft.halves[Tube::inner].end == end ? Tube::inner : Tube::outer;

@@ -95,6 +95,9 @@ std::string literal(Length length);
 // "PASS", "WARN", "FAIL", "NOT-CHECKED".
 std::string result_words(CheckResult result);
 
+// Whether the fit's inputs hold the deciding telescoping lengths: with several fits, or where a machine's geometry gives some.
+bool has_deciding_inputs(const WorkOrder& order);
+
 // The tube whose half is on this end; "tractor half (inner tube)".
 Tube tube_on(const WorkOrder& order, End end);
 std::string half_label(const WorkOrder& order, Tube tube);

@@ -36,6 +36,9 @@ void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order,
 
 Worksheet parts_sheet(const WorkOrder& order, const std::string& footer);
 
+// One for each machine whose geometry is known.
+Worksheet machine_sheet(const WorkOrder& order, const MachineView& view, const std::string& name, const std::string& footer);
+
 // A formula, or its value where it has no text.
 CellContent content_of(const CellFormula& formula);
 // A formula that is empty while the verdict is refused.

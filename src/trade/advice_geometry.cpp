@@ -120,8 +120,8 @@ std::optional<std::string> pin_way(const CheckInput& input, std::size_t index, c
     const auto trial = with_machine(fit, moved);
     if (!trial || !serves_with(input, index, *trial)) return std::nullopt;
     const bool rearwards = *move > Length();
-    return "Or with the pin moved " + figure_with_millimetres(rearwards ? *move : -*move, input.units, Toward::up) + (rearwards ? " rearwards" : " forwards") +
-           " along the drawbar, the machine with it, all ranges as stated.";
+    return "With the pin moved " + figure_with_millimetres(rearwards ? *move : -*move, input.units, Toward::up) + (rearwards ? " rearwards" : " forwards") +
+           " along the drawbar, the machine with it, it would serve all ranges as stated.";
 }
 
 void add_ways(std::vector<std::string>& ways, const CheckInput& input, const std::vector<Check>& checks, std::size_t index)

@@ -1,6 +1,4 @@
 // Whether what was measured can be true at all, and what of it is doubtful.
-#include <algorithm>
-
 #include "check_parts.hpp"
 
 namespace shaftcut {
@@ -141,35 +139,17 @@ void doubt_unbent(Findings& found, const CheckInput& input, const FitReading& fi
     }
 }
 
-struct GeometryReach {
-    Length least;
-    Length most;
-};
-
-// A measurement wins over the geometry; one that the machine cannot reach makes the one or the other doubtful.
-void doubt_measured(Findings& found, const CheckInput& input, const std::string& name, const Toleranced& measured, const GeometryReach& reach)
+// A measurement wins; one that the machine cannot reach makes it or the geometry doubtful.
+void doubt_unreached(Findings& found, const CheckInput& input, const FitReading& fit)
 {
-    const bool below = clearly_below(measured.value, reach.least - measured.plus_minus);
-    if (!below && !clearly_above(measured.value, reach.most + measured.plus_minus)) return;
     const auto text = [&](Length length) { return figure_with_unit(length, input.units, Toward::nearest, 1); };
-    found.doubts.push_back("The measured " + name + ", " + text(measured.value) + " between the inner crosses, is " +
-                           text(below ? reach.least - measured.value : measured.value - reach.most) + (below ? " less" : " more") +
-                           " than the machine's geometry can reach (" + text(reach.least) + " to " + text(reach.most) + "). The measurement is used.");
-}
-
-void doubt_geometry(Findings& found, const CheckInput& input, const FitReading& fit)
-{
-    if (!fit.geometry) return;
-    const OperatingLengths& lengths = fit.geometry->lengths;
-    GeometryReach whole{lengths.shortest.length, lengths.shortest.length};
-    for (const Range range : all_ranges) {
-        const auto& extremes = lengths.ranges[range];
-        if (!extremes) continue;
-        whole.most = std::max(whole.most, extremes->longest.length);
-        if (fit.longest[range] && fit.fit.longest[range])
-            doubt_measured(found, input, std::string("longest ") + to_word(range), *fit.fit.longest[range], {extremes->shortest.length, extremes->longest.length});
+    for (const UnreachedLength& one : fit.unreached) {
+        const bool below = one.measured.value < one.least;
+        found.doubts.push_back("The measured " + (one.range ? std::string("longest ") + to_word(*one.range) : std::string("shortest")) + ", " +
+                               text(one.measured.value) + " between the inner crosses, is " +
+                               text(below ? one.least - one.measured.value : one.measured.value - one.most) + (below ? " less" : " more") +
+                               " than the machine's geometry can reach (" + text(one.least) + " to " + text(one.most) + "). The measurement is used.");
     }
-    if (fit.shortest && fit.fit.shortest) doubt_measured(found, input, "shortest", *fit.fit.shortest, whole);
 }
 
 void doubt_loosened_limits(Findings& found, const CheckInput& input)
@@ -188,7 +168,7 @@ Check check_consistency(const CheckInput& input)
     Findings found;
     for (const FitReading& fit : input.fits) {
         compare_lengths_of_fit(found, input, fit);
-        doubt_geometry(found, input, fit);
+        doubt_unreached(found, input, fit);
         if (!fit.unreadable.empty()) found.contradictions.push_back("Refused: " + fit.unreadable + ".");
         doubt_unbent(found, input, fit);
     }

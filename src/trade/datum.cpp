@@ -163,6 +163,27 @@ void read_longest(FitReading& reading, Range range, const JobFit& fit, const Lon
     reading.fit.longest_places[range] = machine_place(reading.geometry->machine);
 }
 
+void note_unreached(FitReading& reading, std::optional<Range> range, const Toleranced& measured, Length least, Length most)
+{
+    if (clearly_below(measured.value, least - measured.plus_minus) || clearly_above(measured.value, most + measured.plus_minus))
+        reading.unreached.push_back({range, measured, least, most});
+}
+
+// A measurement wins over the geometry, but what the machine cannot reach makes the one or the other doubtful.
+void compare_with_geometry(FitReading& reading)
+{
+    if (!reading.geometry || !reading.unreadable.empty()) return;
+    const OperatingLengths& lengths = reading.geometry->lengths;
+    Length most = lengths.shortest.length;
+    for (const Range range : all_ranges) {
+        const auto& extremes = lengths.ranges[range];
+        if (!extremes) continue;
+        most = std::max(most, extremes->longest.length);
+        if (reading.longest[range]) note_unreached(reading, range, *reading.fit.longest[range], extremes->shortest.length, extremes->longest.length);
+    }
+    if (reading.shortest) note_unreached(reading, std::nullopt, *reading.fit.shortest, lengths.shortest.length, most);
+}
+
 }  // namespace
 
 Length in_line(Length distance, const Reaches& reaches)
@@ -237,6 +258,7 @@ FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* seri
     read_angles(reading, fit);
     read_shortest(reading, fit, measuring_plus_minus);
     for (const Range range : all_ranges) read_longest(reading, range, fit, {shaft, limits, measuring_plus_minus});
+    compare_with_geometry(reading);
     return reading;
 }
 

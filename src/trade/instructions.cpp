@@ -84,9 +84,26 @@ void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
     if (any(plan.cut) && has_lubrication_hole(order)) steps.emplace_back("Clear the lubrication passage; see grease come out.");
 }
 
+std::string ripple_text(const ExtremeIrregularity& ripple)
+{
+    return ripple.percent ? figure(Angle::from_degrees(*ripple.percent)) + " %" : "no turning at all";
+}
+
+// What one step out of phase would do, of two standard joints on the machine that says most. On some machines it is not more.
+std::string phase_reason(const WorkOrder& order)
+{
+    for (const End end : both_ends)
+        if (order.shaft.ends[end].joint == JointKind::wide_angle) return {};
+    for (const FitReading& fit : order.fits)
+        if (fit.geometry && fit.geometry->lengths.irregularity && fit.geometry->lengths.irregularity_out_of_phase)
+            return " The speed then ripples by up to " + ripple_text(*fit.geometry->lengths.irregularity) + ", one step (" + figure(fit.geometry->shaft.phase_step) +
+                   "°) out by up to " + ripple_text(*fit.geometry->lengths.irregularity_out_of_phase) + ".";
+    return {};
+}
+
 void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
 {
-    steps.emplace_back("Put together in phase: the marks meet.");
+    steps.push_back("Put together in phase: the marks meet." + phase_reason(order));
     if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
     steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
     steps.emplace_back("Longest position: no further apart than stated.");

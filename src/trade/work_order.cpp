@@ -102,12 +102,17 @@ WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& wo
     order.reading = read_shaft(job.shaft, series, measuring);
     for (const JobFit& fit : job.fits)
         order.fits.push_back(read_fit(fit, job.shaft, series, order.reading, order.limits, measuring));
+    for (const FitReading& fit : order.fits)
+        if (fit.geometry) order.machines.push_back(machine_view(fit));
+    order.extremes = machine_extremes(order.fits);
     order.fit = deciding_fit(order.fits);
     order.stops = stops_of(order.reading.shaft);
     order.overlap_closed_before = overlap_before(order.reading.shaft);
     const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
     judge(order, {job, catalogue, series, order.limits, order.saw, order.reading, order.fits, order.fit, order.stops, plan, units});
     order.notes = notes_for(order);
+    order.machine_notes = machine_notes_for(order);
+    order.notes.insert(order.notes.end(), order.machine_notes.begin(), order.machine_notes.end());
     order.steps = steps_for(order);
     order.cautions = cautions_for(order);
     return order;

@@ -25,6 +25,7 @@ struct CommonOptions {
 struct CommonOptionTexts {
     std::string output = ".", config, formats = "pdf,xlsx,json", units, paper = "a4";
     bool replace = false;
+    std::string offered = "pdf, xlsx, json, png and svg";  // the formats that the command writes, for its help
 };
 boost::program_options::options_description common_options(CommonOptionTexts& texts);
 

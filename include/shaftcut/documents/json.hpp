@@ -17,4 +17,8 @@ std::string json_of(const WorkOrder& order, JsonLayout layout);
 // Bars alike in their lengths, whatever their labels, are one entry. Costs and the bound are in the stock's own unit of cost.
 std::string json_of(const SawOrder& order, JsonLayout layout);
 
+// What the machines' geometry gives: telescoping lengths, joint angles, and the posture of each under the same names. What
+// no range states is null.
+std::string lengths_json_of(const WorkOrder& order, JsonLayout layout);
+
 }  // namespace shaftcut

@@ -1,6 +1,7 @@
 // A workbook as plain data, and its XLSX bytes. What stands behind it (libxlsxwriter) is seen in spreadsheet.cpp only.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <variant>
@@ -52,12 +53,27 @@ struct CellRule {
     std::string refusal;             // what a program says to anything else; at most 255 characters
 };
 
+// A chart of lines through points, over cells of its own sheet. Rows and columns count from 0.
+struct SheetChart {
+    struct Series {
+        std::string name;
+        int x_column = 0, y_column = 0;
+        bool dashed = false;
+    };
+    int row = 0;                // of its top left corner, in column 0
+    int rows = 0, columns = 0;  // that it covers
+    std::string x_title, y_title;
+    int first_row = 0, last_row = 0;  // of every series
+    std::vector<Series> series;
+};
+
 struct Worksheet {
     std::string name;                          // at most 31 characters
     std::vector<double> column_widths;         // in characters of the usual font
     std::vector<std::pair<int, double>> row_heights;  // in points
     std::vector<Cell> cells;
     std::vector<CellRule> rules;
+    std::optional<SheetChart> chart;
     std::string header, footer;                // with the format's own & codes
     int repeated_rows = 0;                     // from the top, on every printed page
     std::vector<int> page_breaks;              // a new printed page starts with these rows

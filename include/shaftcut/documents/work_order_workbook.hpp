@@ -1,12 +1,12 @@
 // The work order as a workbook that recalculates: the measured lengths are unlocked cells, everything else follows from them
 // by formulas that give what the program itself would give.
 //
-// Three sheets. "Order": lengths, cut, checks, and the block for the shaft as cut. "Parts and operations": what is sawn, the
+// Three sheets, and with a machine's geometry "Machine" with the table and the chart of its lengths. "Order": lengths, cut, checks, and the block for the shaft as cut. "Parts and operations": what is sawn, the
 // steps with cells to tick. "Basis": every figure and limit the formulas use, and where it comes from.
 //
 // Workbook-level names, in the documents' units: `closed`, `shortest`, `longest_working`, `longest_turning`,
 // `longest_standing`, `inner_half`, `outer_half`, `inner_guard_half`, `outer_guard_half` (inputs, at the references the job
-// used; with several fits the deciding lengths between the inner crosses); `cut_inner_tube`, `cut_outer_tube`,
+// used; with several fits or a geometry the deciding lengths between the inner crosses); `cut_inner_tube`, `cut_outer_tube`,
 // `cut_inner_guard`, `cut_outer_guard`, `keep_inner_half`, `keep_outer_half`, `keep_inner_guard_half`,
 // `keep_outer_guard_half`, `closed_after`, `overlap_closed_before`, `overlap_closed_after`, `overlap_shortest`,
 // `overlap_working`, `overlap_turning`, `overlap_standing`, `clearance`, `verdict` ("cut", "fits", "refused"); for the shaft as cut

@@ -49,6 +49,13 @@ struct UnbentReading {
     Length at_limit_angles;     // the telescoping length if those joints stood at their limit angles
 };
 
+// A measured length that the machine's geometry cannot reach by more than the measurement's tolerance.
+struct UnreachedLength {
+    std::optional<Range> range;  // whose longest; nothing: the shortest
+    Toleranced measured;         // telescoping
+    Length least, most;          // what the geometry reaches: of that range, or of all
+};
+
 // A machine's geometry and what it gives for this shaft.
 struct GeometryReading {
     Machine machine;
@@ -68,6 +75,7 @@ struct FitReading {
     std::optional<GeometryReading> geometry;
     Fit fit;                                                  // telescoping; a measurement wins over the geometry
     std::vector<UnbentReading> unbent;
+    std::vector<UnreachedLength> unreached;
     std::string unreadable;  // why lengths cannot be known; empty where they can
 
     // What `fit` has from the geometry, with its posture; null where it was measured or is not known.

@@ -9,6 +9,8 @@
 #include "shaftcut/trade/cut.hpp"
 #include "shaftcut/trade/datum.hpp"
 #include "shaftcut/trade/job.hpp"
+#include "shaftcut/trade/machine_extremes.hpp"
+#include "shaftcut/trade/machine_view.hpp"
 
 namespace shaftcut {
 
@@ -45,6 +47,9 @@ struct WorkOrder {
     std::optional<Shape> shape;
     ShaftReading reading;
     std::vector<FitReading> fits;
+    std::vector<MachineView> machines;       // of each fit that holds a machine's geometry
+    std::vector<std::string> machine_notes;  // those of the notes that come from it
+    MachineExtremes extremes;                // of all of them
     Fit fit;                            // the deciding one
     std::optional<Stops> stops;
     LimitsInForce limits;

@@ -1,0 +1,22 @@
+// The operating lengths of a machine whose geometry is known: every extreme with its position, then the machine and its
+// shaft to scale and the curve of its lengths. The same drawings follow the checks in a cut sheet.
+//
+// A refused order's sheets show telescoping lengths only: no overlap after a cut, no limit that a cut sets.
+// Checked by its rectangles on worst cases (tests/documents/geometry_sheet_test.cpp).
+#pragma once
+
+#include <vector>
+
+#include "shaftcut/documents/page.hpp"
+#include "shaftcut/documents/paper.hpp"
+#include "shaftcut/trade/work_order.hpp"
+
+namespace shaftcut {
+
+// The sheets in order. Throws FontFault. Some fit of the order must hold a machine's geometry.
+std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper);
+
+// Title, author and date for the file, as cut_sheet_info().
+DocumentInfo geometry_sheet_info(const WorkOrder& order);
+
+}  // namespace shaftcut

@@ -1,0 +1,27 @@
+// The parts of the page that shows a machine's geometry. Private to the documents.
+#pragma once
+
+#include "cut_sheet_parts.hpp"
+#include "shaftcut/trade/machine_view.hpp"
+
+namespace shaftcut::cut_sheet {
+
+// A scene's length as printed: the shortest rounded down, a longest up.
+std::string scene_length(const WorkOrder& order, const MachineScene& scene);
+
+// Height of the plot and of the words below it.
+inline constexpr double plot_height = 88, below_plot = 13;
+
+// Every position of the machine, in plan and side view or in side view alone, as large as leaves room for the plot below.
+void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view);
+
+// Telescoping length, and the overlap where the job is not refused, against turn or lift, with the limits.
+void draw_plot(Sheets& sheets, const WorkOrder& order, const MachineView& view, const Machine& machine);
+
+// All of them, one machine after another, each on its own sheet.
+void draw_machines(Sheets& sheets, const WorkOrder& order);
+
+// Every extreme with its position, over all machines of the order.
+void draw_extremes(Sheets& sheets, const WorkOrder& order);
+
+}  // namespace shaftcut::cut_sheet

@@ -1,0 +1,30 @@
+// What writing a workbook needs besides its library. Private to the documents.
+#pragma once
+
+#include <cstddef>
+#include <filesystem>
+#include <string>
+
+namespace shaftcut {
+
+// Letters, digits and "_", starting with a letter, and nothing that a program could take for a cell (A1, R1C1, c): the
+// library writes such names and other programs then cannot open the file.
+bool is_plain_name(const std::string& name);
+
+// The first `most` code points, without the control characters that XML cannot hold.
+std::string fit_for_xml(const std::string& text, std::size_t most);
+
+// A folder of our own that goes away with everything in it.
+class TemporaryFolder {
+public:
+    TemporaryFolder();
+    ~TemporaryFolder();
+    TemporaryFolder(const TemporaryFolder&) = delete;
+    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
+    std::string file(const char* name) const { return (path_ / name).string(); }
+
+private:
+    std::filesystem::path path_;
+};
+
+}  // namespace shaftcut
