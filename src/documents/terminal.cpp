@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "terminal_lines.hpp"
+#include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
 namespace {
