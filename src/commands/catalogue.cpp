@@ -12,23 +12,23 @@
 namespace shaftcut {
 namespace {
 
-std::string crosses_text(const Series& series)
+std::string crosses_text(const Series& series, Units units)
 {
     std::vector<std::string> sizes;
     for (const Cross& cross : series.crosses)
-        sizes.push_back("⌀" + figure(cross.cap, Units::mm) + " × " + figure_with_unit(cross.span, Units::mm));
+        sizes.push_back("⌀" + figure(cross.cap, units) + " × " + figure_with_unit(cross.span, units));
     return listed(sizes, "and");
 }
 
-std::string series_text(const Series& series)
+std::string series_text(const Series& series, Units units)
 {
-    std::string text = fmt::format("{} ({})\n  cross         {}\n", series.name, to_word(series.shape), crosses_text(series));
-    if (series.wide_angle) text += fmt::format("  wide-angle    crosses {} apart\n", figure_with_unit(series.wide_angle->spacing, Units::mm));
+    std::string text = fmt::format("{} ({})\n  cross         {}\n", series.name, to_word(series.shape), crosses_text(series, units));
+    if (series.wide_angle) text += fmt::format("  wide-angle    crosses {} apart\n", figure_with_unit(series.wide_angle->spacing, units));
     if (series.shortening_forbidden) text += "  shortening    forbidden\n";
     if (series.closed_lengths.empty()) return text;
     std::vector<std::string> lengths;
-    for (const Length closed : series.closed_lengths) lengths.push_back(figure(closed, Units::mm));
-    return text + fmt::format("  closed, mm    {}\n", listed(lengths, "and"));
+    for (const Length closed : series.closed_lengths) lengths.push_back(figure(closed, units));
+    return text + fmt::format("  closed, {}    {}\n", unit_word(units), listed(lengths, "and"));
 }
 
 class CatalogueCommand final : public Command {
@@ -48,7 +48,7 @@ public:
         if (!read.configuration) return read.outcome;
         for (const Connection& connection : read.configuration->catalogue.connections)
             console.out << fmt::format("connection {}: {}\n", connection.name, connection.source);
-        for (const Series& series : read.configuration->catalogue.series) console.out << series_text(series);
+        for (const Series& series : read.configuration->catalogue.series) console.out << series_text(series, options_.units.value_or(Units::mm));
         return Outcome::answered;
     }
 
@@ -60,8 +60,15 @@ public:
     }
 
 private:
-    CommonOptionTexts texts_;
-    boost::program_options::options_description described_ = common_options(texts_);
+    static CommonOptionTexts listing_texts()
+    {
+        CommonOptionTexts texts;
+        texts.default_units = "mm";
+        return texts;
+    }
+
+    CommonOptionTexts texts_ = listing_texts();
+    boost::program_options::options_description described_ = listing_options(texts_);
     CommonOptions options_;
 };
 

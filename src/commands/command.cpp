@@ -61,6 +61,10 @@ Outcome run_command(const CommandRow& row, const std::vector<std::string>& argum
         console.out << command->help();
         return Outcome::answered;
     }
+    if (asks(arguments, "--version")) {
+        console.out << version_text();
+        return Outcome::answered;
+    }
     if (const std::string fault = command->set_up(arguments); !fault.empty()) return bad_usage(fault, console);
     return command->run(console);
 }

@@ -19,6 +19,7 @@ public:
     Form()
     {
         texts_.formats = "pdf";
+        texts_.default_units = "mm";
         described_.add(common_options(texts_)).add_options()(
             "series", boost::program_options::value(&series_)->value_name("NAME"), "draw where this series of the catalogue is measured from");
     }

@@ -90,7 +90,10 @@ Outcome JobsCommand::hand_out_or_report(const WorkOrder& order, Console& console
 
 Outcome JobsCommand::hand_out_order(const WorkOrder& order, Console& console) const
 {
-    if (options_.to_standard_output()) return hand_out_json(answers_.line(order), console);
+    if (options_.to_standard_output()) {
+        console.err << answers_.words(order, console.progress ? Colour::ansi : Colour::none);
+        return hand_out_json(answers_.line(order), console);
+    }
     std::vector<Document> documents;
     for (const Format format : options_.formats) documents.push_back(answers_.document(order, format, options_.paper));
     return hand_out(documents, answers_.words(order, console.colour ? Colour::ansi : Colour::none), options_, console);

@@ -51,6 +51,14 @@ std::string read_paper(const std::string& text, Paper& paper)
     return {};
 }
 
+std::string unknown_option(const std::string& name, const po::options_description& options)
+{
+    std::vector<std::string> known;
+    for (const auto& option : options.options()) known.push_back("--" + option->long_name());
+    const std::string near = nearest_name(name, known);
+    return "there is no option " + name + "; " + (near.empty() ? "--help lists them" : "did you mean " + near + "?");
+}
+
 std::string standard_output_fault(const CommonOptions& options)
 {
     if (!options.to_standard_output() || options.formats == std::vector{Format::json}) return {};
@@ -59,14 +67,23 @@ std::string standard_output_fault(const CommonOptions& options)
 
 }  // namespace
 
-po::options_description common_options(CommonOptionTexts& texts)
+po::options_description listing_options(CommonOptionTexts& texts)
 {
     po::options_description described("Options");
     described.add_options()
-        ("output", po::value(&texts.output)->value_name("DIR"), "folder for the documents (default: here); - writes JSON to standard output")
         ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: the installed one)")
+        ("units", po::value(&texts.units)->value_name("mm|in"), ("units of what is written (default: " + texts.default_units + ")").c_str())
+        ("help", "say this")
+        ("version", "say what this program is and what it was built with");
+    return described;
+}
+
+po::options_description common_options(CommonOptionTexts& texts)
+{
+    po::options_description described = listing_options(texts);
+    described.add_options()
+        ("output", po::value(&texts.output)->value_name("DIR"), "folder for the documents (default: here); - writes JSON to standard output")
         ("formats", po::value(&texts.formats)->value_name("LIST"), ("documents to write, of " + texts.offered + " (default: " + texts.formats + ")").c_str())
-        ("units", po::value(&texts.units)->value_name("mm|in"), "units of the documents (default: the job's own)")
         ("paper", po::value(&texts.paper)->value_name("a4|letter"), "paper of the documents (default: a4)")
         ("replace", po::bool_switch(&texts.replace), "overwrite documents that exist");
     return described;
@@ -101,6 +118,13 @@ std::string parse_arguments(const std::vector<std::string>& arguments, const po:
             if (option.position_key < 0 && option.value == std::vector<std::string>{""}) return "--" + option.string_key + " is empty; give it a value or leave it out";
         po::store(parsed, values);
         po::notify(values);
+    } catch (const po::unknown_option& unknown) {
+        return unknown_option(unknown.get_option_name(), options);
+    } catch (const po::multiple_occurrences& twice) {
+        return twice.get_option_name() + " is given more than once; give it once";
+    } catch (const po::invalid_command_line_syntax& wrong) {
+        const bool extra = wrong.kind() == po::invalid_syntax::extra_parameter;
+        return wrong.get_option_name() + (extra ? " takes no value; leave it out" : " has no value; give it one");
     } catch (const po::error& error) {
         return std::string(error.what()) + "; --help lists the options";
     }

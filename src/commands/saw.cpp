@@ -30,6 +30,13 @@ struct SawOptionTexts {
     std::string stock, kerf, trim_start = "0", trim_end = "0", seconds = "10";
 };
 
+CommonOptionTexts common_texts()
+{
+    CommonOptionTexts texts;
+    texts.default_units = "mm";
+    return texts;
+}
+
 po::options_description saw_options(CommonOptionTexts& common, SawOptionTexts& texts)
 {
     po::options_description described = common_options(common);
@@ -185,7 +192,7 @@ private:
     Outcome hand_out_plan(const SawOrder& order, Console& console) const
     {
         if (options_.common.to_standard_output()) {
-            if (order.end == SawEnd::interrupted) console.err << end_sentence(order.end) << "\n";
+            console.err << terminal_text(order, console.progress ? Colour::ansi : Colour::none);
             return hand_out_json(json_of(order, JsonLayout::one_line), console);
         }
         const bool json_only = options_.common.formats == std::vector{Format::json};
@@ -199,7 +206,7 @@ private:
         return hand_out(documents, terminal_text(order, console.colour ? Colour::ansi : Colour::none), options_.common, console);
     }
 
-    CommonOptionTexts common_texts_;
+    CommonOptionTexts common_texts_ = common_texts();
     SawOptionTexts texts_;
     po::options_description described_ = saw_options(common_texts_, texts_);
     std::vector<std::string> files_;

@@ -98,16 +98,36 @@ void draw_first_sheet(Sheets& sheets, const WorkOrder& order)
     sheets.move_to(sheets.y() + 2.5);
 }
 
-void draw_columns(Sheets& sheets, const WorkOrder& order)
+// Cautions and the fields to sign, across the foot of sheet 1; gives what is left between the drawing and them.
+Rect draw_foot(Sheets& sheets, const WorkOrder& order)
 {
     const Rect room = sheets.room();
     const double sign_off = room.bottom() - sign_off_height(order);
     const Block cautions = caution_block(order);
     const double caution_height = height_of(sheets.canvas(), room.width, cautions) + between_lists;
-    const double width = (room.width - column_gap) / 2, height = sign_off - caution_height - sheets.y();
-    Column left(sheets, {room.x, sheets.y(), width, height}, "");
-    left.add(order.verdict == Verdict::refused ? refusal_blocks(order) : step_blocks(order));
-    Column right(sheets, {room.x + width + column_gap, sheets.y(), width, height}, "all checks");
+    place(sheets.canvas(), {room.x, sign_off - caution_height, room.width, caution_height}, {cautions});
+    draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
+    return {room.x, sheets.y(), room.width, sign_off - caution_height - sheets.y()};
+}
+
+void draw_refusal(Sheets& sheets, const WorkOrder& order)
+{
+    Column column(sheets, draw_foot(sheets, order), "all checks");
+    column.add(refusal_blocks(order));
+    column.add(warning_blocks(order));
+    column.add(remark_blocks(order));
+    column.say_what_follows();
+    sheets.next();
+    column.draw_rest(order);
+}
+
+void draw_work(Sheets& sheets, const WorkOrder& order)
+{
+    const Rect between = draw_foot(sheets, order);
+    const double width = (between.width - column_gap) / 2;
+    Column left(sheets, {between.x, between.y, width, between.height}, "");
+    left.add(step_blocks(order));
+    Column right(sheets, {between.x + width + column_gap, between.y, width, between.height}, "all checks");
     // Work that has no room goes on beside, not on another sheet.
     right.add(left.take_rest());
     right.add(warning_blocks(order));
@@ -115,8 +135,6 @@ void draw_columns(Sheets& sheets, const WorkOrder& order)
     right.add(remark_blocks(order));
     left.say_what_follows();
     right.say_what_follows();
-    place(sheets.canvas(), {room.x, sign_off - caution_height, room.width, caution_height}, {cautions});
-    draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
     sheets.next();
     left.draw_rest(order);
     right.draw_rest(order);
@@ -129,7 +147,8 @@ std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper)
     const Fonts fonts;
     Sheets sheets(fonts, order, paper, "cut sheet");
     draw_first_sheet(sheets, order);
-    draw_columns(sheets, order);
+    if (order.verdict == Verdict::refused) draw_refusal(sheets, order);
+    else draw_work(sheets, order);
     draw_checks(sheets, order);
     draw_extremes(sheets, order);
     draw_machines(sheets, order);

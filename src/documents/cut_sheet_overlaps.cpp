@@ -73,7 +73,6 @@ std::string clearance_text(const WorkOrder& order)
 
 double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
 {
-    if (!order.cut) return room.y;
     const std::vector<Position> all = positions(order);
     Length greatest = Length::micrometres(1);
     for (const Position& position : all) greatest = std::max(greatest, position.length);

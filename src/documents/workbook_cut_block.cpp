@@ -63,6 +63,16 @@ TubeLine tube_line(const WorkOrder& order, Tube tube, bool guard)
     return line;
 }
 
+CellFormula how_to_saw(const WorkOrder& order, Tube tube, bool guard)
+{
+    const std::string measured = std::string("off the ") + (guard ? "guard " : "") + "tube's free end; keep: inner cross to its new end";
+    const std::string unmeasured = "guard not measured: its cut is its tube's; confirm it with the halves held side by side";
+    const std::string refused = "DO NOT CUT";
+    const std::string how = guard ? for_tube("IF(has_THIS_guard,\"" + measured + "\",\"" + unmeasured + "\")", tube) : "\"" + measured + "\"";
+    const bool known = !guard || order.reading.shaft.halves[tube].guard;
+    return {"IF(verdict=\"refused\",\"" + refused + "\"," + how + ")", order.verdict == Verdict::refused ? refused : known ? measured : unmeasured};
+}
+
 void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tube, bool guard)
 {
     const TubeLine line = tube_line(order, tube, guard);
@@ -86,11 +96,7 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
         put(figure_column, line.cut, now_in_mm(line.cut_now), style::great());
         put(second_column, keep_if(line.keep), now_in_mm(line.keep_now), kept);
     }
-    const std::string measured = guard ? "off the guard tube's free end; keep: inner cross to its new end" : "off the tube's free end; keep: inner cross to its new end";
-    const std::string unmeasured = "guard not measured: its cut is its tube's; confirm it with the halves held side by side";
-    if (guard) sheet.put(words_column, CellFormula{for_tube("IF(has_THIS_guard,\"" + measured + "\",\"" + unmeasured + "\")", tube),
-                                                   order.reading.shaft.halves[tube].guard ? measured : unmeasured}, style::label());
-    else sheet.put(words_column, measured, style::label());
+    sheet.put(words_column, how_to_saw(order, tube, guard), style::label());
     names.emplace_back(line.cut_name, sheet.here(figure_column));
     names.emplace_back(line.keep_name, sheet.here(second_column));
     sheet.end_row(20);

@@ -10,11 +10,10 @@ struct Findings {
     std::vector<std::string> doubts;
 };
 
-// The file's name without its folder: documents of one job are the same wherever it lies.
-std::string short_place(Place place)
+// In words, for paper. The file's name without its folder: documents of one job are the same wherever it lies.
+std::string short_place(const Place& place)
 {
-    place.file.erase(0, place.file.find_last_of('/') + 1);
-    return to_string(place);
+    return "line " + std::to_string(place.line) + ", column " + std::to_string(place.column) + " of " + place.file.substr(place.file.find_last_of('/') + 1);
 }
 
 struct Figure {
@@ -179,6 +178,7 @@ Check check_consistency(const CheckInput& input)
     Check check;
     check.id = CheckId::consistency;
     check.result = !found.contradictions.empty() ? CheckResult::fail : !found.doubts.empty() ? CheckResult::warn : CheckResult::pass;
+    check.contradictions = found.contradictions;
     found.contradictions.insert(found.contradictions.end(), found.doubts.begin(), found.doubts.end());
     check.says = found.contradictions.empty() ? "The measured lengths agree with each other." : joined(found.contradictions);
     check.basis = "geometry: no length can be outside what the others leave; lengths compared between the inner crosses";

@@ -50,8 +50,11 @@ CutFigures cut_figures(const WorkOrder& order, const CutPlan& plan)
 std::vector<std::string> reasons_of(const std::vector<Check>& checks)
 {
     std::vector<std::string> reasons;
-    for (const Check& check : checks)
-        if (check.result == CheckResult::fail) reasons.push_back(check.says);
+    for (const Check& check : checks) {
+        if (check.result != CheckResult::fail) continue;
+        if (check.contradictions.empty()) reasons.push_back(check.says);
+        reasons.insert(reasons.end(), check.contradictions.begin(), check.contradictions.end());
+    }
     return reasons;
 }
 

@@ -149,7 +149,7 @@ Parsed<Angle> parse_angle(std::string_view text, Sign sign)
     if (!number || !rest.empty() || (minus && sign == Sign::none))
         return ParseFault{quoted(text) + " is not an angle", "write degrees as a plain number, such as 12 or 12.5"};
     const std::int64_t mdeg = rounded(number->units * 1000, number->scale);
-    if (mdeg > 180'000) return ParseFault{quoted(text) + " is over 180 degrees", "write an angle of 180 or less"};
+    if (number->units > 180 * number->scale) return ParseFault{quoted(text) + " is over 180 degrees", "write an angle of 180 or less"};
     return Angle::millidegrees(minus ? -mdeg : mdeg);
 }
 
@@ -158,7 +158,8 @@ Parsed<Fraction> parse_fraction(std::string_view text)
     const ParseFault fault{quoted(text) + " is not a fraction", "write a number above 0 and at most 1, such as 1/2 or 0.5"};
     std::string_view rest = text;
     const auto amount = take_amount(rest);
-    if (!amount || !rest.empty() || amount->denominator > 1'000'000) return fault;
+    const bool mixed = text.find('-') != std::string_view::npos;
+    if (!amount || mixed || !rest.empty() || amount->denominator > 1'000'000) return fault;
     if (amount->numerator == 0 || amount->numerator > amount->denominator) return fault;
     const auto top = static_cast<std::int64_t>(amount->numerator);
     const auto bottom = static_cast<std::int64_t>(amount->denominator);

@@ -21,7 +21,10 @@ TEST_CASE("help lists every command, and every command explains itself")
         const Run own = run({row.name, "--help"});
         CHECK(own.exit == 0);
         CHECK(has(own.out, std::string("shaftcut ") + row.name));
-        for (const char* option : {"--output", "--config", "--formats", "--units", "--paper", "--replace"}) CHECK(has(own.out, option));
+        for (const char* option : {"--config", "--units", "--help", "--version"}) CHECK(has(own.out, option));
+        const bool makes_documents = std::string(row.name) != "catalogue";
+        for (const char* option : {"--output", "--formats", "--paper", "--replace"}) CHECK(has(own.out, option) == makes_documents);
+        CHECK(run({row.name, "--version"}).out == run({"--version"}).out);
     }
 }
 
@@ -45,8 +48,15 @@ TEST_CASE("bad usage ends with 2 and says what would be right")
     CHECK(has(run({"cut", "--units", "cm", "x.xml"}).err, "mm or in"));
     CHECK(has(run({"cut", "--paper", "a5", "x.xml"}).err, "a4 or letter"));
     CHECK(has(run({"cut", "--output", "-", "x.xml"}).err, "--formats json"));
-    CHECK(run({"cut", "--outpt", "x", "x.xml"}).exit == 2);
-    CHECK(run({"cut", "--repl", "x.xml"}).exit == 2);
+    CHECK(has(run({"cut", "--outpt", "x", "x.xml"}).err, "there is no option --outpt; did you mean --output?"));
+    CHECK(has(run({"cut", "--replce", "x.xml"}).err, "there is no option --replce; did you mean --replace?"));
+    CHECK(has(run({"cut", "--surprise", "x.xml"}).err, "there is no option --surprise; --help lists them"));
+    CHECK(has(run({"cut", "--units", "mm", "--units", "in", "x.xml"}).err, "--units is given more than once; give it once"));
+    CHECK(has(run({"cut", "x.xml", "--units"}).err, "--units has no value; give it one"));
+    CHECK(has(run({"cut", "--units", "", "x.xml"}).err, "--units is empty; give it a value or leave it out"));
+    CHECK(has(run({"cut", "--replace=yes", "x.xml"}).err, "--replace takes no value; leave it out"));
+    CHECK(has(run({"cut", "--units", " ", "x.xml"}).err, "it takes mm or in"));
+    CHECK(run({"catalogue", "--paper", "a4"}).exit == 2);
     CHECK(run({"catalogue", "extra"}).exit == 2);
 }
 
@@ -54,6 +64,7 @@ TEST_CASE("JSON to standard output is one document a line, in the order of the a
 {
     const Run two = run({"cut", "--config", config_folder, "--formats", "json", "--output", "-", sample("two-tractors"), sample("plain-cut")});
     CHECK(two.exit == 0);
+    for (const char* words : {"P-113", "P-101", "CUT"}) CHECK(has(two.err, words));
     CHECK(two.out.rfind("{\"order\":\"P-113\"", 0) == 0);
     const std::size_t line = two.out.find('\n');
     REQUIRE(line != std::string::npos);

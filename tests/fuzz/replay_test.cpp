@@ -1,7 +1,6 @@
 // Every target over its corpus and over some thousand inputs made from it, the same on every machine. The long search is
 // tests/fuzz/run.
 #include <algorithm>
-#include <chrono>
 #include <filesystem>
 #include <fstream>
 #include <iterator>

@@ -141,7 +141,7 @@ TEST_CASE("a failed joint angle names its posture, and the turn up to which the 
         for (const auto& [turn, holds] : {std::pair(served, true), std::pair(served + 0.2, false)}) {
             Trailed narrower = turned_machine(50);
             narrower.ranges.turning->turn.value = Angle::from_degrees(turn);
-            const auto& extremes = *geometry_of(worked(machine_job(narrower))).lengths.ranges.turning;
+            const auto extremes = *geometry_of(worked(machine_job(narrower))).lengths.ranges.turning;
             const bool within = extremes.tractor.angle <= Angle::degrees(35) && extremes.implement.angle <= Angle::degrees(35);
             CHECK(within == holds);
         }

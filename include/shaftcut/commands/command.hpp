@@ -16,7 +16,7 @@ enum class Outcome {
     unwritable = 3   // a file could not be read or written
 };
 
-// Where a command speaks: people's words to `out`, faults to `err`.
+// Where a command speaks: people's words to `out`, faults to `err`; where documents go to `out`, people's words to `err` too.
 struct Console {
     std::ostream& out;
     std::ostream& err;

@@ -26,8 +26,11 @@ struct CommonOptionTexts {
     std::string output = ".", config, formats = "pdf,xlsx,json", units, paper = "a4";
     bool replace = false;
     std::string offered = "pdf, xlsx, json, png and svg";  // the formats that the command writes, for its help
+    std::string default_units = "the job's own";           // for its help
 };
 boost::program_options::options_description common_options(CommonOptionTexts& texts);
+// Those of a command that writes no documents.
+boost::program_options::options_description listing_options(CommonOptionTexts& texts);
 
 // Turns the texts into options: the options, or the fault in words.
 struct CheckedOptions {

@@ -36,6 +36,7 @@ struct Check {
     CheckUnit unit = CheckUnit::none;
     std::optional<std::int64_t> value, worst, limit;  // thousandths of `unit`
     std::string says;   // one or more sentences for people, in the documents' units: what was found; for a pass, short
+    std::vector<std::string> contradictions;  // those of the sentences in `says` that are a reason to refuse by themselves; may be empty
     std::string basis;  // the limit's source, how the value is computed; for not-checked, the reason
 };
 
