@@ -102,7 +102,7 @@ TEST_CASE("every fault of a CSV list by line and column in one go, and the good 
               "o.csv:4:49: closed stands beside lengths of a fit; leave one of them out: the shaft is made to the one or to the other",
               "o.csv:5:54: longest_turning is empty; write the longest length with the PTO turning, beside shortest",
               "o.csv:6:33: tractor_joint \"wide-angle\", but series \"Birch 1\" has no wide-angle joint; write standard, or another series",
-              "o.csv:6:53: closed \"7,5\" is not a length; write a length such as 742, 742.5 mm or 29-3/16 in",
+              "o.csv:6:53: closed \"7,5\" is not a length; write digits with a decimal point, such as 742, 742.5 mm, 29.25 in or 29-3/16 in",
               "o.csv:7:1: the line has 2 fields; write 9, as the first line names",
               "o.csv:8:1: order \"A-1\" stands in line 2 too; give each order its own number"});
 }

@@ -91,13 +91,12 @@ PlainBuilt lengths_for(const Wanted& wanted, Um room)
         const SeriesHalf& theirs = wanted.series.halves[static_cast<Tube>(1 - tube)];
         built.half[tube] = floor_to_step(room - theirs.shoulder->um(), step);
         built.blank[tube] = built.half[tube] - mine.seat->um();
-        built.closed = std::max(built.closed, built.half[tube] + theirs.shoulder->um());
+        const Um reach = built.half[tube] + theirs.shoulder->um();
+        built.closed = tube == 0 ? reach : std::max(built.closed, reach);
         if (!wanted.order.guard) continue;
         Um guard = built.half[tube] - setback;
-        if (guard > 0) {
-            guard = ceil_to_step(guard, step);
-            if (theirs.guard_shoulder) guard = std::min(guard, floor_to_step(room - theirs.guard_shoulder->um(), step));
-        }
+        if (guard > 0) guard = ceil_to_step(guard, step);
+        if (theirs.guard_shoulder) guard = std::min(guard, floor_to_step(room - theirs.guard_shoulder->um(), step));
         built.guard_half[tube] = guard;
         built.guard_blank[tube] = guard - *seat_of_guard(wanted, tube);
     }
