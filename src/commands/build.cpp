@@ -150,7 +150,7 @@ private:
         return std::max(outcome, hand_out_batch(batch, json.finished(batch.plans), console));
     }
 
-    Outcome hand_out_batch(const Batch& batch, const std::string& json, Console& console) const
+    Outcome hand_out_batch(const Batch& batch, std::string json, Console& console) const
     {
         const std::string text = terminal_text(batch, colour(console));
         if (options_.to_standard_output()) {
@@ -159,7 +159,7 @@ private:
         }
         std::vector<Document> documents;
         for (const Format format : options_.formats) {
-            if (format == Format::json) documents.push_back(batch_json_document(batch.name, json));
+            if (format == Format::json) documents.push_back(batch_json_document(batch.name, std::move(json)));
             for (Document& document : batch_documents(batch, format, options_.paper)) documents.push_back(std::move(document));
         }
         return hand_out(documents, text, options_, console);

@@ -259,7 +259,8 @@ std::string BatchJson::finished(const std::vector<ProfilePlan>& plans)
         json["refusal"] = plan.order ? Json(nullptr) : Json(plan.refusal);
         add_entry(json.dump());
     }
-    return text_ + between_ + "]}\n";
+    text_ += between_ + "]}\n";
+    return std::move(text_);
 }
 
 }  // namespace shaftcut

@@ -3,60 +3,19 @@
 // jobs run once). Prints tables.
 // Usage: cut_benchmark [FOLDER]      FOLDER: where papers are written (default: the system's temporary folder)
 #include <fmt/format.h>
-#include <sys/resource.h>
-#include <sys/wait.h>
-#include <unistd.h>
 
-#include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
-#include <stdexcept>
 #include <string>
 #include <vector>
 
+#include "benchmark/process_cost.hpp"
+
 namespace {
 
-using Words = std::vector<std::string>;
-
-struct Cost {
-    double wall_ms = 0, processor_ms = 0;
-    long peak_kilobytes = 0;
-};
-
-Cost run(const Words& words)
-{
-    std::vector<char*> pointers;
-    for (const std::string& word : words) pointers.push_back(const_cast<char*>(word.c_str()));
-    pointers.push_back(nullptr);
-    std::fflush(stdout);  // or the child would say it again
-    const auto start = std::chrono::steady_clock::now();
-    const pid_t child = ::fork();
-    if (child == 0) {
-        if (!std::freopen("/dev/null", "w", stdout)) ::_exit(126);
-        ::execv(pointers[0], pointers.data());
-        ::_exit(127);
-    }
-    int status = 0;
-    rusage use{};
-    if (child < 0 || ::wait4(child, &status, 0, &use) != child) throw std::runtime_error("no process could be made");
-    const std::chrono::duration<double, std::milli> wall = std::chrono::steady_clock::now() - start;
-    if (!WIFEXITED(status) || WEXITSTATUS(status) != 0) throw std::runtime_error(words[0] + " failed");
-    const auto ms = [](const timeval& time) { return static_cast<double>(time.tv_sec) * 1e3 + static_cast<double>(time.tv_usec) / 1e3; };
-    return {wall.count(), ms(use.ru_utime) + ms(use.ru_stime), use.ru_maxrss};
-}
-
-Cost median(std::vector<Cost> costs)
-{
-    const auto middle = [&costs](auto member) {
-        std::nth_element(costs.begin(), costs.begin() + static_cast<std::ptrdiff_t>(costs.size() / 2), costs.end(),
-                         [member](const Cost& a, const Cost& b) { return a.*member < b.*member; });
-        return costs[costs.size() / 2].*member;
-    };
-    return {middle(&Cost::wall_ms), middle(&Cost::processor_ms), middle(&Cost::peak_kilobytes)};
-}
+using namespace shaftcut::benchmark;
 
 class Bench {
 public:

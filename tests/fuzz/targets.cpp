@@ -5,12 +5,13 @@ namespace {
 constexpr std::size_t papers_of_one_in = 64;
 }
 
-const std::array<Target, 5>& targets()
+const std::array<Target, 6>& targets()
 {
-    static const std::array<Target, 5> all{{
+    static const std::array<Target, 6> all{{
         {"job", try_job, {"samples", "tests/reading/good", "tests/reading/bad"}},
         {"catalogue", try_catalogue, {"config", "tests/reading/good", "tests/reading/bad"}},
         {"workshop", try_workshop, {"config", "tests/reading/good", "tests/reading/bad"}},
+        {"orders", try_orders, {"tests/fuzz/corpus/orders", "tests/reading/good", "tests/reading/bad"}},
         {"lengths", try_lengths, {"tests/fuzz/corpus/lengths"}},
         {"documents", [](std::string_view bytes) { return try_documents(bytes, papers_of_one_in); }, {"samples", "tests/reading/good"}},
     }};

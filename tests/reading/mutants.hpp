@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "shaftcut/reading/xml.hpp"
+#include "shaftcut/trade/catalogue.hpp"
 #include "shaftcut/trade/terms.hpp"
 
 namespace reading_test {
@@ -54,7 +55,7 @@ inline std::vector<std::string> values_to_try()
         std::string(40, 'a'), std::string(41, 'a'), std::string(60, 'a'), std::string(61, 'a'), std::string(200, 'a'), std::string(201, 'a')};
     add_words<End>(values), add_words<Tube>(values), add_words<JointKind>(values), add_words<Reference>(values);
     add_words<Range>(values), add_words<Role>(values), add_words<Between>(values), add_words<Shape>(values);
-    add_words<Lock>(values), add_words<Device>(values), add_words<Feature>(values);
+    add_words<Lock>(values), add_words<Device>(values), add_words<Feature>(values), add_words<PartKind>(values);
     return values;
 }
 

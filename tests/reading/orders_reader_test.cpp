@@ -184,6 +184,6 @@ TEST_CASE("of a file that is no sound XML nothing is built")
 TEST_CASE("an XML list's geometry is read as a job's")
 {
     const OrderList list = read_orders_xml({"o.xml", reading_test::bytes_of(reading_test::folder / "good/orders_geometry.xml")}, reading_test::catalogue());
-    REQUIRE(list.orders.size() == 1);
+    REQUIRE(list.orders.size() == 2);
     CHECK(list.orders[0].fits[0].machine.has_value());
 }

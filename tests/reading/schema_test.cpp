@@ -32,7 +32,7 @@ const std::array exceptions{
     Exception{"job series workshop orders", "blanks around a number or a date",
               R"re("( [^"]*|[^"]* )" is (no day|not (a whole number|an angle|a number)))re"},
     Exception{"job series workshop orders", "a limit's fraction of 0 or above 1", R"re("[0-9./]+" is not a fraction)re"},
-    Exception{"job series workshop orders", "a length that must be more than 0 and comes to 0", "is nothing"},
+    Exception{"job series workshop", "a length that must be more than 0 and comes to 0", "is nothing"},
     Exception{"workshop", "a missing or second limits, saw or measuring", "(workshop holds no|a second) (limits|saw|measuring);"},
     Exception{"job series workshop orders", "a document type", "a document type stands here"},
     Exception{"job orders", "an order that names a device on Windows", "names a device, not a file, on Windows"},

@@ -28,7 +28,7 @@ class BatchJson {
 public:
     explicit BatchJson(JsonLayout layout);
     void add(const BuildPlan& plan);
-    // Ends with a newline.
+    // All of it, given away; ends with a newline.
     std::string finished(const std::vector<ProfilePlan>& plans);
 
 private:

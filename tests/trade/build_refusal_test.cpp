@@ -1,0 +1,142 @@
+// Orders that cannot be built: why, and what could be built instead.
+#include "shaftcut/trade/build_plan.hpp"
+
+#include "support/catch.hpp"
+#include "support/orders.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+bool says(const std::vector<std::string>& sentences, const std::string& words)
+{
+    return std::any_of(sentences.begin(), sentences.end(), [&](const std::string& sentence) { return sentence.find(words) != std::string::npos; });
+}
+
+BuildPlan planned_with(const BuildOrder& order, const Catalogue& catalogue) { return plan_build(order, catalogue, workshop(), Units::mm); }
+
+JobFit reaching(double shortest, double longest)
+{
+    JobFit fit;
+    fit.reference = Reference::inner_cross;
+    fit.shortest = measured(shortest);
+    fit.longest[Range::turning] = measured(longest);
+    return fit;
+}
+
+}  // namespace
+
+TEST_CASE("an exposed lock on a primary shaft is refused, on a secondary one it is not")
+{
+    BuildOrder order = build_order();
+    order.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    const BuildPlan refused = planned(order);
+    CHECK(refused.verdict == BuildVerdict::refused);
+    CHECK_FALSE(refused.built);
+    CHECK(says(refused.ways_out, "covered-collar"));
+    CHECK_FALSE(says(refused.ways_out, "year"));
+    order.shaft.role = Role::secondary;
+    CHECK(planned(order).built);
+}
+
+TEST_CASE("a refused order says which shortest and which longest could be built, and each of them can")
+{
+    BuildOrder order = build_order();
+    order.fits = {reaching(600, 760)};
+    const BuildPlan refused = planned(order);
+    REQUIRE_FALSE(refused.built);
+    CHECK(check(refused, CheckId::overlap_turning).result == CheckResult::fail);
+    // Built to close at 560: halves 454 and 432, and 150 must be left.
+    CHECK(says(refused.ways_out, "PTO turning of 736 mm"));
+    order.fits = {reaching(600, 736)};
+    CHECK(planned(order).built);
+    order.fits = {reaching(600, 736.1)};
+    CHECK_FALSE(planned(order).built);
+    // 2 (S − 40) − 234 − 760 of overlap must be 150.
+    CHECK(says(refused.ways_out, "shortest position were 612 mm"));
+    order.fits = {reaching(612, 760)};
+    CHECK(planned(order).built);
+    order.fits = {reaching(611, 760)};
+    CHECK_FALSE(planned(order).built);
+}
+
+TEST_CASE("another series that could be built to the same lengths is named, and only such a one")
+{
+    Catalogue catalogue = build_catalogue();
+    Series stubby = catalogue.series[0];
+    stubby.name = "Stubby";
+    stubby.halves[Tube::inner].shoulder = mm(60);
+    stubby.halves[Tube::outer].shoulder = mm(60);
+    Series jointless = stubby;
+    jointless.name = "Jointless";
+    jointless.wide_angle.reset();
+    catalogue.series.push_back(stubby);
+    catalogue.series.push_back(jointless);
+    BuildOrder order = build_order();
+    order.fits = {reaching(600, 760)};
+    const BuildPlan refused = planned_with(order, catalogue);
+    CHECK(says(refused.ways_out, "Stubby could be built"));
+    CHECK_FALSE(says(refused.ways_out, "Jointless"));
+    order.shaft.series = "Stubby";
+    CHECK(planned_with(order, catalogue).built);
+}
+
+TEST_CASE("a closed length at which the shaft may not turn at all is refused, and the shortest that may is named")
+{
+    const BuildPlan refused = planned(closed_order(480, Reference::inner_cross));
+    CHECK(refused.built);
+    const BuildPlan too_short = planned(closed_order(400, Reference::inner_cross));
+    REQUIRE_FALSE(too_short.built);
+    // At 400 + 40 the halves 294 and 272 overlap by 126.
+    CHECK(check(too_short, CheckId::overlap_turning).value == 126'000);
+    CHECK(says(too_short.ways_out, "424 mm from the inner cross"));
+    CHECK(planned(closed_order(424, Reference::inner_cross)).built);
+    CHECK_FALSE(planned(closed_order(423, Reference::inner_cross)).built);
+}
+
+TEST_CASE("nothing absurd is built: no closed length, one within the shoulders, lengths that contradict each other")
+{
+    for (const double closed : {0.0, 1.0, 100.0, 170.0, 200.0}) {
+        const BuildPlan plan = planned(closed_order(closed));
+        INFO(closed);
+        CHECK_FALSE(plan.built);
+        CHECK_FALSE(plan.reasons.empty());
+    }
+    BuildOrder order = build_order();
+    order.fits = {reaching(850, 742)};
+    const BuildPlan contradicts = planned(order);
+    CHECK_FALSE(contradicts.built);
+    CHECK(says(contradicts.ways_out, "what contradicts"));
+    order.fits = {reaching(20, 60)};
+    CHECK_FALSE(planned(order).built);
+}
+
+TEST_CASE("what the catalogue does not state is named, and nothing is guessed")
+{
+    Catalogue catalogue = build_catalogue();
+    catalogue.series[0].halves[Tube::inner].seat.reset();
+    const BuildPlan plan = planned_with(build_order(), catalogue);
+    CHECK_FALSE(plan.built);
+    CHECK(says(plan.reasons, "the inner half's seat"));
+    CHECK(check(plan, CheckId::overlap_turning).result == CheckResult::not_checked);
+    CHECK(check(plan, CheckId::locking).result == CheckResult::pass);
+}
+
+TEST_CASE("fits between grooves need the yokes' lengths")
+{
+    BuildOrder order = build_order();
+    order.fits[0].between = Between::grooves;
+    order.fits[0].reference.reset();
+    // Two yokes of 60 and a wide-angle joint of 64 beyond the telescoping length.
+    order.fits[0].shortest->length += mm(184);
+    for (const Range range : all_ranges) order.fits[0].longest[range]->length += mm(184);
+    const BuildPlan built = planned(order);
+    REQUIRE(built.built);
+    CHECK(built.built->lengths.closed == mm(702));
+    Catalogue catalogue = build_catalogue();
+    catalogue.series[0].yokes.clear();
+    const BuildPlan plan = planned_with(order, catalogue);
+    CHECK_FALSE(plan.built);
+    CHECK(says(plan.ways_out, "between the crosses"));
+}
