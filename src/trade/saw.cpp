@@ -83,6 +83,7 @@ SawPlan make_plan(const SawTask& task, const Model& model, const Found& found)
     plan.proven_optimal = plan.cost == plan.lower_bound;
     for (const CutSize& size : model.sizes) plan.certificate.lengths.push_back(size.length);
     for (const PriceRow& row : found.rows) plan.certificate.prices.push_back(row.prices);
+    plan.certificate.cases = found.cases;
     return plan;
 }
 

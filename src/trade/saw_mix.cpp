@@ -231,9 +231,14 @@ private:
 
 PriceRow price_row(const Model& model, Knapsack& knapsack, const std::vector<std::int64_t>& prices)
 {
+    return price_row(model, knapsack, wanted(model), prices);
+}
+
+PriceRow price_row(const Model& model, Knapsack& knapsack, const Counts& counts, const std::vector<std::int64_t>& prices)
+{
     PriceRow row{prices, {}, 0};
-    for (std::size_t i = 0; i < prices.size(); ++i) row.needed += static_cast<Worth>(prices[i]) * model.sizes[i].count;
-    for (const Filling& filling : knapsack.best_fillings(available(model), wanted(model), prices, Effort::exact))
+    for (std::size_t i = 0; i < prices.size(); ++i) row.needed += static_cast<Worth>(prices[i]) * counts[i];
+    for (const Filling& filling : knapsack.best_fillings(available(model), counts, prices, Effort::exact))
         row.bar_worth.push_back(filling.most);
     return row;
 }

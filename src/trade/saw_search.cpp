@@ -3,11 +3,15 @@
 #include <algorithm>
 
 #include "shaftcut/trade/saw_greedy.hpp"
+#include "shaftcut/trade/saw_tree.hpp"
 
 namespace shaftcut::saw {
 namespace {
 
 constexpr int most_rounds = 12;
+constexpr int rounds_before_cases = 2;
+constexpr std::int64_t first_case_tests = 100;
+constexpr std::int64_t most_case_prices = 2'000'000;  // of a proof by cases: 16 MB
 constexpr std::uint64_t first_dives = 4;
 constexpr std::uint64_t most_dives = 64;
 constexpr std::size_t most_tried = 200;
@@ -34,10 +38,13 @@ public:
         }
         if (!done()) {
             MixPacker packer(model_, knapsack_, pool_, watch_);
-            for (int round = 0; round < most_rounds && !done(); ++round) walk_mixes(packer, std::min(most_dives, first_dives << round));
+            for (int round = 0; round < most_rounds && !done(); ++round) {
+                walk_mixes(packer, std::min(most_dives, first_dives << round));
+                if (round >= rounds_before_cases && !done()) try_cases(std::min(first_case_tests << round, most_case_prices / static_cast<std::int64_t>(model_.sizes.size())));
+            }
         }
-        drop_idle_rows();
-        return {std::move(best_), bound_, std::move(rows_), std::move(pool_)};
+        if (cases_.empty()) drop_idle_rows();
+        return {std::move(best_), bound_, std::move(rows_), std::move(cases_), std::move(pool_)};
     }
 
 private:
@@ -134,6 +141,17 @@ private:
         }
     }
 
+    // Where prices cannot decide: branches on the pieces that share a bar.
+    void try_cases(std::int64_t most_tests)
+    {
+        TreeSearch search = search_tree(model_, rows_, pool_, cost_, most_tests, watch_);
+        if (search.packing) adopt(std::move(*search.packing));
+        if (search.proof.empty()) return;
+        cases_ = std::move(search.proof);
+        bound_ = cost_;
+        tell();
+    }
+
     bool pack(MixPacker& packer, const Mix& cheapest, std::uint64_t dives)
     {
         const std::int64_t target = cost_of_mix(model_, cheapest);
@@ -167,6 +185,7 @@ private:
     std::int64_t cost_;
     std::int64_t bound_ = 0;
     std::vector<PriceRow> rows_;
+    std::vector<SawProofNode> cases_;  // prove the bound together with the rows, when not empty
     ColumnPool pool_;
     std::vector<double> near_;  // bars of each kind in the linear master
     Knapsack knapsack_;

@@ -29,6 +29,8 @@ public:
     Master(const Master&) = delete;
     Master& operator=(const Master&) = delete;
 
+    // Takes up the sizes that the model has got since; so far nothing of them is wanted.
+    void add_sizes();
     void add(const Pattern& pattern);
     std::size_t columns() const;
     void set_wanted(const Counts& counts);
