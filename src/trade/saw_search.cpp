@@ -10,7 +10,7 @@ namespace {
 
 constexpr int most_rounds = 12;
 constexpr int rounds_before_cases = 2;
-constexpr std::int64_t first_case_tests = 100;
+constexpr std::int64_t first_case_tests = 400;
 constexpr std::int64_t most_case_prices = 2'000'000;  // of a proof by cases: 16 MB
 constexpr std::uint64_t first_dives = 4;
 constexpr std::uint64_t most_dives = 64;
