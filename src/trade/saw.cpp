@@ -41,9 +41,9 @@ SawRefusal no_time()
 
 std::variant<Packing, SawRefusal> first_packing(const Model& model, const SawWatch& watch)
 {
-    if (auto packing = greedy_packing(model, wanted(model), available(model))) return std::move(*packing);
+    if (auto packing = greedy_packing(model, wanted(model), available(model), watch)) return std::move(*packing);
     const Model free = with_missing_bars(model);
-    auto start = greedy_packing(free, wanted(free), available(free));
+    auto start = greedy_packing(free, wanted(free), available(free), watch);
     if (!start) return no_time();
     const SawWatch silent{watch.seconds_left, {}};
     Found found = search_cheapest(free, std::move(*start), silent);

@@ -100,7 +100,7 @@ public:
     Generation(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch)
         : model_(model), knapsack_(knapsack), pool_(pool), enough_(enough), watch_(watch), master_(model, Aim::least_cost)
     {
-        for (const Pattern& pattern : pool.patterns()) master_.add(pattern);
+        master_.add_all(pool.patterns(), 0);
         for (const BarKind& bar : model.bars) unit_ = std::max(unit_, static_cast<double>(bar.cost));
     }
 
@@ -108,7 +108,7 @@ public:
     {
         MasterAnswer answer;
         while (watch_.seconds_left() > 0 && best_value_ <= enough_) {
-            const MasterAnswer next = master_.solve(watch_.seconds_left());
+            const MasterAnswer next = master_.solve(watch_);
             if (!next.solved) break;
             answer = next;
             // Costs are whole: a bound that rounds up past the master's value cannot be raised by improving it.

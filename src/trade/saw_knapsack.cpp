@@ -137,9 +137,12 @@ std::vector<Filling> Knapsack::best_fillings(const Counts& bars, const Counts& l
         if (bars[k] > 0) capacity = std::max(capacity, model_.bars[k].capacity);
     if (effort == Effort::exact) table_->fill(items, capacity, most_cells);
     const std::int64_t cells = std::min(BoundTable::cells_needed(items.size(), capacity), most_cells);
-    const std::int64_t nodes = effort == Effort::exact ? exact_nodes : least_quick_nodes + cells / cells_for_a_node;
-    for (std::size_t k = 0; k < bars.size(); ++k)
-        if (bars[k] > 0) fillings[k] = Search(items, effort == Effort::exact ? table_.get() : nullptr, nodes, apart_, watch_).run(model_.bars[k].capacity);
+    std::int64_t nodes = effort == Effort::exact ? exact_nodes : least_quick_nodes + cells / cells_for_a_node;
+    for (std::size_t k = 0; k < bars.size(); ++k) {
+        if (bars[k] <= 0) continue;
+        if (watch_.seconds_left() <= 0) nodes = 0;
+        fillings[k] = Search(items, effort == Effort::exact ? table_.get() : nullptr, nodes, apart_, watch_).run(model_.bars[k].capacity);
+    }
     return fillings;
 }
 

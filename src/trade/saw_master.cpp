@@ -1,6 +1,7 @@
 #include "shaftcut/trade/saw_master.hpp"
 
 #include <algorithm>
+#include <ClpEventHandler.hpp>
 #include <ClpSimplex.hpp>
 
 namespace shaftcut::saw {
@@ -8,6 +9,28 @@ namespace shaftcut::saw {
 namespace {
 
 constexpr double tolerance = 1e-9;  // a hundredth of the library's own: a proof can hang on a millionth of a bar
+
+// Stops the simplex method when time is up. The library's own limit counts processor time.
+class StopInTime final : public ClpEventHandler {
+public:
+    explicit StopInTime(const SawWatch& watch) : watch_(&watch) {}
+
+    int event(Event which) override
+    {
+        if (which != endOfIteration || ++iterations_ % iterations_between_asking != 0 || watch_->seconds_left() > 0) return go_on;
+        return stop_here;
+    }
+
+    ClpEventHandler* clone() const override { return new StopInTime(*this); }
+
+private:
+    static constexpr int go_on = -1;
+    static constexpr int stop_here = 5;  // becomes the status of the solution
+    static constexpr int iterations_between_asking = 16;
+
+    const SawWatch* watch_;
+    int iterations_ = 0;
+};
 
 }  // namespace
 
@@ -60,17 +83,28 @@ void Master::add_sizes()
 
 void Master::add(const Pattern& pattern)
 {
+    add_all({pattern}, 0);
+}
+
+void Master::add_all(const std::vector<Pattern>& patterns, std::size_t from)
+{
+    if (from >= patterns.size()) return;
     std::vector<int> rows;
-    std::vector<double> elements;
-    for (const Part& part : pattern.parts) {
-        rows.push_back(program_->size_rows[part.size]);
-        elements.push_back(static_cast<double>(part.count));
+    std::vector<double> elements, costs;
+    std::vector<CoinBigIndex> starts{0};
+    for (std::size_t p = from; p < patterns.size(); ++p) {
+        const Pattern& pattern = patterns[p];
+        for (const Part& part : pattern.parts) {
+            rows.push_back(program_->size_rows[part.size]);
+            elements.push_back(static_cast<double>(part.count));
+        }
+        rows.push_back(program_->first_bar + static_cast<int>(pattern.bar));
+        elements.push_back(1.0);
+        starts.push_back(static_cast<CoinBigIndex>(rows.size()));
+        costs.push_back(program_->aim == Aim::least_cost ? static_cast<double>(program_->model.bars[pattern.bar].cost) / program_->unit : 0.0);
+        program_->pattern_columns.push_back(program_->simplex.numberColumns() + static_cast<int>(p - from));
     }
-    rows.push_back(program_->first_bar + static_cast<int>(pattern.bar));
-    elements.push_back(1.0);
-    const double cost = program_->aim == Aim::least_cost ? static_cast<double>(program_->model.bars[pattern.bar].cost) / program_->unit : 0.0;
-    program_->pattern_columns.push_back(program_->simplex.numberColumns());
-    program_->simplex.addColumn(static_cast<int>(rows.size()), rows.data(), elements.data(), 0.0, COIN_DBL_MAX, cost);
+    program_->simplex.addColumns(static_cast<int>(costs.size()), nullptr, nullptr, costs.data(), starts.data(), rows.data(), elements.data());
     program_->columns_added = true;
 }
 
@@ -96,10 +130,11 @@ void Master::allow(std::size_t column, bool allowed)
     program_->simplex.setColumnUpper(program_->pattern_columns[column], allowed ? COIN_DBL_MAX : 0.0);
 }
 
-MasterAnswer Master::solve(double seconds)
+MasterAnswer Master::solve(const SawWatch& watch)
 {
     ClpSimplex& simplex = program_->simplex;
-    simplex.setMaximumSeconds(std::max(seconds, 0.001));
+    const StopInTime stop(watch);
+    simplex.passInEventHandler(&stop);
     if (program_->columns_added) simplex.primal();
     else simplex.dual();
     program_->columns_added = false;

@@ -53,10 +53,8 @@ void MixPacker::load_master()
 {
     if (!master_) master_ = std::make_unique<Master>(model_, Aim::least_shortage);
     master_->add_sizes();
-    while (allowed_.size() < pool_.patterns().size()) {
-        master_->add(pool_.patterns()[allowed_.size()]);
-        allowed_.push_back(true);
-    }
+    master_->add_all(pool_.patterns(), allowed_.size());
+    allowed_.resize(pool_.patterns().size(), true);
 }
 
 void MixPacker::enter(const Branch& branch)
@@ -114,7 +112,7 @@ MixPacker::Rest MixPacker::restore(const State& state)
 {
     limit_master(state);
     while (watch_.seconds_left() > 0) {
-        answer_ = master_->solve(watch_.seconds_left());
+        answer_ = master_->solve(watch_);
         if (!answer_.solved) return Rest::out_of_time;
         if (answer_.objective < nothing_short) return Rest::fits;
         if (add_columns(state, Effort::quick)) continue;

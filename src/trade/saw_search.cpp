@@ -9,6 +9,7 @@ namespace shaftcut::saw {
 namespace {
 
 constexpr int most_rounds = 12;
+constexpr std::size_t most_plain_patterns = 20'000;
 constexpr int rounds_before_cases = 2;
 constexpr std::int64_t first_case_tests = 400;
 constexpr std::int64_t most_case_prices = 2'000'000;  // of a proof by cases: 16 MB
@@ -59,9 +60,11 @@ private:
         return values_fit(model_, prices) ? prices : whole_prices(model_, lengths).prices;
     }
 
+    // The plan's patterns pack all pieces. Those of one size each help the prices; there may be too many of them.
     void know_first_patterns()
     {
         for (const PackedBars& packed : best_) pool_.add(packed.pattern);
+        if (model_.bars.size() * model_.sizes.size() > most_plain_patterns) return;
         for (std::size_t k = 0; k < model_.bars.size(); ++k)
             for (std::size_t i = 0; i < model_.sizes.size(); ++i) {
                 const std::int64_t count = std::min(model_.sizes[i].count, model_.bars[k].capacity / model_.sizes[i].size);
@@ -106,7 +109,7 @@ private:
         Counts bars = available(model_);
         const Counts used = bars_used(model_, dive.packing);
         for (std::size_t k = 0; k < bars.size(); ++k) bars[k] -= used[k];
-        auto rest = greedy_packing(model_, dive.missing, bars);
+        auto rest = greedy_packing(model_, dive.missing, bars, watch_);
         if (!rest) return;
         dive.packing.insert(dive.packing.end(), rest->begin(), rest->end());
         adopt(std::move(dive.packing));

@@ -80,7 +80,7 @@ Measured measure(const Instance& instance, double limit)
     measured.bound = static_cast<double>(plan.lower_bound) / static_cast<double>(cost_unit);
     measured.proven = plan.proven_optimal;
     const saw::Model model = saw::make_model(instance.task);
-    if (const auto greedy = saw::greedy_packing(model, saw::wanted(model), saw::available(model)))
+    if (const auto greedy = saw::greedy_packing(model, saw::wanted(model), saw::available(model), {[] { return 1.0; }, {}}))
         measured.first_fit = static_cast<double>(saw::cost_of(model, *greedy) * model.cost_scale) / static_cast<double>(cost_unit);
     return measured;
 }

@@ -1,5 +1,4 @@
 // Saw plans against answers that do not come from the solver: exhaustive search, a general solver, first-fit decreasing.
-#include <ctime>
 #include <filesystem>
 
 #include "shaftcut/trade/saw_greedy.hpp"
@@ -176,19 +175,4 @@ TEST_CASE("the knapsack finds what a plain dynamic programme finds")
             if (effort == saw::Effort::exact) CHECK(filling.most == best.back());
         }
     }
-}
-
-TEST_CASE("the seconds allowed are kept")
-{
-    // 600 different lengths to the micrometre, as inches give: no proof is expected in the time.
-    test::Numbers numbers(5);
-    SawTask task;
-    for (int i = 0; i < 600; ++i) task.pieces.push_back({Length::micrometres(numbers.between(300'000, 2'800'000)), 4, ""});
-    task.stock = {{Length::millimetres(6000), std::nullopt, cost_unit}};
-    const std::clock_t start = std::clock();
-    const auto used = [&] { return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC; };
-    const SawOutcome outcome = plan_saw(task, {[&] { return 0.5 - used(); }, {}});
-    CHECK(used() < 0.5 + 0.2);
-    REQUIRE(std::holds_alternative<SawPlan>(outcome));
-    CHECK(test::fault_of(task, std::get<SawPlan>(outcome)) == "");
 }
