@@ -66,8 +66,8 @@ const std::vector<std::set<std::string>> trade_order{
     {"terms"}, {"general_tolerance"}, {"limits"}, {"stock"}, {"catalogue"}, {"machine"}, {"job"}, {"shaft"}, {"vector"}, {"joint"}, {"placement"}, {"hitch_shaft"},
     {"quadratic"}, {"extremes"}, {"influence"}, {"hitch_problems"}, {"hitch"}, {"hitch_advice"}, {"hitch_curve"}, {"datum"}, {"geometry_words"}, {"machine_view"}, {"machine_extremes"}, {"cut"}, {"build"},
     {"checks", "check_parts", "checks_angles", "checks_consistency", "checks_fittings", "checks_lengths"},
-    {"saw", "saw_bound_table", "saw_certificate", "saw_check_task", "saw_columns", "saw_finish", "saw_greedy", "saw_knapsack", "saw_master", "saw_mix",
-     "saw_model", "saw_packer", "saw_search"},
+    {"saw", "saw_bound_table", "saw_branch", "saw_cases", "saw_certificate", "saw_check_task", "saw_columns", "saw_finish", "saw_greedy", "saw_knapsack", "saw_master", "saw_mix",
+     "saw_model", "saw_packer", "saw_search", "saw_tree"},
     {"saw_order"}, {"identify"}, {"quote"}, {"advice", "advice_parts", "advice_lengths", "advice_fittings", "advice_geometry"}, {"work_order", "instructions", "instructions_machine"}};
 
 std::size_t place_in_trade(const fs::path& path)
