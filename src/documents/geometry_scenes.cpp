@@ -10,7 +10,8 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double cell_gap = 4, head = 10, foot = 6, side_margin = 4;
+constexpr double cell_gap = 4, head = 10, foot = 6, side_margin = 4, words_height = 9, labels_above = 10;
+constexpr double label_margin = 1.2;  // of a cell's labels from its frame
 constexpr double stub = 90;       // mm of the machine that a shaft's stub is drawn long
 constexpr double most_arc_radius = 9, least_arc_radius = 4, arc_of_tubes = 0.4;  // mm on paper, and part of the tubes drawn
 
@@ -62,7 +63,7 @@ double scale_for(const Extent& extent, double width, double height)
 class SceneDrawing {
 public:
     SceneDrawing(Canvas& canvas, Rect cell, View view, const Extent& extent, double scale)
-        : drawing_(canvas, {cell.x, cell.y + head, cell.width, cell.height - head}), cell_(cell), view_(view), extent_(extent), scale_(scale) {}
+        : drawing_(canvas, {cell.x + label_margin, cell.y + head, cell.width - 2 * label_margin, cell.height - head - label_margin}), cell_(cell), view_(view), extent_(extent), scale_(scale) {}
 
     void draw(const WorkOrder& order, const MachineScene& scene)
     {
@@ -208,6 +209,39 @@ void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineS
     SceneDrawing(canvas, cell, seen.view, seen.extent, seen.scale).draw(order, scene);
 }
 
+// Cells side by side and below each other, counted along the rows.
+struct Grid {
+    std::size_t columns, rows;
+
+    Rect cell(const Rect& room, std::size_t count) const
+    {
+        const auto across = static_cast<double>(columns), down = static_cast<double>(rows);
+        const double width = (room.width - (across - 1) * cell_gap) / across, height = (room.height - (down - 1) * cell_gap) / down;
+        return {room.x + static_cast<double>(count % columns) * (width + cell_gap), room.y + static_cast<double>(count / columns) * (height + cell_gap), width, height};
+    }
+};
+
+// How high a cell must be at this scale, with room for labels above the machine.
+double height_needed(const Seen& seen) { return head + foot + 3 + labels_above + (seen.extent.high - seen.extent.low) / seen.scale; }
+
+// The one that shows the machine largest.
+Grid best_grid(const MachineView& machine, const std::vector<View>& views, double width, double height)
+{
+    if (views.size() == 2) return {2, 2};
+    const auto scale = [&](const Grid& grid) {
+        const Rect cell = grid.cell({0, 0, width, height}, 0);
+        return seen_in(views.front(), machine, cell.width, cell.height).scale;
+    };
+    const Grid abreast{3, 1}, stacked{2, 2};
+    return scale(abreast) <= scale(stacked) ? abreast : stacked;
+}
+
+std::string words_for(const MachineView& view)
+{
+    return std::string("Travel is to the left. The heavy line is the shaft's tubes between the inner crosses, its figure the telescoping length. Angles are the joints' whole angles") +
+           (view.mounted ? "; heights are the lower hitch point's above ground." : ", in space.");
+}
+
 }  // namespace
 
 std::string scene_length(const WorkOrder& order, const MachineScene& scene)
@@ -218,21 +252,20 @@ std::string scene_length(const WorkOrder& order, const MachineScene& scene)
 
 void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view)
 {
-    const double width = (sheets.room().width - cell_gap) / 2, height = (sheets.left_over() - plot_height - below_plot) / 2 - cell_gap, top = sheets.y();
     std::vector<View> views{View::side};
     if (!view.mounted) views = {View::plan, View::side};
+    const double top = sheets.y(), most = sheets.left_over() - plot_height - below_plot - words_height - cell_gap;
+    const Grid grid = best_grid(view, views, sheets.room().width, most);
+    const Rect first = grid.cell({0, 0, sheets.room().width, most}, 0);
+    const double height = grid.rows == 1 ? std::min(most, height_needed(seen_in(views.front(), view, first.width, first.height))) : most;
     std::size_t count = 0;
-    const auto next_cell = [&] {
-        const auto column = static_cast<double>(count % 2), row = static_cast<double>(count / 2);
-        ++count;
-        return Rect{sheets.room().x + column * (width + cell_gap), top + row * (height + cell_gap), width, height};
-    };
     for (const MachineScene& scene : view.scenes)
-        for (const View one : views) draw_cell(sheets.canvas(), next_cell(), order, scene, seen_in(one, view, width, height));
-    if (view.mounted)
-        place(sheets.canvas(), next_cell(), {{Lead::none, "Travel is to the left. The heavy line is the shaft's tubes between the inner crosses; the figure beside it is the "
-                                                          "telescoping length. Angles are the joints' whole angles. Heights are the lower hitch point's above ground."}});
-    sheets.move_to(top + 2 * (height + cell_gap));
+        for (const View one : views) {
+            const Rect cell = grid.cell({sheets.room().x, top, sheets.room().width, height}, count++);
+            draw_cell(sheets.canvas(), cell, order, scene, seen_in(one, view, first.width, first.height));
+        }
+    place(sheets.canvas(), {sheets.room().x, top + height + cell_gap / 2, sheets.room().width, words_height}, {{Lead::none, words_for(view)}});
+    sheets.move_to(top + height + words_height + cell_gap);
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -275,7 +275,7 @@ def main(helper):
     folder = tempfile.mkdtemp(prefix="shaftcut-workbooks-")
     comparison = Comparison()
     try:
-        subprocess.run([helper, folder], check=True, timeout=60)
+        subprocess.run([helper, folder], check=True, timeout=240)
         with open(os.path.join(folder, "cases.json"), encoding="utf-8") as file:
             bases = json.load(file)
         with Office() as office:
