@@ -50,6 +50,7 @@ struct Measured {
     double bound = 0;
     double first_fit = 0;
     bool proven = false;
+    std::size_t cases = 0;  // of the proof
     bool refused = false;
 };
 
@@ -79,6 +80,7 @@ Measured measure(const Instance& instance, double limit)
     measured.cost = static_cast<double>(plan.cost) / static_cast<double>(cost_unit);
     measured.bound = static_cast<double>(plan.lower_bound) / static_cast<double>(cost_unit);
     measured.proven = plan.proven_optimal;
+    measured.cases = plan.certificate.cases.size();
     const saw::Model model = saw::make_model(instance.task);
     if (const auto greedy = saw::greedy_packing(model, saw::wanted(model), saw::available(model), {[] { return 1.0; }, {}}))
         measured.first_fit = static_cast<double>(saw::cost_of(model, *greedy) * model.cost_scale) / static_cast<double>(cost_unit);
@@ -128,8 +130,8 @@ void add(Row& row, const Instance& instance, const Measured& measured)
     row.bound += measured.bound;
     row.first_fit += measured.first_fit;
     row.seconds.push_back(measured.seconds);
-    std::fprintf(stderr, "%-28s cost %.0f bound %.0f known %.0f first-fit %.0f%s%s %.3f s", instance.name.c_str(), measured.cost, measured.bound,
-                 known, measured.first_fit, measured.proven ? " proven" : "", measured.refused ? " REFUSED" : "", measured.seconds);
+    std::fprintf(stderr, "%-28s cost %.0f bound %.0f known %.0f first-fit %.0f%s%s %zu cases %.3f s", instance.name.c_str(), measured.cost, measured.bound,
+                 known, measured.first_fit, measured.proven ? " proven" : "", measured.refused ? " REFUSED" : "", measured.cases, measured.seconds);
 }
 
 void add(Row& row, const Measured& measured, const test::GeneralAnswer& general)
