@@ -187,13 +187,20 @@ private:
         draw_curve(&CurvePoint::longest, pen::axis);
     }
 
+    // Positions that are drawn at one point have one label.
     std::vector<std::pair<Point, std::string>> mark_extremes()
     {
         std::vector<std::pair<Point, std::string>> labels;
         for (const MachineScene& scene : view_.scenes) {
             const Point at{x(position_of(scene.at)), y(scene.length.mm())};
+            const std::string words = scene.name + " " + scene_length(order_, view_, scene);
+            const auto same = std::find_if(labels.begin(), labels.end(), [&](const auto& label) { return std::hypot(label.first.x - at.x, label.first.y - at.y) < 0.5; });
+            if (same != labels.end()) {
+                same->second += "; " + words;
+                continue;
+            }
             drawing_.disc(at, 1.1, Fill::black);
-            labels.emplace_back(at, scene.name + " " + scene_length(order_, view_, scene));
+            labels.emplace_back(at, words);
         }
         return labels;
     }
