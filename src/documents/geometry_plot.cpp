@@ -59,7 +59,7 @@ Span lengths_of(const MachineView& view, const std::vector<LimitLine>& limits)
     for (const CurvePoint& point : view.curve) hold(point.shortest), hold(point.longest);
     for (const LimitLine& limit : limits) hold(limit.length);
     const double margin = std::max(2.0, 0.06 * span.size());
-    const double room_for_a_name = limits.empty() ? margin : 2 * margin;
+    const double room_for_a_name = limits.empty() ? margin : 2.5 * margin;
     return {span.from - margin, span.to + room_for_a_name};
 }
 
@@ -82,7 +82,7 @@ class Plot {
 public:
     Plot(Canvas& canvas, Rect room, const WorkOrder& order, const MachineView& view, const Machine& machine)
         : canvas_(canvas), order_(order), view_(view), machine_(machine), limits_(limit_lines(order)), x_(movement_of(view)), y_(lengths_of(view, limits_)),
-          frame_{room.x + axis_left, room.y + above, room.width - axis_left - axis_right, room.height - above - below}, drawing_(canvas, frame_) {}
+          frame_{room.x + axis_left, room.y + above, room.width - axis_left - axis_right, room.height - above - below}, drawing_(canvas, inside(frame_)) {}
 
     void draw()
     {
@@ -99,6 +99,8 @@ public:
     }
 
 private:
+    // Where labels stand clear of the frame.
+    static Rect inside(const Rect& frame) { return {frame.x + 1, frame.y + 1, frame.width - 2, frame.height - 2}; }
     double x(double movement) const { return frame_.x + (movement - x_.from) / x_.size() * frame_.width; }
     double y(double length) const { return frame_.bottom() - (length - y_.from) / y_.size() * frame_.height; }
 
@@ -185,13 +187,20 @@ private:
         draw_curve(&CurvePoint::longest, pen::axis);
     }
 
+    // Positions that are drawn at one point have one label.
     std::vector<std::pair<Point, std::string>> mark_extremes()
     {
         std::vector<std::pair<Point, std::string>> labels;
         for (const MachineScene& scene : view_.scenes) {
             const Point at{x(position_of(scene.at)), y(scene.length.mm())};
+            const std::string words = scene.name + " " + scene_length(order_, view_, scene);
+            const auto same = std::find_if(labels.begin(), labels.end(), [&](const auto& label) { return std::hypot(label.first.x - at.x, label.first.y - at.y) < 0.5; });
+            if (same != labels.end()) {
+                same->second += "; " + words;
+                continue;
+            }
             drawing_.disc(at, 1.1, Fill::black);
-            labels.emplace_back(at, scene.name + " " + scene_length(order_, scene));
+            labels.emplace_back(at, words);
         }
         return labels;
     }

@@ -118,25 +118,25 @@ TEST_CASE("a position that was not measured and goes past a measurement by more 
     const Job base = machine_job(lifted_machine());
     const OperatingLengths lengths = geometry_of(worked(base)).lengths;
     Job mixed = base;
-    mixed.fits[0].shortest = Measurement{lengths.shortest.length + mm(3), mm(3), {}};
+    mixed.fits[0].shortest = Measurement{lengths.shortest.length + mm(0.5), mm(0.5), {}};
     CHECK(check(worked(mixed), CheckId::consistency).result == CheckResult::pass);
-    mixed.fits[0].shortest->length = lengths.shortest.length + mm(3.01);
+    mixed.fits[0].shortest->length = lengths.shortest.length + mm(0.51);
     const WorkOrder order = worked(mixed);
     const Check undercut = check(order, CheckId::consistency);
     CHECK(undercut.result == CheckResult::warn);
     CHECK(undercut.says.find("goes past the measured shortest") != std::string::npos);
-    CHECK(undercut.says.find("by 3 mm") != std::string::npos);
+    CHECK(undercut.says.find("by 0.5 mm") != std::string::npos);
     CHECK(undercut.says.find(in_words(lengths.shortest.at, Units::mm)) != std::string::npos);
     CHECK(order.fit.shortest->value == mixed.fits[0].shortest->length);
     for (const Range range : all_ranges) {
         const ExtremeLength& longest = lengths.ranges[range]->longest;
         const auto result = [&](Length length) {
             Job exceeded = base;
-            exceeded.fits[0].longest[range] = Measurement{length, mm(3), {}};
+            exceeded.fits[0].longest[range] = Measurement{length, mm(0.5), {}};
             return check(worked(exceeded), CheckId::consistency);
         };
-        CHECK(result(longest.length - mm(3)).result == CheckResult::pass);
-        const Check exceeded = result(longest.length - mm(3.01));
+        CHECK(result(longest.length - mm(0.5)).result == CheckResult::pass);
+        const Check exceeded = result(longest.length - mm(0.51));
         CHECK(exceeded.result == CheckResult::warn);
         CHECK(exceeded.says.find("goes past the measured longest " + std::string(to_word(range))) != std::string::npos);
         CHECK(exceeded.says.find(in_words(longest.at, Units::mm)) != std::string::npos);
