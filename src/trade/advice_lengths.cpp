@@ -89,23 +89,6 @@ std::optional<Shaft> new_shaft(const CheckInput& input, Length closed)
     return shaft;
 }
 
-constexpr std::int64_t whole_mm = 1000;
-
-// The least whole millimetre in (low, high] for which `serves` holds, given that it holds for all above; nothing where it
-// fails at `high`.
-template <class Serves>
-std::optional<Length> least_serving(Length low, Length high, Serves serves)
-{
-    std::int64_t below = low.um() / whole_mm;
-    std::int64_t serving = high.um() / whole_mm;
-    if (serving <= below || !serves(Length::millimetres(serving))) return std::nullopt;
-    while (serving - below > 1) {
-        const std::int64_t middle = below + (serving - below) / 2;
-        (serves(Length::millimetres(middle)) ? serving : below) = middle;
-    }
-    return Length::millimetres(serving);
-}
-
 // No shortest can be above any longest, of any tractor.
 Length least_longest(const CheckInput& input)
 {

@@ -19,4 +19,21 @@ std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector
 // How far a machine of known geometry may turn, lift or be hitched, for failed overlaps and joint angles.
 std::vector<std::string> machine_ways(const CheckInput& input, const std::vector<Check>& checks);
 
+inline constexpr std::int64_t whole_mm = 1000;
+
+// The least whole millimetre in (low, high] for which `serves` holds, given that it holds for all above; nothing where it
+// fails at `high`.
+template <class Serves>
+std::optional<Length> least_serving(Length low, Length high, Serves serves)
+{
+    std::int64_t below = low.um() / whole_mm;
+    std::int64_t serving = high.um() / whole_mm;
+    if (serving <= below || !serves(Length::millimetres(serving))) return std::nullopt;
+    while (serving - below > 1) {
+        const std::int64_t middle = below + (serving - below) / 2;
+        (serves(Length::millimetres(middle)) ? serving : below) = middle;
+    }
+    return Length::millimetres(serving);
+}
+
 }  // namespace shaftcut

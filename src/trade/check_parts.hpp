@@ -24,6 +24,15 @@ Check check_locking(const CheckInput& input);
 Check check_connection(const CheckInput& input);
 Check check_overload_device(const CheckInput& input);
 
+// The tubes that this check is about: those that are cut, or of a shaft made to order both.
+Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn);
+
+// Held to the limit for a shaft that exists, or for a new one.
+Check guard_setback_within(const CheckInput& input, Limit limit);
+
+// The least overlap at this range's longest, of a shaft that overlaps by `closed_overlap` when it is closed.
+Length least_overlap(const LimitsInForce& limits, Range range, Length closed_overlap);
+
 // A check that could not be made, and why.
 Check not_checked(CheckId id, const std::string& reason);
 

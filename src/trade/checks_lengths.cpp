@@ -7,6 +7,9 @@
 namespace shaftcut {
 namespace {
 
+// A shaft made to order by its closed length alone.
+constexpr const char* no_shortest = "no shortest length is given";
+
 // Overlap limits: least overlap at this range, as a length.
 struct OverlapLimit {
     Length length;
@@ -22,17 +25,15 @@ std::string fraction_text(const CheckInput& input, Limit limit)
 OverlapLimit overlap_limit(const CheckInput& input, Range range, const CutPlan& plan)
 {
     const Length closed_overlap = plan.overlap_at(plan.closed);
+    const Length least_at_range = least_overlap(input.limits, range, closed_overlap);
     if (range == Range::standing)
-        return {input.limits.length(Limit::least_overlap_standing), "the least with the PTO stopped", input.limits.basis(Limit::least_overlap_standing)};
+        return {least_at_range, "the least with the PTO stopped", input.limits.basis(Limit::least_overlap_standing)};
     const Limit part = range == Range::working ? Limit::overlap_working : Limit::overlap_turning;
-    OverlapLimit limit{fraction_of(input.limits.fraction(part), closed_overlap), fraction_text(input, part), input.limits.basis(part)};
+    OverlapLimit limit{least_at_range, fraction_text(input, part), input.limits.basis(part)};
     if (range == Range::working) return limit;
     const Length least = input.limits.length(Limit::least_overlap_turning);
     limit.basis += "; at least " + limit_text(input, least) + ": " + input.limits.basis(Limit::least_overlap_turning);
-    if (least > limit.length) {
-        limit.length = least;
-        limit.words = "the least with the PTO turning";
-    }
+    if (least > fraction_of(input.limits.fraction(part), closed_overlap)) limit.words = "the least with the PTO turning";
     return limit;
 }
 
@@ -115,10 +116,18 @@ std::optional<Toleranced> greatest_longest(const Fit& fit)
 
 }  // namespace
 
+Length least_overlap(const LimitsInForce& limits, Range range, Length closed_overlap)
+{
+    if (range == Range::standing) return limits.length(Limit::least_overlap_standing);
+    if (range == Range::working) return fraction_of(limits.fraction(Limit::overlap_working), closed_overlap);
+    return std::max(fraction_of(limits.fraction(Limit::overlap_turning), closed_overlap), limits.length(Limit::least_overlap_turning));
+}
+
 Check check_closing_clearance(const CheckInput& input)
 {
     const CheckId id = CheckId::closing_clearance;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
+    if (!input.fit.shortest) return not_checked(id, no_shortest);
     const CutPlan& plan = *input.plan;
     const Length limit = input.limits.length(Limit::closing_clearance);
     const Length floor = input.limits.length(Limit::closing_clearance_floor);
@@ -145,13 +154,21 @@ Check check_overlap_standing(const CheckInput& input) { return check_overlap(inp
 
 Check check_tube_left(const CheckInput& input)
 {
+    PerEach<Tube, bool> cut;
+    if (input.plan)
+        for (const Tube tube : both_tubes) cut[tube] = input.plan->cut[tube] != Length();
+    return tube_left_of(input, cut);
+}
+
+Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn)
+{
     const CheckId id = CheckId::tube_left;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
     std::optional<Length> least;
     std::optional<Tube> unknown;
     for (const Tube tube : both_tubes) {
         const Half& half = input.reading.shaft.halves[tube];
-        if (input.plan->cut[tube] == Length()) continue;
+        if (!sawn[tube]) continue;
         if (!half.seat || !half.least_tube) {
             unknown = tube;
             continue;
@@ -178,6 +195,7 @@ Check check_guard_clearance(const CheckInput& input)
 {
     const CheckId id = CheckId::guard_clearance;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
+    if (!input.fit.shortest) return not_checked(id, no_shortest);
     const auto closed = guards_closed(input);
     if (!closed) return not_checked(id, "a guard was not measured or the series does not give its guard shoulder");
     const Length limit = input.limits.length(Limit::closing_clearance);
@@ -217,7 +235,9 @@ Check check_guard_cover(const CheckInput& input)
     return check;
 }
 
-Check check_guard_setback(const CheckInput& input)
+Check check_guard_setback(const CheckInput& input) { return guard_setback_within(input, Limit::guard_setback); }
+
+Check guard_setback_within(const CheckInput& input, Limit setback)
 {
     const CheckId id = CheckId::guard_setback;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
@@ -225,12 +245,12 @@ Check check_guard_setback(const CheckInput& input)
     for (const Tube tube : both_tubes) {
         const auto& guard = input.plan->guard_half[tube];
         if (!guard) continue;
-        const Length setback = input.plan->half[tube] - *guard;
-        least = std::min(least.value_or(setback), setback);
-        greatest = std::max(greatest.value_or(setback), setback);
+        const Length short_by = input.plan->half[tube] - *guard;
+        least = std::min(least.value_or(short_by), short_by);
+        greatest = std::max(greatest.value_or(short_by), short_by);
     }
     if (!least) return not_checked(id, "no guard was measured");
-    const Length limit = input.limits.length(Limit::guard_setback);
+    const Length limit = input.limits.length(setback);
     const Length value = *least < Length() ? *least : *greatest;
     Check check = length_check(id, value, std::nullopt, limit);
     const bool longer = clearly_below(value, Length());
@@ -238,7 +258,7 @@ Check check_guard_setback(const CheckInput& input)
     check.says = longer ? "A guard tube ends " + limit_text(input, -value) + " beyond its drive tube."
                         : "A guard tube ends up to " + limit_text(input, value) + " short of its drive tube; at most " +
                               value_text(input, limit) + " is asked.";
-    check.basis = "half − guard half after the cut; " + input.limits.basis(Limit::guard_setback);
+    check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
     return check;
 }
 

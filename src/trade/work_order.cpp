@@ -2,21 +2,10 @@
 
 #include "shaftcut/trade/advice.hpp"
 #include "shaftcut/trade/instructions.hpp"
+#include "shaftcut/trade/shaft_title.hpp"
 
 namespace shaftcut {
 namespace {
-
-std::string shaft_title(const Job& job, const Series* series)
-{
-    const JobShaft& shaft = job.shaft;
-    std::string title = series ? series->name : "Unknown series";
-    const auto shape = series ? std::optional(series->shape) : shaft.shape;
-    if (shape && *shape != Shape::other) title += std::string(", ") + to_word(*shape) + " tubes";
-    title += std::string(", ") + to_word(shaft.role);
-    if (shaft.speed) title += ", " + std::to_string(*shaft.speed) + " min⁻¹";
-    if (shaft.built) title += ", built " + std::to_string(*shaft.built);
-    return title;
-}
 
 // The tractors that the fits name, for a job that names none itself.
 std::string tractors_of_fits(const Job& job)
@@ -35,7 +24,7 @@ void fill_heading(WorkOrder& order, const Job& job, const Series* series, const 
     order.machine = job.machine;
     order.tractor = job.tractor.empty() ? tractors_of_fits(job) : job.tractor;
     order.owner = workshop.name;
-    order.shaft_title = shaft_title(job, series);
+    order.shaft_title = shaft_title(job.shaft, series);
     order.shaft = job.shaft;
     order.shape = series ? std::optional(series->shape) : job.shaft.shape;
 }

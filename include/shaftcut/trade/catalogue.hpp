@@ -17,6 +17,7 @@ namespace shaftcut {
 struct Cross {
     Length cap;
     Length span;
+    std::string part{};  // what the catalogue calls it; may be empty
 };
 
 // A type of spline or flange, with the rated speeds (min^-1) that it may run at, and the standard that says so.
@@ -35,9 +36,12 @@ struct SeriesHalf {
     std::optional<Length> guard_shoulder;         // to the face that stops the other half's guard
     std::optional<Length> guard_seat;             // to the guard tube's inner end
     std::optional<Length> guard_seat_wide_angle;  // the same on a wide-angle joint
+    std::optional<Length> pin_hole;               // to the centre of the hole for the pin that holds the tube in its yoke
+    std::optional<std::int64_t> mass_per_metre;   // of the tube, in grams
     bool shortening_forbidden = false;
 };
 
+// One cross of its own stands for both; of two the first is the inner one.
 struct WideAngleJoint {
     Length spacing;  // centre to centre of its two crosses
     std::vector<Cross> crosses;
@@ -47,6 +51,26 @@ struct Yoke {
     std::string connection;
     std::optional<JointKind> joint;          // left out: the same on both kinds
     std::optional<Length> cross_to_groove;   // from its cross (a wide-angle joint's outer one) to its locking groove
+};
+
+// What a shaft is put together from, besides its crosses. A double yoke joins the two crosses of a wide-angle joint.
+enum class PartKind { double_yoke, connection_yoke, tube_yoke, tube, pin, guard_tube, guard_bearing, chain, device, label };
+template <> struct Words<PartKind> {
+    static constexpr std::array all{"double-yoke", "connection-yoke", "tube-yoke", "tube",  "pin",
+                                    "guard-tube",  "guard-bearing",   "chain",     "device", "label"};
+};
+
+// What the catalogue calls a part, and for which shafts: what is left out does not matter. Of several that are for one
+// place the first counts.
+struct CataloguePart {
+    PartKind kind = PartKind::label;
+    std::string name;
+    int count = 1;  // in one place: pins in one yoke
+    std::optional<Tube> tube{};
+    std::optional<JointKind> joint{};
+    std::optional<std::string> connection{};
+    std::optional<Lock> lock{};
+    std::optional<Device> device{};
 };
 
 struct Series {
@@ -59,6 +83,7 @@ struct Series {
     std::vector<Yoke> yokes;
     Limits limits;
     std::vector<Length> closed_lengths;  // at wide_angle_reference, ascending
+    std::vector<CataloguePart> parts;
     bool shortening_forbidden = false;
     Place place;
 };
@@ -77,12 +102,19 @@ struct Saw {
     std::optional<Length> reusable_leftover{};  // nothing: every leftover is scrap
 };
 
+// Bars of one profile: a tube's, by its part name or else by its series' (profile_of in parts.hpp).
+struct ProfileStock {
+    std::string profile;
+    SawStock stock;
+};
+
 struct Workshop {
     std::string name;  // the owner on documents; may be empty
     Limits limits;
     Saw saw;
     Length measuring_plus_minus;  // of every measured length that states none
     std::vector<SawStock> stock{};  // bars for saw plans; may be empty
+    std::vector<ProfileStock> profile_stock{};  // bars of one profile, for shafts made to order
 };
 
 const Series* find_series(const Catalogue& catalogue, std::string_view name);

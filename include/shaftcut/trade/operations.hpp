@@ -1,0 +1,27 @@
+// How a shaft made to order is put together: the work in order, each operation with the figures that it needs. Common practice of
+// published manuals, in our own words.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "shaftcut/trade/terms.hpp"
+
+namespace shaftcut {
+
+enum class Work { saw, deburr, drill, yoke, cross, grease, device, phase, guard, bearing, chain, label, check };
+template <> struct Words<Work> {
+    static constexpr std::array all{"saw", "deburr", "drill", "yoke", "cross", "grease", "device", "phase", "guard", "bearing", "chain", "label", "check"};
+};
+
+struct Operation {
+    Work work = Work::check;
+    std::string does;  // a sentence or two in the documents' units
+};
+
+struct BuildPlan;
+
+// Of a plan whose shaft is built but for its operations.
+std::vector<Operation> operations_of(const BuildPlan& plan);
+
+}  // namespace shaftcut

@@ -1,0 +1,165 @@
+#include "build_trial.hpp"
+
+#include <algorithm>
+
+#include "check_parts.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr const char* only_closed = "only a closed length is ordered: what the shaft must reach is not known";
+constexpr const char* no_guard = "the shaft is ordered without a guard";
+
+bool is_about_guard(CheckId id) { return id == CheckId::guard_clearance || id == CheckId::guard_cover || id == CheckId::guard_setback; }
+
+bool needs_lengths(CheckId id)
+{
+    return (id >= CheckId::closing_clearance && id <= CheckId::tube_left) || is_about_guard(id);
+}
+
+JobShaft with_closed(const BuildOrder& order)
+{
+    JobShaft shaft = order.shaft;
+    shaft.closed = order.closed.value_or(Measurement{});
+    return shaft;
+}
+
+// Nothing is sawn off a new shaft.
+CutPlan as_built(const BuiltLengths& lengths, const Stops& stops)
+{
+    CutPlan plan;
+    plan.half = lengths.half;
+    plan.guard_half = lengths.guard_half;
+    plan.closed = lengths.closed;
+    for (const Tube tube : both_tubes) plan.sets_closed[tube] = !clearly_below(plan.half[tube] + stops.shoulder[other(tube)], plan.closed);
+    return plan;
+}
+
+// A shaft for which no halves are known must not be compared by halves that follow from a closed length of nothing.
+ShaftReading without_halves(ShaftReading reading)
+{
+    for (const Tube tube : both_tubes) {
+        reading.shaft.halves[tube].length.reset();
+        reading.shaft.halves[tube].guard.reset();
+    }
+    return reading;
+}
+
+Check tubes_left(const CheckInput& input)
+{
+    PerEach<Tube, bool> both;
+    both[Tube::inner] = both[Tube::outer] = true;
+    Check check = tube_left_of(input, both);
+    if (check.result != CheckResult::not_checked) check.basis = "half − seat − the series' least tube, the lesser of both halves";
+    return check;
+}
+
+// Nobody says how far it must reach; but pushed together to its clearance it must still be allowed to turn.
+Check turning_at_least(const CheckInput& input)
+{
+    const CutPlan& plan = *input.plan;
+    const Length shortest = plan.closed + input.limits.length(Limit::closing_clearance);
+    const Length limit = least_overlap(input.limits, Range::turning, plan.overlap_at(plan.closed));
+    const Length value = plan.overlap_at(shortest);
+    if (!clearly_below(value, limit)) return not_checked(CheckId::overlap_turning, only_closed);
+    Check check = length_check(CheckId::overlap_turning, value, std::nullopt, limit);
+    check.result = CheckResult::fail;
+    check.says = "Even at " + limit_text(input, shortest) + ", the shortest that leaves its closing clearance, the overlap would be " + value_text(input, value) + "; at least " +
+                 limit_text(input, limit) + " is asked with the PTO turning: there is no length at which this shaft may turn.";
+    check.basis = "inner half + outer half − (closed length + closing clearance); " + input.limits.basis(Limit::closing_clearance);
+    return check;
+}
+
+std::string why_no_lengths(const BuildSetting& setting)
+{
+    return setting.unstated.empty() ? "the shortest length cannot be read" : "the catalogue does not state " + listed(setting.unstated, "and");
+}
+
+// A check of shafts that exist, as it is for this new one.
+Check for_new_shaft(const BuildSetting& setting, const CheckInput& input, Check check)
+{
+    if (is_about_guard(check.id) && !setting.order.guard) return not_checked(check.id, no_guard);
+    if (!input.plan) return needs_lengths(check.id) ? not_checked(check.id, why_no_lengths(setting)) : check;
+    if (check.id == CheckId::tube_left) return tubes_left(input);
+    if (check.id == CheckId::guard_setback) return guard_setback_within(input, Limit::guard_setback_new);
+    if (!setting.order.closed) return check;
+    if (check.id == CheckId::overlap_turning) return turning_at_least(input);
+    return needs_lengths(check.id) && check.result == CheckResult::not_checked ? not_checked(check.id, only_closed) : check;
+}
+
+Job job_of(const BuildSetting& setting, const JobShaft& finished)
+{
+    Job job;
+    job.order = setting.order.order;
+    job.units = setting.order.units;
+    job.shaft = finished;
+    job.fits = setting.job_fits;
+    job.limits = setting.order.limits;
+    job.place = setting.order.place;
+    return job;
+}
+
+Measurement sawn(const BuildOrder& order, Length length, Length saw_plus_minus)
+{
+    return {length, saw_plus_minus, order.closed ? order.closed->place : order.place};
+}
+
+}  // namespace
+
+JobShaft finished_shaft(const BuildOrder& order, const Series& series, const BuiltLengths& lengths, Length saw_plus_minus)
+{
+    const ShaftReading ordered = read_shaft(with_closed(order), &series, Length());
+    JobShaft shaft = order.shaft;
+    const Length beyond = ordered.closed_at[ordered.reference] - ordered.closed_at[Reference::inner_cross];
+    shaft.closed = sawn(order, lengths.closed + beyond, saw_plus_minus);
+    shaft.closed_reference = ordered.reference;
+    for (const Tube tube : both_tubes) {
+        shaft.halves[tube].length = sawn(order, lengths.half[tube], saw_plus_minus);
+        if (const auto& guard = lengths.guard_half[tube]) shaft.halves[tube].guard = sawn(order, *guard, saw_plus_minus);
+    }
+    return shaft;
+}
+
+BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units, const Series& series)
+{
+    BuildSetting setting{order, catalogue, workshop, units, series, LimitsInForce(order.limits, series.limits, workshop.limits),
+                         saw_settings(workshop.saw, units), {}, {}, {}, {}, {}};
+    const JobShaft shaft = with_closed(order);
+    setting.ordered = read_shaft(shaft, &series, workshop.measuring_plus_minus);
+    setting.job_fits = order.fits.empty() ? std::vector<JobFit>(1) : order.fits;
+    for (const JobFit& fit : setting.job_fits)
+        setting.fits.push_back(read_fit(fit, shaft, &series, setting.ordered, setting.limits, workshop.measuring_plus_minus));
+    setting.fit = deciding_fit(setting.fits);
+    setting.unstated = unstated_for_building(series, order);
+    return setting;
+}
+
+std::optional<Length> room_of(const BuildSetting& setting, const Fit& fit)
+{
+    if (!setting.unstated.empty()) return std::nullopt;
+    if (setting.order.closed) return setting.ordered.shaft.closed.value;
+    if (!fit.shortest) return std::nullopt;
+    return fit.shortest->value - setting.limits.length(Limit::closing_clearance);
+}
+
+BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::optional<Length> room)
+{
+    BuildTrial trial;
+    trial.shaft = setting.order.shaft;
+    trial.reading = without_halves(setting.ordered);
+    std::optional<Stops> stops;
+    if (room) {
+        trial.lengths = build_lengths(setting.series, setting.order, *room, setting.limits.length(Limit::guard_setback_new), setting.saw.step_um);
+        trial.shaft = finished_shaft(setting.order, setting.series, *trial.lengths, setting.saw.plus_minus);
+        trial.reading = read_shaft(trial.shaft, &setting.series, setting.workshop.measuring_plus_minus);
+        stops = stops_of(trial.reading.shaft);
+        trial.as_built = as_built(*trial.lengths, *stops);
+    }
+    const Job job = job_of(setting, trial.shaft);
+    const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, fit, stops, trial.as_built, setting.units};
+    for (Check& check : run_checks(input)) trial.checks.push_back(for_new_shaft(setting, input, std::move(check)));
+    return trial;
+}
+
+}  // namespace shaftcut

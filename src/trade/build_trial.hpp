@@ -1,0 +1,50 @@
+// Building a shaft and checking what comes of it, for the plan and for what could be built instead. Private to the trade layer.
+#pragma once
+
+#include "shaftcut/trade/build_plan.hpp"
+
+namespace shaftcut {
+
+// An order and all that its shaft is built and held by.
+struct BuildSetting {
+    const BuildOrder& order;
+    const Catalogue& catalogue;
+    const Workshop& workshop;
+    Units units;
+    const Series& series;
+    LimitsInForce limits;
+    SawSettings saw;
+    ShaftReading ordered;           // spacing and reference; its closed length where one is ordered
+    std::vector<JobFit> job_fits;   // one without lengths where only a closed length is ordered
+    std::vector<FitReading> fits;   // of those
+    Fit fit;                        // the deciding one
+    std::vector<std::string> unstated;
+};
+
+// `series` may be another than the order's: what if that one were built?
+BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units, const Series& series);
+
+// The closed length to build to, telescoping; nothing where the shortest cannot be read.
+std::optional<Length> room_of(const BuildSetting& setting, const Fit& fit);
+
+// What is built, and each check on it. Without lengths there is nothing to build.
+struct BuildTrial {
+    std::optional<BuiltLengths> lengths;
+    JobShaft shaft;        // finished
+    ShaftReading reading;  // of that
+    std::optional<CutPlan> as_built;
+    std::vector<Check> checks;
+};
+
+// Built to `room`, held to `fit`.
+BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::optional<Length> room);
+
+// What could be built instead, a sentence each, for each failed check of `trial`.
+std::vector<std::string> build_ways_out(const BuildSetting& setting, const BuildTrial& trial);
+
+UseRange use_range(const BuildSetting& setting, const BuiltLengths& lengths);
+
+std::vector<std::string> build_notes(const BuildPlan& plan, const BuildSetting& setting);
+std::vector<std::string> build_cautions(const BuildPlan& plan);
+
+}  // namespace shaftcut
