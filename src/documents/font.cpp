@@ -91,6 +91,19 @@ struct Fonts::Faces {
         return known->second;
     }
 
+    // In the font's units: those of a text are the sum of its parts'.
+    FT_Fixed advance(std::string_view text, Weight weight)
+    {
+        FT_Fixed units = 0;
+        for (const char32_t point : code_points(text)) units += glyph(point, weight).advance;
+        return units;
+    }
+
+    double size(FT_Fixed units, double cap_height, Weight weight, double stretch) const
+    {
+        return static_cast<double>(units) / face[static_cast<int>(weight)]->units_per_EM * (cap_height / cap_height_of_em) * stretch;
+    }
+
 private:
     std::unordered_map<char32_t, Glyph> glyphs_[2];
 };
@@ -100,9 +113,7 @@ Fonts::~Fonts() = default;
 
 double Fonts::width(std::string_view text, double cap_height, Weight weight, double stretch) const
 {
-    FT_Fixed units = 0;
-    for (const char32_t point : code_points(text)) units += faces_->glyph(point, weight).advance;
-    return static_cast<double>(units) / faces_->face[static_cast<int>(weight)]->units_per_EM * (cap_height / cap_height_of_em) * stretch;
+    return faces_->size(faces_->advance(text, weight), cap_height, weight, stretch);
 }
 
 bool Fonts::can_draw(char32_t point) const
@@ -124,18 +135,29 @@ std::string Fonts::printable(std::string_view text) const
 
 std::vector<std::string> Fonts::wrap(std::string_view text, double cap_height, Weight weight, double width) const
 {
-    const auto fits = [&](const std::string& line) { return this->width(line, cap_height, weight) <= width; };
     std::vector<std::string> lines{""};
+    FT_Fixed used = 0;  // by the last line
+    const auto fits = [&](FT_Fixed more) { return faces_->size(used + more, cap_height, weight, text_stretch) <= width; };
+    const auto add = [&](const std::string& part, FT_Fixed advance) {
+        lines.back() += part;
+        used += advance;
+    };
+    const auto new_line = [&] {
+        if (lines.back().empty()) return;
+        lines.emplace_back();
+        used = 0;
+    };
     for (const std::string& word : words_of(text)) {
-        const std::string longer = lines.back().empty() ? word : lines.back() + " " + word;
-        if (fits(longer)) {
-            lines.back() = longer;
+        const std::string part = lines.back().empty() ? word : " " + word;
+        if (const FT_Fixed advance = faces_->advance(part, weight); fits(advance)) {
+            add(part, advance);
             continue;
         }
-        if (!lines.back().empty()) lines.emplace_back();
+        new_line();
         for (const char32_t point : code_points(word)) {
-            if (!lines.back().empty() && !fits(lines.back() + utf8(point))) lines.emplace_back();
-            lines.back() += utf8(point);
+            const FT_Fixed advance = faces_->glyph(point, weight).advance;
+            if (!fits(advance)) new_line();
+            add(utf8(point), advance);
         }
     }
     return lines;
