@@ -20,7 +20,9 @@ Size size_of(Paper paper)
 
 Lettering lettering_of(const Block& block)
 {
-    return block.lead == Lead::heading ? lettering::name : block.strong ? lettering::strong : lettering::note;
+    if (block.lead == Lead::heading) return lettering::name;
+    if (block.close) return block.strong ? lettering::close_strong : lettering::close_note;
+    return block.strong ? lettering::strong : lettering::note;
 }
 
 double indent_of(const Block& block)
@@ -41,9 +43,9 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
     Blocks pieces;
     for (const Block& block : blocks) {
         const Lettering letters = lettering_of(block);
-        const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block));
+        const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block), letters.stretch);
         for (std::size_t i = 0; i < lines.size(); i += most) {
-            Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong};
+            Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong, block.close};
             for (std::size_t j = i + 1; j < std::min(i + most, lines.size()); ++j) piece.text += " " + lines[j];
             pieces.push_back(lines.size() <= most ? block : piece);
         }
@@ -68,7 +70,7 @@ Blocks remaining(const Blocks& blocks, std::size_t from)
 double height_of(const Canvas& canvas, double width, const Block& block)
 {
     const Lettering letters = lettering_of(block);
-    const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block));
+    const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block), letters.stretch);
     return static_cast<double>(lines.size()) * letters.pitch() + after_block + (block.lead == Lead::heading ? before_heading : 0);
 }
 
@@ -89,11 +91,11 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
     return {blocks.size(), y};
 }
 
-Sheets::Sheets(const Fonts& fonts, const WorkOrder& order, Paper paper, std::string type)
-    : fonts_(fonts), order_(order), type_(std::move(type)), width_(size_of(paper).width), height_(size_of(paper).height)
+Sheets::Sheets(const Fonts& fonts, Heading heading, Paper paper)
+    : fonts_(fonts), heading_(std::move(heading)), width_(size_of(paper).width), height_(size_of(paper).height)
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = top_ = draw_title_block(canvas(), room(), order_, type_) + 2.5;
+    y_ = top_ = draw_title_block(canvas(), room(), heading_) + 2.5;
 }
 
 Rect Sheets::room() const
@@ -109,7 +111,7 @@ double Sheets::left_over() const
 void Sheets::next()
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = top_ = draw_short_title(canvas(), room(), order_, type_) + 3;
+    y_ = top_ = draw_short_title(canvas(), room(), heading_) + 3;
 }
 
 void Sheets::go_on()
@@ -141,7 +143,7 @@ std::vector<Page> Sheets::finished() const
     std::vector<Page> pages;
     for (std::size_t i = 0; i < sheets_.size(); ++i) {
         Canvas sheet = sheets_[i];
-        draw_sheet_number(sheet, room(), order_, i + 1, sheets_.size());
+        draw_sheet_number(sheet, room(), heading_, i + 1, sheets_.size());
         pages.push_back(sheet.page());
     }
     return pages;

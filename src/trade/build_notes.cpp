@@ -52,7 +52,7 @@ void add_tolerance_note(std::vector<std::string>& notes, const BuildPlan& plan)
 void add_part_notes(std::vector<std::string>& notes, const BuildPlan& plan)
 {
     const auto& parts = plan.built->parts;
-    const auto lacking = std::count_if(parts.begin(), parts.end(), [](const Part& part) { return !part.in_catalogue; });
+    const auto lacking = std::count_if(parts.begin(), parts.end(), [](const ShaftPart& part) { return !part.in_catalogue; });
     if (lacking > 0)
         notes.push_back(std::to_string(lacking) + " of " + std::to_string(parts.size()) + " lines of the parts list are not in the catalogue: choose those parts by hand.");
     for (const Tube tube : both_tubes)

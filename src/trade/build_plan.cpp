@@ -35,10 +35,10 @@ void fill_heading(BuildPlan& plan, const BuildSetting& setting)
     plan.measuring_plus_minus = setting.workshop.measuring_plus_minus;
 }
 
-std::optional<std::int64_t> tubes_mass(const std::vector<Part>& parts)
+std::optional<std::int64_t> tubes_mass(const std::vector<ShaftPart>& parts)
 {
     std::int64_t mass = 0;
-    for (const Part& part : parts) {
+    for (const ShaftPart& part : parts) {
         if (part.kind != PartKind::tube) continue;
         if (!part.mass) return std::nullopt;
         mass += *part.mass;

@@ -32,9 +32,9 @@ const CataloguePart* find_part(const Series& series, const Slot& slot)
 
 std::string unnamed(const Series& series, const std::string& words) { return series.name + " " + words + " (not in the catalogue)"; }
 
-Part part_for(const Series& series, const Slot& slot)
+ShaftPart part_for(const Series& series, const Slot& slot)
 {
-    Part part;
+    ShaftPart part;
     part.kind = slot.kind;
     part.place = slot.place;
     part.tube = slot.tube;
@@ -49,9 +49,9 @@ Part part_for(const Series& series, const Slot& slot)
 std::string end_words(End end) { return std::string(to_word(end)) + " end"; }
 
 // "cross 22 × 54", with what is missing said.
-Part cross_part(const Series& series, const Cross* cross, const std::string& place, End end)
+ShaftPart cross_part(const Series& series, const Cross* cross, const std::string& place, End end)
 {
-    Part part;
+    ShaftPart part;
     part.place = place;
     part.end = end;
     part.in_catalogue = cross && !cross->part.empty();
@@ -62,7 +62,7 @@ Part cross_part(const Series& series, const Cross* cross, const std::string& pla
 }
 
 // Inner cross first. One that is stated stands for both.
-void add_wide_angle_crosses(std::vector<Part>& parts, const Series& series, End end)
+void add_wide_angle_crosses(std::vector<ShaftPart>& parts, const Series& series, End end)
 {
     static const std::vector<Cross> unknown;
     const std::vector<Cross>& crosses = series.wide_angle ? series.wide_angle->crosses : unknown;
@@ -80,7 +80,7 @@ std::string connection_yoke_words(const JobEnd& end)
     return words + ", lock " + (end.lock ? to_word(*end.lock) : "not stated");
 }
 
-void add_end(std::vector<Part>& parts, const Series& series, const JobShaft& shaft, Tube tube)
+void add_end(std::vector<ShaftPart>& parts, const Series& series, const JobShaft& shaft, Tube tube)
 {
     const End end = end_of(shaft, tube);
     const JobEnd& of = shaft.ends[end];
@@ -99,9 +99,9 @@ std::string half_words(PartKind kind, Tube tube) { return std::string(to_word(tu
 
 Slot tube_slot(PartKind kind, Tube tube) { return {kind, half_words(kind, tube), std::string(to_word(tube)) + " half", tube}; }
 
-Part tube_part(const Series& series, const JobShaft& shaft, PartKind kind, Tube tube, Length length)
+ShaftPart tube_part(const Series& series, const JobShaft& shaft, PartKind kind, Tube tube, Length length)
 {
-    Part part = part_for(series, tube_slot(kind, tube));
+    ShaftPart part = part_for(series, tube_slot(kind, tube));
     part.end = end_of(shaft, tube);
     part.length = length;
     constexpr std::int64_t um_of_a_metre = 1'000'000;
@@ -110,7 +110,7 @@ Part tube_part(const Series& series, const JobShaft& shaft, PartKind kind, Tube 
     return part;
 }
 
-void add_guard(std::vector<Part>& parts, const Series& series, const JobShaft& shaft, const BuiltLengths& lengths, Tube tube)
+void add_guard(std::vector<ShaftPart>& parts, const Series& series, const JobShaft& shaft, const BuiltLengths& lengths, Tube tube)
 {
     if (!lengths.guard_blank[tube]) return;
     const End end = end_of(shaft, tube);
@@ -122,9 +122,9 @@ void add_guard(std::vector<Part>& parts, const Series& series, const JobShaft& s
 
 }  // namespace
 
-std::vector<Part> parts_of(const Series& series, const BuildOrder& order, const BuiltLengths& lengths)
+std::vector<ShaftPart> parts_of(const Series& series, const BuildOrder& order, const BuiltLengths& lengths)
 {
-    std::vector<Part> parts;
+    std::vector<ShaftPart> parts;
     for (const Tube tube : both_tubes) parts.push_back(tube_part(series, order.shaft, PartKind::tube, tube, lengths.blank[tube]));
     for (const Tube tube : both_tubes) add_end(parts, series, order.shaft, tube);
     for (const Tube tube : both_tubes) add_guard(parts, series, order.shaft, lengths, tube);
@@ -132,10 +132,10 @@ std::vector<Part> parts_of(const Series& series, const BuildOrder& order, const 
     return parts;
 }
 
-std::vector<PartCount> counted(const std::vector<Part>& parts, std::int64_t shafts)
+std::vector<PartCount> counted(const std::vector<ShaftPart>& parts, std::int64_t shafts)
 {
     std::vector<PartCount> counts;
-    for (const Part& part : parts) {
+    for (const ShaftPart& part : parts) {
         const auto same = std::find_if(counts.begin(), counts.end(), [&](const PartCount& count) { return count.name == part.name; });
         if (same == counts.end()) counts.push_back({part.name, part.count * shafts});
         else same->count += part.count * shafts;

@@ -36,7 +36,7 @@ struct BuiltShaft {
     UseRange use;
     PerEach<Tube, std::optional<Length>> coarse_tolerance;  // ISO 2768-1 class c of each drive tube's blank, to hold the saw's against
     PerEach<Tube, bool> sawn;              // false: the series forbids shortening that tube; it is fetched made to its length
-    std::vector<Part> parts;               // of one shaft
+    std::vector<ShaftPart> parts;               // of one shaft
     std::optional<std::int64_t> tubes_mass;  // of both drive tubes of one shaft, in grams; nothing where one is not known
     std::vector<Operation> operations;     // in order
 };

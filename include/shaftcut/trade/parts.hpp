@@ -7,7 +7,7 @@
 
 namespace shaftcut {
 
-struct Part {
+struct ShaftPart {
     std::optional<PartKind> kind;  // nothing: a cross
     std::string name;              // the catalogue's, else "pin, inner tube (not in the catalogue)"
     bool in_catalogue = false;
@@ -20,7 +20,7 @@ struct Part {
 };
 
 // In the order in which the shaft is put together, for one shaft.
-std::vector<Part> parts_of(const Series& series, const BuildOrder& order, const BuiltLengths& lengths);
+std::vector<ShaftPart> parts_of(const Series& series, const BuildOrder& order, const BuiltLengths& lengths);
 
 // A name and how many of it.
 struct PartCount {
@@ -29,7 +29,7 @@ struct PartCount {
 };
 
 // The parts of `shafts` such shafts, those of one name together, in the order in which each first stands.
-std::vector<PartCount> counted(const std::vector<Part>& parts, std::int64_t shafts);
+std::vector<PartCount> counted(const std::vector<ShaftPart>& parts, std::int64_t shafts);
 
 // The profile that a tube or guard tube is sawn from: its part's name, else "Alder 2 inner tube". Tubes of one name are one
 // profile, whatever their series.

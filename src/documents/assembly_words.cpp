@@ -1,0 +1,125 @@
+// What is fetched, done and checked: the running text of the assembly work order.
+#include <algorithm>
+
+#include "assembly_parts.hpp"
+
+namespace shaftcut::assembly_sheet {
+namespace {
+
+std::string spoken(CheckId id)
+{
+    std::string name = to_word(id);
+    std::replace(name.begin(), name.end(), '-', ' ');
+    return name;
+}
+
+// "closing clearance: pass, 44 mm, worst case 42 mm, limit 40 mm".
+std::string pass_text(const BuildPlan& plan, const Check& check)
+{
+    const auto with = [&](const char* name, const std::optional<std::int64_t>& figure) {
+        return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check.unit, figure) : std::string();
+    };
+    return spoken(check.id) + ": pass" + with("", check.value) + with("worst case ", check.worst) + with("limit ", check.limit);
+}
+
+bool has_figure(const Check& check) { return check.value || check.worst || check.limit; }
+
+// Those that passed without a figure, on one line.
+std::string plain_passes(const BuildPlan& plan)
+{
+    std::string names;
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::pass && !has_figure(check)) names += (names.empty() ? "" : ", ") + spoken(check.id);
+    return names;
+}
+
+void add_close(Blocks& blocks, Lead lead, const std::string& text, bool strong = false) { blocks.push_back({lead, text, strong, true}); }
+
+void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false)
+{
+    if (texts.empty()) return;
+    blocks.push_back({Lead::heading, heading});
+    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
+}
+
+std::string part_text(const BuildPlan& plan, const ShaftPart& part)
+{
+    const std::int64_t count = std::int64_t{part.count} * plan.count;
+    return std::to_string(count) + " × " + part.name + (part.in_catalogue ? "" : " !") + " — " + part.place;
+}
+
+}  // namespace
+
+std::string count_words(const BuildPlan& plan) { return plan.count == 1 ? "1 shaft" : std::to_string(plan.count) + " shafts alike"; }
+
+bool is_wide_angle(const BuildPlan& plan, End end) { return plan.ordered.ends[end].joint == JointKind::wide_angle; }
+
+std::string cross_words(const BuildPlan& plan, Reference reference)
+{
+    if (!plan.has_wide_angle) return "crosses";
+    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
+    return std::string(reference == Reference::outer_cross ? "OUTER" : "INNER") + (both ? " crosses" : " cross of the wide-angle joint");
+}
+
+std::string length_text(const BuildPlan& plan, Length length, Toward toward) { return figure_with_millimetres(length, plan.units, toward); }
+
+std::string end_name(End end) { return end == End::tractor ? "TRACTOR END" : "IMPLEMENT END"; }
+
+Blocks part_blocks(const BuildPlan& plan)
+{
+    Blocks blocks{{Lead::heading, "Fetch, for " + count_words(plan)}};
+    const auto& parts = plan.built->parts;
+    for (const ShaftPart& part : parts) add_close(blocks, Lead::tick, part_text(plan, part));
+    const bool lacking = std::any_of(parts.begin(), parts.end(), [](const ShaftPart& part) { return !part.in_catalogue; });
+    if (lacking) add_close(blocks, Lead::none, "! The catalogue has no name for it: choose it by hand.", true);
+    return blocks;
+}
+
+Blocks operation_blocks(const BuildPlan& plan)
+{
+    Blocks blocks{{Lead::heading, plan.count == 1 ? "Do in this order" : "Do in this order, each shaft"}};
+    int number = 0;
+    for (const Operation& operation : plan.built->operations) add_close(blocks, Lead::tick, std::to_string(++number) + ". " + operation.does);
+    return blocks;
+}
+
+Blocks check_blocks(const BuildPlan& plan)
+{
+    Blocks blocks{{Lead::heading, "Checks on the finished shaft"}};
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::warn) add_close(blocks, Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, true);
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::pass && has_figure(check)) add_close(blocks, Lead::none, pass_text(plan, check));
+    const std::string passes = plain_passes(plan);
+    if (!passes.empty()) add_close(blocks, Lead::none, "pass: " + passes);
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::not_checked) add_close(blocks, Lead::none, "NOT CHECKED, " + spoken(check.id) + ": " + check.basis);
+    return blocks;
+}
+
+Blocks note_blocks(const BuildPlan& plan)
+{
+    Blocks blocks;
+    if (plan.notes.empty()) return blocks;
+    blocks.push_back({Lead::heading, "Notes"});
+    for (const std::string& note : plan.notes) add_close(blocks, Lead::bullet, note);
+    return blocks;
+}
+
+Blocks refusal_blocks(const BuildPlan& plan)
+{
+    Blocks blocks;
+    add_list(blocks, "Why", plan.reasons, true);
+    add_list(blocks, "What could be built", plan.ways_out);
+    add_list(blocks, "Notes", plan.notes);
+    return blocks;
+}
+
+Block caution_block(const BuildPlan& plan)
+{
+    Block block{Lead::none, "", true, true};
+    for (const std::string& caution : plan.cautions) block.text += (block.text.empty() ? "" : " ") + caution;
+    return block;
+}
+
+}  // namespace shaftcut::assembly_sheet
