@@ -5,7 +5,8 @@
 namespace shaftcut::assembly_sheet {
 namespace {
 
-constexpr double gap = 2, inset = 1.6, name_at = 4, figure_at = 11.6, note_pitch = 3.9, below = 1.6;
+constexpr double gap = 2, inset = 1.6, name_at = 3.8, figure_at = 10.7, first_note = 4.4, note_pitch = 3.6, below = 1.4;
+constexpr Lettering to_saw{5.2, Weight::bold};
 
 struct Blank {
     std::string name;    // "INNER TUBE"
@@ -28,7 +29,7 @@ Blank tube_blank(const BuildPlan& plan, Tube tube)
     if (plan.units == Units::in) blank.notes.push_back(figure_with_unit(blank.length, Units::mm, Toward::nearest, 3));
     blank.notes.push_back(tolerance_text(plan, built.coarse_tolerance[tube]));
     const auto& hole = built.lengths.pin_hole[tube];
-    blank.notes.push_back(hole ? "pin hole " + length_text(plan, *hole) + " from yoke end" : "pin hole: through its yoke");
+    blank.notes.push_back(hole ? "pin hole " + figure_with_unit(*hole, plan.units) + " from yoke end" : "pin hole: through its yoke");
     return blank;
 }
 
@@ -38,7 +39,7 @@ Blank guard_blank(const BuildPlan& plan, Tube tube)
     Blank blank{tube == Tube::inner ? "INNER GUARD TUBE" : "OUTER GUARD TUBE", *lengths.guard_blank[tube], true, {}};
     if (plan.units == Units::in) blank.notes.push_back(figure_with_unit(blank.length, Units::mm, Toward::nearest, 3));
     blank.notes.push_back(tolerance_text(plan, std::nullopt));
-    blank.notes.push_back("fitted: " + length_text(plan, *lengths.guard_half[tube]) + " from the " + (is_wide_angle(plan, end_of(plan.ordered, tube)) ? "INNER cross" : "cross"));
+    blank.notes.push_back("fitted: " + figure_with_unit(*lengths.guard_half[tube], plan.units) + " from " + (is_wide_angle(plan, end_of(plan.ordered, tube)) ? "INNER cross" : "the cross"));
     return blank;
 }
 
@@ -56,8 +57,8 @@ void draw_blank(Canvas& canvas, Rect box, const BuildPlan& plan, const Blank& bl
     const double x = box.x + inset, width = box.width - 2 * inset;
     canvas.box(box, blank.sawn ? pen::outline : pen::dimension);
     canvas.fitted({x, box.y + name_at}, width, blank.name + (blank.sawn ? ": saw to" : ": fetch, made to"), lettering::strong);
-    canvas.fitted({x, box.y + figure_at}, width, saw_figure(blank.length, plan.units) + " " + unit_word(plan.units), lettering::cut);
-    double y = box.y + figure_at;
+    canvas.fitted({x, box.y + figure_at}, width, saw_figure(blank.length, plan.units) + " " + unit_word(plan.units), to_saw);
+    double y = box.y + figure_at + first_note - note_pitch;
     for (const std::string& note : blank.notes) canvas.fitted({x, y += note_pitch}, width, note, lettering::note);
 }
 
@@ -67,7 +68,7 @@ double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     const std::vector<Blank> blanks = blanks_of(plan);
     const double width = (room.width + gap) / static_cast<double>(blanks.size()) - gap;
-    const double height = figure_at + note_pitch * static_cast<double>(blanks.front().notes.size()) + below;
+    const double height = figure_at + first_note + note_pitch * static_cast<double>(blanks.front().notes.size() - 1) + below;
     canvas.begin(Part::figure);
     double x = room.x;
     for (const Blank& blank : blanks) {
@@ -88,8 +89,8 @@ void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan)
     if (plan.built) {
         const std::string each = plan.count == 1 ? "" : ", each shaft";
         const auto pulled = longest_to_try(plan);
-        if (pulled) entries.insert(entries.begin(), {"Slides freely, pulled to" + each, length_text(plan, *pulled), 48});
-        entries.insert(entries.begin(), {"Closed, measured" + each, length_text(plan, plan.built->closed_at[plan.reference]), 48});
+        if (pulled) entries.insert(entries.begin(), {"Pulled out" + each, length_text(plan, *pulled), 48});
+        entries.insert(entries.begin(), {"Closed" + each, length_text(plan, plan.built->closed_at[plan.reference]), 48});
     }
     double shares = 0, x = room.x;
     for (const Entry& entry : entries) shares += entry.share;

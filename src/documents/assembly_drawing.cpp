@@ -77,11 +77,17 @@ void draw_guards(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
     }
 }
 
+std::string cross_name(const BuildPlan& plan, Reference reference)
+{
+    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
+    return !plan.has_wide_angle ? "crosses" : std::string(reference == Reference::outer_cross ? "OUTER cross" : "INNER cross") + (both ? "es" : "");
+}
+
 std::string closed_text(const BuildPlan& plan, Reference reference)
 {
     const std::string closed = length_text(plan, plan.built->closed_at[reference]);
     const std::string where = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement) ? " between the " : plan.has_wide_angle ? " from the " : " between the ";
-    return (reference == plan.reference || !plan.has_wide_angle ? "CLOSED " : "closed ") + closed + where + cross_words(plan, reference);
+    return (reference == plan.reference || !plan.has_wide_angle ? "CLOSED " : "closed ") + closed + where + cross_name(plan, reference);
 }
 
 void draw_closed(Canvas& canvas, const Halves& halves, const BuildPlan& plan, Rect room)
@@ -104,7 +110,7 @@ void draw_half_lengths(Canvas& canvas, const Halves& halves, const BuildPlan& pl
         const Frame& frame = halves.frame(end);
         const double cross = frame.x(halves.inner_cross(end)), free = frame.x(halves.free_end(end));
         const double at_cross = frame.axis() + cross_radius + 0.5, at_end = frame.axis() + outer_tube / 2 + 0.8;
-        const std::string text = std::string(to_word(tube)) + " half " + length_text(plan, plan.built->lengths.half[tube]) + (is_wide_angle(plan, end) ? " from the INNER cross" : " from the cross");
+        const std::string text = std::string(to_word(tube)) + " half " + length_text(plan, plan.built->lengths.half[tube]);
         draw_dimension(canvas, {std::min(cross, free), std::max(cross, free), y, cross < free ? at_cross : at_end, cross < free ? at_end : at_cross, text});
         y += line_pitch;
     }

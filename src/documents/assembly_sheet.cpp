@@ -12,7 +12,7 @@ constexpr double column_gap = 4, continued_line = 5, below_drawing = 1.5;
 
 cut_sheet::Heading heading_of(const BuildPlan& plan)
 {
-    return {plan.order, plan.owner, "assembly work order", plan.shaft_title, {{"Customer: ", plan.customer}, {"Machine: ", plan.machine}},
+    return {plan.order, plan.owner, "assembly", plan.shaft_title, {{"Customer: ", plan.customer}, {"Machine: ", plan.machine}},
             {"Due", plan.due}, {"Make", count_words(plan)}, plan.built ? "" : "DO NOT BUILD"};
 }
 

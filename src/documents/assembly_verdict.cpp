@@ -28,7 +28,7 @@ std::string pushed_text(const BuildPlan& plan)
 double draw_verdict(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     const bool refused = !plan.built;
-    const Lettering large{refused ? 11.0 : 6.5, Weight::bold};
+    const Lettering large{refused ? 11.0 : 5.0, Weight::bold};
     const std::string words = refused ? "DO NOT BUILD" : plan.count == 1 ? "BUILD 1" : "BUILD " + std::to_string(plan.count) + " ALIKE";
     canvas.begin(Part::heading);
     const Rect word = canvas.text({room.x + 3.5, room.y + large.cap_height + 2.4}, words, large);
@@ -37,9 +37,8 @@ double draw_verdict(Canvas& canvas, Rect room, const BuildPlan& plan)
     if (refused) return room.y + height + 2;
     canvas.begin(Part::paragraph);
     const double x = word.right() + 5.5, width = room.right() - x;
-    double y = canvas.paragraph({x, room.y + 0.6}, width, pulled_text(plan), lettering::name);
-    y = canvas.paragraph({x, y}, width, pushed_text(plan), lettering::close_note);
-    return std::max(room.y + height + 0.5, y);
+    canvas.fitted({x, room.y + 4.4}, width, pulled_text(plan), lettering::name);
+    return std::max(room.y + height + 0.5, canvas.paragraph({x, room.y + 6}, width, pushed_text(plan), lettering::close_note));
 }
 
 }  // namespace shaftcut::assembly_sheet

@@ -42,10 +42,36 @@ void add_list(Blocks& blocks, const std::string& heading, const std::vector<std:
     for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
 }
 
-std::string part_text(const BuildPlan& plan, const ShaftPart& part)
+// A part of one name with all its places.
+struct Fetched {
+    std::string name, places;
+    std::int64_t count = 0;
+    bool in_catalogue = false;
+};
+
+std::vector<Fetched> fetched(const BuildPlan& plan)
 {
-    const std::int64_t count = std::int64_t{part.count} * plan.count;
-    return std::to_string(count) + " × " + part.name + (part.in_catalogue ? "" : " !") + " — " + part.place;
+    std::vector<Fetched> all;
+    for (const ShaftPart& part : plan.built->parts) {
+        const auto same = std::find_if(all.begin(), all.end(), [&](const Fetched& one) { return one.name == part.name; });
+        Fetched& one = same == all.end() ? all.emplace_back(Fetched{part.name, "", 0, part.in_catalogue}) : *same;
+        one.places += (one.places.empty() ? "" : "; ") + part.place;
+        one.count += std::int64_t{part.count} * plan.count;
+    }
+    return all;
+}
+
+// Checks that could not be made, those for one reason together.
+void add_not_made(Blocks& blocks, const BuildPlan& plan)
+{
+    std::vector<std::pair<std::string, std::string>> reasons;  // and the checks' names
+    for (const Check& check : plan.checks) {
+        if (check.result != CheckResult::not_checked) continue;
+        const auto same = std::find_if(reasons.begin(), reasons.end(), [&](const auto& reason) { return reason.first == check.basis; });
+        if (same == reasons.end()) reasons.emplace_back(check.basis, spoken(check.id));
+        else same->second += ", " + spoken(check.id);
+    }
+    for (const auto& [reason, names] : reasons) add_close(blocks, Lead::none, "NOT CHECKED, " + names + ": " + reason + ".");
 }
 
 }  // namespace
@@ -68,10 +94,7 @@ std::string end_name(End end) { return end == End::tractor ? "TRACTOR END" : "IM
 Blocks part_blocks(const BuildPlan& plan)
 {
     Blocks blocks{{Lead::heading, "Fetch, for " + count_words(plan)}};
-    const auto& parts = plan.built->parts;
-    for (const ShaftPart& part : parts) add_close(blocks, Lead::tick, part_text(plan, part));
-    const bool lacking = std::any_of(parts.begin(), parts.end(), [](const ShaftPart& part) { return !part.in_catalogue; });
-    if (lacking) add_close(blocks, Lead::none, "! The catalogue has no name for it: choose it by hand.", true);
+    for (const Fetched& part : fetched(plan)) add_close(blocks, Lead::tick, std::to_string(part.count) + " × " + part.name + " — " + part.places, !part.in_catalogue);
     return blocks;
 }
 
@@ -92,8 +115,7 @@ Blocks check_blocks(const BuildPlan& plan)
         if (check.result == CheckResult::pass && has_figure(check)) add_close(blocks, Lead::none, pass_text(plan, check));
     const std::string passes = plain_passes(plan);
     if (!passes.empty()) add_close(blocks, Lead::none, "pass: " + passes);
-    for (const Check& check : plan.checks)
-        if (check.result == CheckResult::not_checked) add_close(blocks, Lead::none, "NOT CHECKED, " + spoken(check.id) + ": " + check.basis);
+    add_not_made(blocks, plan);
     return blocks;
 }
 

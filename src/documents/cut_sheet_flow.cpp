@@ -7,7 +7,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double margin = 10, indent = 5, after_block = 0.45, before_heading = 1.6, continued_height = 5.5;
+constexpr double margin = 10, indent = 5, after_close = 0.15, after_block = 0.45, before_heading = 1.6, continued_height = 5.5;
 
 struct Size {
     double width, height;
@@ -29,6 +29,8 @@ double indent_of(const Block& block)
 {
     return block.lead == Lead::tick || block.lead == Lead::bullet ? indent : 0;
 }
+
+double after(const Block& block) { return block.close ? after_close : after_block; }
 
 void draw_lead(Canvas& canvas, Point at, Lead lead)
 {
@@ -71,7 +73,7 @@ double height_of(const Canvas& canvas, double width, const Block& block)
 {
     const Lettering letters = lettering_of(block);
     const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block), letters.stretch);
-    return static_cast<double>(lines.size()) * letters.pitch() + after_block + (block.lead == Lead::heading ? before_heading : 0);
+    return static_cast<double>(lines.size()) * letters.pitch() + after(block) + (block.lead == Lead::heading ? before_heading : 0);
 }
 
 Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from)
@@ -86,7 +88,7 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
         canvas.begin(block.lead == Lead::heading ? Part::heading : Part::paragraph);
         draw_lead(canvas, {column.x, y}, block.lead);
         const double left = indent_of(block);
-        y = canvas.paragraph({column.x + left, y}, column.width - left, block.text, lettering_of(block)) + after_block;
+        y = canvas.paragraph({column.x + left, y}, column.width - left, block.text, lettering_of(block)) + after(block);
     }
     return {blocks.size(), y};
 }
