@@ -77,6 +77,7 @@ const std::vector<CommandRow>& commands()
         {"cut", "cut sheets and work orders for shafts that exist", make_cut},
         {"form", "a blank measuring form to take to the tractor", make_form},
         {"lengths", "shortest and longest operating lengths from the machine's geometry", make_lengths},
+        {"build", "parts, blanks and saw plans for shafts made to order", make_build},
         {"saw", "a saw plan for any list of pieces on any stock", make_saw},
         {"catalogue", "what the configuration holds; checks it", make_catalogue},
     };

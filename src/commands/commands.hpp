@@ -8,6 +8,7 @@
 namespace shaftcut {
 
 std::unique_ptr<Command> make_cut();
+std::unique_ptr<Command> make_build();
 std::unique_ptr<Command> make_saw();
 std::unique_ptr<Command> make_form();
 std::unique_ptr<Command> make_lengths();

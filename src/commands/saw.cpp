@@ -7,6 +7,7 @@
 #include <sstream>
 
 #include "commands.hpp"
+#include "saw_options.hpp"
 #include "saw_progress.hpp"
 #include "shaftcut/commands/configuration.hpp"
 #include "shaftcut/commands/hand_out.hpp"
@@ -14,7 +15,6 @@
 #include "shaftcut/documents/json.hpp"
 #include "shaftcut/documents/terminal.hpp"
 #include "shaftcut/reading/pieces.hpp"
-#include "shaftcut/words/parse.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -22,13 +22,8 @@ namespace {
 
 namespace po = boost::program_options;
 
-constexpr std::int64_t most_seconds = 86'400;
 // Pieces on bars to be cut differently: what one sheet or workbook is asked to hold.
 constexpr std::size_t most_rows_on_paper = 20'000;
-
-struct SawOptionTexts {
-    std::string stock, kerf, trim_start = "0", trim_end = "0", seconds = "10";
-};
 
 CommonOptionTexts common_texts()
 {
@@ -40,43 +35,14 @@ CommonOptionTexts common_texts()
 po::options_description saw_options(CommonOptionTexts& common, SawOptionTexts& texts)
 {
     po::options_description described = common_options(common);
-    described.add_options()
-        ("stock", po::value(&texts.stock)->value_name("FILE"), "bars: a file with the columns length, count and cost (default: the workshop's stock)")
-        ("kerf", po::value(&texts.kerf)->value_name("LENGTH"), "what the blade takes (default: the workshop's saw)")
-        ("trim-start", po::value(&texts.trim_start)->value_name("LENGTH"), "waste at a bar's starting end, kerf included (default: 0)")
-        ("trim-end", po::value(&texts.trim_end)->value_name("LENGTH"), "waste at a bar's other end (default: 0)")
-        ("seconds", po::value(&texts.seconds)->value_name("N"), "time allowed for the plan (default: 10)");
+    add_saw_options(described, texts, "bars: a file with the columns length, count and cost (default: the workshop's stock)");
     return described;
 }
 
-struct SawOptions {
+struct SawOptions : BladeOptions {
     CommonOptions common;
-    std::optional<Length> kerf;
-    Length trim_start, trim_end;
-    double seconds = 0;
     Units units() const { return common.units.value_or(Units::mm); }
 };
-
-// Stores what `text` says with `store`; empty, or the fault in words.
-template <class T, class Store>
-std::string taken(const std::string& option, const Parsed<T>& parsed, const Store& store)
-{
-    if (const auto* fault = std::get_if<ParseFault>(&parsed)) return option + " " + fault->wrong + "; " + fault->right;
-    store(std::get<T>(parsed));
-    return {};
-}
-
-std::string read_own_options(const SawOptionTexts& texts, SawOptions& options)
-{
-    const auto length = [&](const std::string& text) { return parse_length(text, options.units()); };
-    for (const std::string& fault :
-         {texts.kerf.empty() ? std::string() : taken("--kerf", length(texts.kerf), [&](Length kerf) { options.kerf = kerf; }),
-          taken("--trim-start", length(texts.trim_start), [&](Length trim) { options.trim_start = trim; }),
-          taken("--trim-end", length(texts.trim_end), [&](Length trim) { options.trim_end = trim; }),
-          taken("--seconds", parse_thousandths(texts.seconds, most_seconds), [&](std::int64_t ms) { options.seconds = static_cast<double>(ms) / 1000; })})
-        if (!fault.empty()) return fault;
-    return {};
-}
 
 // A list of the call, read; or the outcome to end with, its reasons said.
 template <class List>
@@ -113,7 +79,9 @@ public:
         CheckedOptions result = checked(common_texts_);
         if (!result.fault.empty()) return result.fault;
         options_.common = std::move(result.options);
-        if (const std::string fault = read_own_options(texts_, options_); !fault.empty()) return fault;
+        const CheckedBladeOptions blade = checked(texts_, options_.units());
+        if (!blade.fault.empty()) return blade.fault;
+        static_cast<BladeOptions&>(options_) = blade.options;
         if (files_.empty()) return "no list is named; give one file of pieces";
         if (!is_utf8(files_.front())) return "the name of the file of pieces is not UTF-8 text, and the documents are named after it; rename it";
         return files_.size() > 1 ? shaftcut::quoted(files_[1]) + " is not expected; saw takes one file of pieces" : "";

@@ -95,10 +95,10 @@ Json postures(const MachineExtremes& extremes)
     return at;
 }
 
-Json checks(const WorkOrder& order)
+Json json_of(const std::vector<Check>& checks)
 {
     Json list = Json::array();
-    for (const Check& check : order.checks)
+    for (const Check& check : checks)
         list.push_back({{"id", to_word(check.id)},
                         {"result", to_word(check.result)},
                         {"value", thousandths(check.value)},
@@ -119,6 +119,71 @@ Json saw_bar(const SawOrder& order, const SawBar& bar)
     Json pieces = Json::array();
     for (const std::size_t piece : bar.pieces) pieces.push_back(order.task.pieces[piece].length.mm());
     return {{"stock_mm", bar_number(order.task.stock[bar.stock].length)}, {"count", bar.count}, {"pieces_mm", std::move(pieces)}, {"leftover_mm", bar.leftover.mm()}};
+}
+
+// The plan's own fields, in the order of a saw plan's JSON.
+Json saw_plan(const SawOrder& order)
+{
+    Json bars = Json::array();
+    for (const SawBar& bar : order.plan.bars) bars.push_back(saw_bar(order, bar));
+    return {{"bars", std::move(bars)},
+            {"bars_used", order.totals.bars},
+            {"cost", cost_number(order.plan.cost)},
+            {"lower_bound", cost_number(order.plan.lower_bound)},
+            {"proven_optimal", order.plan.proven_optimal},
+            {"seconds", std::round(order.seconds * 1000) / 1000}};
+}
+
+Json blanks(const BuildPlan& plan)
+{
+    if (!plan.built) return nullptr;
+    const BuiltLengths& lengths = plan.built->lengths;
+    return {{"inner_tube", lengths.blank[Tube::inner].mm()},
+            {"outer_tube", lengths.blank[Tube::outer].mm()},
+            {"inner_guard", number(lengths.guard_blank[Tube::inner])},
+            {"outer_guard", number(lengths.guard_blank[Tube::outer])}};
+}
+
+Json halves(const BuildPlan& plan)
+{
+    if (!plan.built) return nullptr;
+    const BuiltLengths& lengths = plan.built->lengths;
+    return {{"inner_half", lengths.half[Tube::inner].mm()},
+            {"outer_half", lengths.half[Tube::outer].mm()},
+            {"inner_guard_half", number(lengths.guard_half[Tube::inner])},
+            {"outer_guard_half", number(lengths.guard_half[Tube::outer])}};
+}
+
+Json parts(const BuildPlan& plan)
+{
+    Json list = Json::array();
+    if (plan.built)
+        for (const PartCount& part : counted(plan.built->parts, plan.count)) list.push_back({{"name", part.name}, {"count", part.count}});
+    return list;
+}
+
+// Where the finished shaft may be used, measured as its closed length is.
+Json use(const BuildPlan& plan)
+{
+    if (!plan.built) return nullptr;
+    const UseRange& range = plan.built->use;
+    Json json = {{"shortest", range.shortest[plan.reference].mm()}};
+    for (const Range of : all_ranges) json[std::string("longest_") + to_word(of)] = range.longest[of] ? Json((*range.longest[of])[plan.reference].mm()) : Json(nullptr);
+    return json;
+}
+
+Json operations(const BuildPlan& plan)
+{
+    Json list = Json::array();
+    if (plan.built)
+        for (const Operation& operation : plan.built->operations) list.push_back({{"work", to_word(operation.work)}, {"does", operation.does}});
+    return list;
+}
+
+Json mass(const BuildPlan& plan)
+{
+    const auto grams = plan.built ? plan.built->tubes_mass : std::nullopt;
+    return thousandths(grams);
 }
 
 std::string dumped(const Json& json, JsonLayout layout) { return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n"; }
@@ -147,23 +212,54 @@ std::string json_of(const WorkOrder& order, JsonLayout layout)
                        {"keep_mm", kept(order)},
                        {"overlap_mm", overlaps(order)},
                        {"joint_angle_deg", angles(order)},
-                       {"checks", checks(order)},
+                       {"checks", json_of(order.checks)},
                        {"ways_out", order.ways_out},
                        {"notes", order.notes}};
     return dumped(json, layout);
 }
 
-std::string json_of(const SawOrder& order, JsonLayout layout)
+std::string json_of(const SawOrder& order, JsonLayout layout) { return dumped(saw_plan(order), layout); }
+
+BatchJson::BatchJson(JsonLayout layout) : between_(layout == JsonLayout::indented ? "\n" : ""), text_("{\"orders\": [") {}
+
+void BatchJson::add_entry(const std::string& json)
 {
-    Json bars = Json::array();
-    for (const SawBar& bar : order.plan.bars) bars.push_back(saw_bar(order, bar));
-    const Json json = {{"bars", std::move(bars)},
-                       {"bars_used", order.totals.bars},
-                       {"cost", cost_number(order.plan.cost)},
-                       {"lower_bound", cost_number(order.plan.lower_bound)},
-                       {"proven_optimal", order.plan.proven_optimal},
-                       {"seconds", std::round(order.seconds * 1000) / 1000}};
-    return dumped(json, layout);
+    text_ += (first_ ? "" : ",") + between_ + json;
+    first_ = false;
+}
+
+void BatchJson::add(const BuildPlan& plan)
+{
+    const Json json = {{"order", plan.order},
+                       {"verdict", to_word(plan.verdict)},
+                       {"reasons", plan.reasons},
+                       {"blanks_mm", blanks(plan)},
+                       {"half_mm", halves(plan)},
+                       {"closed_mm", plan.built ? Json(plan.built->closed_at[plan.reference].mm()) : Json(nullptr)},
+                       {"parts", parts(plan)},
+                       {"checks", json_of(plan.checks)},
+                       {"count", plan.count},
+                       {"reference", to_word(plan.reference)},
+                       {"use_mm", use(plan)},
+                       {"tubes_kg", mass(plan)},
+                       {"operations", operations(plan)},
+                       {"ways_out", plan.ways_out},
+                       {"notes", plan.notes}};
+    add_entry(json.dump());
+}
+
+std::string BatchJson::finished(const std::vector<ProfilePlan>& plans)
+{
+    text_ += between_ + "], \"saw\": [";
+    first_ = true;
+    for (const ProfilePlan& plan : plans) {
+        Json json = {{"stock", plan.profile}};
+        if (plan.order) json.update(saw_plan(*plan.order));
+        else json.update({{"bars", nullptr}, {"bars_used", nullptr}, {"cost", nullptr}, {"lower_bound", nullptr}, {"proven_optimal", nullptr}, {"seconds", nullptr}});
+        json["refusal"] = plan.order ? Json(nullptr) : Json(plan.refusal);
+        add_entry(json.dump());
+    }
+    return text_ + between_ + "]}\n";
 }
 
 }  // namespace shaftcut

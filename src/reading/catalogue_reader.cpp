@@ -6,6 +6,7 @@
 #include "shaftcut/reading/each_once.hpp"
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/reading/limits_reader.hpp"
+#include "shaftcut/reading/parts_reader.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -18,6 +19,7 @@ template <> struct Words<Shortening> { static constexpr std::array all{"forbidde
 namespace {
 
 constexpr int most_speed = 10'000;
+constexpr std::int64_t most_mass_per_metre = 1000;  // kg
 
 // The names met so far of one kind of thing.
 class Names {
@@ -49,6 +51,7 @@ Cross read_cross(Element& element)
     Cross cross;
     cross.cap = element.required("cap").positive_length().value_or(Length());
     cross.span = element.required("span").positive_length().value_or(Length());
+    cross.part = element.optional("part").name().value_or("");
     return cross;
 }
 
@@ -65,6 +68,14 @@ bool read_shortening_forbidden(Element& element)
     return element.optional("shortening").word<Shortening>().has_value();
 }
 
+// Its hole is in the tube, so beyond the tube's inner end.
+std::optional<Length> read_pin_hole(const Attribute& attribute, std::optional<Length> seat)
+{
+    const auto hole = attribute.length();
+    if (hole && seat && *hole <= *seat) attribute.fault("pin-hole " + quoted(attribute.value()) + " is not beyond the seat", "measure it, as the seat, from the inner cross");
+    return hole;
+}
+
 SeriesHalf read_half(Element& element)
 {
     SeriesHalf half;
@@ -76,6 +87,8 @@ SeriesHalf read_half(Element& element)
     half.guard_shoulder = element.optional("guard-shoulder").length();
     half.guard_seat = element.optional("guard-seat").length();
     half.guard_seat_wide_angle = element.optional("guard-seat-wide-angle").length();
+    half.pin_hole = read_pin_hole(element.optional("pin-hole"), half.seat);
+    half.mass_per_metre = element.optional("mass-per-metre").thousandths(most_mass_per_metre);
     half.shortening_forbidden = read_shortening_forbidden(element);
     return half;
 }
@@ -142,6 +155,7 @@ Series read_series(Element& element, Names& names, const KnownNames& connections
     element.at_most_one("wide-angle", [&](Element& joint) { series.wide_angle = read_wide_angle(joint); });
     series.halves = read_halves(element);
     series.yokes = read_yokes(element, connections);
+    series.parts = read_parts(element, connections);
     element.at_most_one("limits", [&](Element& limits) { series.limits = read_limits(limits); });
     element.at_most_one("closed-lengths", [&](Element& lengths) { series.closed_lengths = lengths.lengths(); });
     return series;

@@ -183,28 +183,40 @@ Problems unreadable(std::string_view text, const std::string& file)
     return one_problem(place, "the line is not UTF-8 text", "save the file as UTF-8");
 }
 
+CsvReading failed(const std::string& file, const Problems& problems)
+{
+    CsvReading reading{{}, Faults(file)};
+    for (const Problem& problem : problems) reading.faults.add({problem.place.line, problem.place.column}, problem.wrong, problem.right);
+    return reading;
+}
+
 }  // namespace
 
-std::variant<CsvRows, Problems> read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns)
+CsvReading read_sound_lines(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns)
 {
-    Problems problems = unreadable(text, file);
-    if (!problems.empty()) return problems;
+    if (const Problems problems = unreadable(text, file); !problems.empty()) return failed(file, problems);
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
     const std::vector<Line> lines = lines_of(text);
-    if (lines.empty()) return one_problem({file, 1, 1}, "the file is empty", "the first line names the columns " + listed(names_of(columns), "and"));
+    if (lines.empty())
+        return failed(file, one_problem({file, 1, 1}, "the file is empty", "the first line names the columns " + listed(names_of(columns), "and")));
     const Header header(Splitter(lines[0], file).run(), columns, {file, lines[0].number, 1});
-    if (!header.problems.empty()) return header.problems;
-    CsvRows rows;
-    for (std::size_t i = 1; i < lines.size() && problems.size() < most_problems; ++i) {
+    CsvReading reading = failed(file, header.problems);
+    for (std::size_t i = 1; i < lines.size() && header.problems.empty(); ++i) {
         Fields fields = Splitter(lines[i], file).run();
         if (fields.problems.empty() && fields.cells.size() != header.fields())
             fields.problems = one_problem({file, lines[i].number, 1}, "the line has " + std::to_string(fields.cells.size()) + " fields",
                                           "write " + std::to_string(header.fields()) + ", as the first line names");
-        if (fields.problems.empty()) rows.push_back(header.sorted(fields.cells));
-        problems.insert(problems.end(), fields.problems.begin(), fields.problems.end());
+        if (fields.problems.empty()) reading.rows.push_back(header.sorted(fields.cells));
+        for (const Problem& problem : fields.problems) reading.faults.add({problem.place.line, problem.place.column}, problem.wrong, problem.right);
     }
-    if (!problems.empty()) return problems;
-    return rows;
+    return reading;
+}
+
+std::variant<CsvRows, Problems> read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns)
+{
+    CsvReading reading = read_sound_lines(text, file, columns);
+    if (!reading.faults.none()) return reading.faults.listed();
+    return std::move(reading.rows);
 }
 
 }  // namespace shaftcut

@@ -7,6 +7,7 @@ namespace shaftcut {
 namespace {
 
 constexpr std::size_t most_label_characters = 100;
+constexpr std::size_t most_profile_characters = 60;
 
 // Collects what was read and what was wrong.
 class Reader {
@@ -37,6 +38,23 @@ public:
         if (code_points(cell.text).size() > most_label_characters)
             fault(cell, quoted(cell.text) + " is too long for a label", "write at most " + std::to_string(most_label_characters) + " characters");
         return cell.text;
+    }
+
+    std::string profile(const CsvCell& cell)
+    {
+        const std::size_t characters = code_points(cell.text).size();
+        if (characters == 0 || characters > most_profile_characters)
+            fault(cell, quoted(cell.text) + " is no profile's name", "write 1 to " + std::to_string(most_profile_characters) + " characters, as the catalogue calls the tube");
+        return cell.text;
+    }
+
+    SawStock bar(const CsvCell& length_cell, const CsvCell& count, const CsvCell& cost_cell)
+    {
+        SawStock stock;
+        stock.length = length(length_cell);
+        if (!count.text.empty()) stock.count = whole(count, 0);
+        stock.cost = cost_cell.text.empty() ? stock.length.um() * cost_of_a_micrometre : cost(cost_cell);
+        return stock;
     }
 
 private:
@@ -83,15 +101,25 @@ std::variant<StockList, Problems> read_stock(std::string_view text, const std::s
     StockList list;
     Reader reader(units);
     for (const auto& row : std::get<CsvRows>(rows)) {
-        SawStock stock;
-        stock.length = reader.length(row[0]);
-        if (!row[1].text.empty()) stock.count = reader.whole(row[1], 0);
-        stock.cost = row[2].text.empty() ? stock.length.um() * cost_of_a_micrometre : reader.cost(row[2]);
-        list.stock.push_back(stock);
+        list.stock.push_back(reader.bar(row[0], row[1], row[2]));
         list.places.push_back(row[0].place);
     }
     if (!reader.problems.empty()) return std::move(reader.problems);
     return list;
+}
+
+std::variant<std::vector<ProfileStock>, Problems> read_profile_stock(std::string_view text, const std::string& file, Units units)
+{
+    const auto rows = read_csv(text, file, {{"profile", true}, {"length", true}, {"count", false}, {"cost", false}});
+    if (const auto* problems = std::get_if<Problems>(&rows)) return *problems;
+    std::vector<ProfileStock> stock;
+    Reader reader(units);
+    for (const auto& row : std::get<CsvRows>(rows)) {
+        std::string profile = reader.profile(row[0]);
+        stock.push_back({std::move(profile), reader.bar(row[1], row[2], row[3])});
+    }
+    if (!reader.problems.empty()) return std::move(reader.problems);
+    return stock;
 }
 
 }  // namespace shaftcut

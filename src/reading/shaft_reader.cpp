@@ -4,6 +4,7 @@
 
 #include "shaftcut/reading/each_once.hpp"
 #include "shaftcut/reading/measurement_reader.hpp"
+#include "shaftcut/trade/build_order.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -12,6 +13,60 @@ namespace {
 constexpr int most_speed = 10'000;  // min^-1
 constexpr int first_year = 1950;
 constexpr int last_year = 2100;
+
+JobEnd read_end(Element& end, const KnownNames& connections)
+{
+    JobEnd read;
+    read.connection = end.optional("connection").one_of(connections);
+    read.onto = end.optional("onto").one_of(connections);
+    read.lock = end.optional("lock").word<Lock>();
+    read.device = end.optional("device").word<Device>();
+    read.place = end.place();
+    return read;
+}
+
+// Both ends, and where their joints are stated.
+struct EndsReading {
+    PerEach<End, JobEnd> ends;
+    PerEach<End, std::optional<Attribute>> joints;
+};
+
+EndsReading read_ends(Element& element, const KnownNames& connections)
+{
+    EndsReading reading;
+    EachOnce<End> sides;
+    element.each("end", [&](Element& end) {
+        const auto side = sides.take(end.required("side"), "end with side");
+        const Attribute joint = end.required("joint");
+        const auto kind = joint.word<JointKind>();
+        JobEnd read = read_end(end, connections);
+        if (!side) return;
+        read.joint = kind.value_or(JointKind::standard);
+        reading.ends[*side] = std::move(read);
+        reading.joints[*side] = joint;
+    });
+    for (const End side : both_ends)
+        if (!sides.met(side)) element.fault(std::string("shaft holds no end with side ") + to_word(side), "add one");
+    return reading;
+}
+
+bool has_wide_angle(const PerEach<End, JobEnd>& ends)
+{
+    return std::any_of(both_ends.begin(), both_ends.end(), [&](End end) { return ends[end].joint == JointKind::wide_angle; });
+}
+
+void check_joints_of(const Series& series, const EndsReading& reading)
+{
+    for (const End end : both_ends)
+        if (!series.wide_angle && reading.joints[end] && reading.ends[end].joint == JointKind::wide_angle)
+            reading.joints[end]->fault("joint \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write joint=\"standard\", or another series");
+}
+
+// Nothing says from which cross of this shaft's wide-angle joint its closed length runs.
+bool lacks_reference(const Series& series, const PerEach<End, JobEnd>& ends)
+{
+    return series.wide_angle && has_wide_angle(ends) && !series.wide_angle_reference && !usual_reference(series.shape);
+}
 
 class ShaftReader {
 public:
@@ -24,20 +79,17 @@ public:
 private:
     void read_attributes();
     void read_closed(Element& closed);
-    void read_ends();
-    JobEnd read_end(Element& end);
     void read_halves();
     void check_series() const;
     void check_wide_angle_of(const Series& series) const;
     void check_without_series() const;
-    bool has_wide_angle() const;
 
     Element& element_;
     const Catalogue& catalogue_;
     KnownNames connections_;
     Attribute series_, shape_, spacing_;
     std::optional<Attribute> reference_;  // the closed length's
-    PerEach<End, std::optional<Attribute>> joints_;
+    EndsReading ends_;
     JobShaft shaft_;
 };
 
@@ -59,34 +111,6 @@ void ShaftReader::read_closed(Element& closed)
     reference_ = closed.optional("reference");
     shaft_.closed_reference = reference_->word<Reference>();
     shaft_.closed = read_measurement(length, closed.optional("plus-minus").length()).value_or(Measurement{});
-}
-
-JobEnd ShaftReader::read_end(Element& end)
-{
-    JobEnd read;
-    read.connection = end.optional("connection").one_of(connections_);
-    read.onto = end.optional("onto").one_of(connections_);
-    read.lock = end.optional("lock").word<Lock>();
-    read.device = end.optional("device").word<Device>();
-    read.place = end.place();
-    return read;
-}
-
-void ShaftReader::read_ends()
-{
-    EachOnce<End> sides;
-    element_.each("end", [&](Element& end) {
-        const auto side = sides.take(end.required("side"), "end with side");
-        const Attribute joint = end.required("joint");
-        const auto kind = joint.word<JointKind>();
-        JobEnd read = read_end(end);
-        if (!side) return;
-        read.joint = kind.value_or(JointKind::standard);
-        shaft_.ends[*side] = std::move(read);
-        joints_[*side] = joint;
-    });
-    for (const End side : both_ends)
-        if (!sides.met(side)) element_.fault(std::string("shaft holds no end with side ") + to_word(side), "add one");
 }
 
 JobHalf read_half(Element& half)
@@ -115,18 +139,10 @@ void ShaftReader::read_halves()
     });
 }
 
-bool ShaftReader::has_wide_angle() const
-{
-    return std::any_of(both_ends.begin(), both_ends.end(), [&](End end) { return shaft_.ends[end].joint == JointKind::wide_angle; });
-}
-
 void ShaftReader::check_wide_angle_of(const Series& series) const
 {
-    for (const End end : both_ends)
-        if (!series.wide_angle && joints_[end] && shaft_.ends[end].joint == JointKind::wide_angle)
-            joints_[end]->fault("joint \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write joint=\"standard\", or another series");
-    const bool known = series.wide_angle_reference || usual_reference(series.shape);
-    if (series.wide_angle && has_wide_angle() && !known && reference_ && !reference_->given())
+    check_joints_of(series, ends_);
+    if (lacks_reference(series, ends_.ends) && reference_ && !reference_->given())
         reference_->fault("closed has no reference, and series " + quoted(series.name) + " does not state one",
                           "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
 }
@@ -142,7 +158,7 @@ void ShaftReader::check_series() const
 void ShaftReader::check_without_series() const
 {
     if (!shape_.given()) element_.fault("shaft has neither series nor shape", "state the series, or shape=\"...\" for one of no known series");
-    if (!has_wide_angle()) return;
+    if (!has_wide_angle(ends_.ends)) return;
     if (!spacing_.given()) spacing_.fault("shaft has a wide-angle joint and neither series nor spacing", "add spacing=\"...\", centre to centre of the joint's crosses");
     if (reference_ && !reference_->given())
         reference_->fault("closed has no reference, and no series states one", "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
@@ -152,7 +168,8 @@ JobShaft ShaftReader::read()
 {
     read_attributes();
     element_.one("closed", [this](Element& closed) { read_closed(closed); });
-    read_ends();
+    ends_ = read_ends(element_, connections_);
+    shaft_.ends = ends_.ends;
     read_halves();
     if (series_.given()) check_series();
     else check_without_series();
@@ -164,6 +181,30 @@ JobShaft ShaftReader::read()
 JobShaft read_shaft(Element& element, const Catalogue& catalogue)
 {
     return ShaftReader(element, catalogue).read();
+}
+
+OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue)
+{
+    OrderedShaft ordered;
+    JobShaft& shaft = ordered.shaft;
+    shaft.place = element.place();
+    shaft.series = element.required("series").one_of(names_in(catalogue.series, "the catalogue"));
+    shaft.role = element.required("role").word<Role>().value_or(Role::primary);
+    shaft.speed = element.optional("speed").whole(1, most_speed);
+    shaft.inner_tube = element.required("inner-tube").word<End>().value_or(End::implement);
+    ordered.guard = element.optional("guard").word<Guarded>() != Guarded::no;
+    element.at_most_one("closed", [&](Element& closed) {
+        shaft.closed_reference = closed.optional("reference").word<Reference>();
+        ordered.closed = read_measurement(closed.required("length"), std::nullopt).value_or(Measurement{});
+    });
+    const EndsReading ends = read_ends(element, names_in(catalogue.connections, "the catalogue"));
+    shaft.ends = ends.ends;
+    for (const End end : both_ends) shaft.ends[end].device = shaft.ends[end].device.value_or(Device::none);
+    if (!shaft.series) return ordered;
+    const Series& series = *find_series(catalogue, *shaft.series);
+    check_joints_of(series, ends);
+    ordered.lacks_reference = lacks_reference(series, shaft.ends) && !shaft.closed_reference;
+    return ordered;
 }
 
 }  // namespace shaftcut

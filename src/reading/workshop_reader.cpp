@@ -35,7 +35,12 @@ Workshop read_root(Element& element)
     element.one("measuring", [&](Element& measuring) {
         workshop.measuring_plus_minus = measuring.required("plus-minus").length().value_or(Length());
     });
-    element.each("stock", [&](Element& stock) { workshop.stock.push_back(read_stock_bar(stock)); });
+    element.each("stock", [&](Element& stock) {
+        const Attribute profile = stock.optional("profile");
+        const SawStock bar = read_stock_bar(stock);
+        if (profile.given()) workshop.profile_stock.push_back({profile.name().value_or(""), bar});
+        else workshop.stock.push_back(bar);
+    });
     return workshop;
 }
 

@@ -58,8 +58,8 @@ TEST_CASE("every fault with its place, in one go")
     CHECK(faults("lenght,count,count\n1,2,3\n")
           == std::vector<std::string>{
               "p.csv:1:1: the column length is missing; the first line names the columns length, count and label",
-              "p.csv:1:8: the column count stands there twice; name each column once",
-              "p.csv:1:1: unknown column \"lenght\"; did you mean length? the columns are length, count and label"});
+              "p.csv:1:1: unknown column \"lenght\"; did you mean length? the columns are length, count and label",
+              "p.csv:1:8: the column count stands there twice; name each column once"});
     CHECK(faults("length;count\n1;2\n").back() == "p.csv:1:1: \"length;count\" is one field; separate the fields by commas");
 }
 
@@ -76,5 +76,16 @@ TEST_CASE("faults beyond the limit are not listed")
 {
     std::string text = "length,count\n";
     for (int i = 0; i < 1000; ++i) text += "1\n";
-    CHECK(faults(text).size() == most_problems);
+    const auto listed = faults(text);
+    CHECK(listed.size() == most_problems + 1);
+    CHECK(listed.back() == "p.csv:201:1: 800 more faults are not listed; mend those above first");
+}
+
+TEST_CASE("the sound lines of a list with faults")
+{
+    const CsvReading reading = read_sound_lines("length,count\n1,2\n3\n4,5\n", "p.csv", {{"length", true}, {"count", true}});
+    REQUIRE(reading.rows.size() == 2);
+    CHECK(reading.rows[1][0].text == "4");
+    CHECK(reading.faults.count() == 1);
+    CHECK(read_sound_lines("lenght\n1\n", "p.csv", {{"length", true}}).rows.empty());
 }

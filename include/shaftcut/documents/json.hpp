@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "shaftcut/trade/batch.hpp"
 #include "shaftcut/trade/saw_order.hpp"
 #include "shaftcut/trade/work_order.hpp"
 
@@ -20,5 +21,22 @@ std::string json_of(const SawOrder& order, JsonLayout layout);
 // What the machines' geometry gives: telescoping lengths, joint angles, and the posture of each under the same names. What
 // no range states is null.
 std::string lengths_json_of(const WorkOrder& order, JsonLayout layout);
+
+// A batch of shafts made to order: one document, put together order by order so that no order need be kept. Each order and each plan
+// stands on a line of its own where `layout` is indented. A refused order's lengths are null and its parts empty.
+class BatchJson {
+public:
+    explicit BatchJson(JsonLayout layout);
+    void add(const BuildPlan& plan);
+    // Ends with a newline.
+    std::string finished(const std::vector<ProfilePlan>& plans);
+
+private:
+    void add_entry(const std::string& json);
+
+    std::string between_;  // entries
+    std::string text_;
+    bool first_ = true;
+};
 
 }  // namespace shaftcut

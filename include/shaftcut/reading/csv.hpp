@@ -9,12 +9,13 @@
 #include <variant>
 #include <vector>
 
+#include "shaftcut/reading/faults.hpp"
 #include "shaftcut/words/problem.hpp"
 
 namespace shaftcut {
 
 inline constexpr std::size_t most_csv_bytes = 16 * 1024 * 1024;
-inline constexpr std::size_t most_problems = 200;  // further faults are not listed
+inline constexpr std::size_t most_problems = Faults::most_listed;  // further faults are counted, not listed
 
 struct CsvColumn {
     std::string name;
@@ -35,5 +36,13 @@ using CsvRows = std::vector<std::vector<CsvCell>>;
 // followed by anything but a comma, a quote inside a field without quotes, a control character.
 // A file with nothing under its header gives no rows.
 std::variant<CsvRows, Problems> read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns);
+
+// The lines that can be read, and what is wrong with the others: for lists whose good lines are still worked on. Where the
+// header or the file as a whole is at fault there are no rows.
+struct CsvReading {
+    CsvRows rows;
+    Faults faults;
+};
+CsvReading read_sound_lines(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns);
 
 }  // namespace shaftcut

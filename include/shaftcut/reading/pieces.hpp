@@ -1,8 +1,10 @@
-// The two lists of a saw plan: PIECES.csv with the columns length, count, label and STOCK.csv with length, count, cost.
+// The lists of saw plans: PIECES.csv with the columns length, count, label, STOCK.csv with length, count, cost, and for shafts made to
+// order the bars of each profile with profile, length, count, cost.
 // Checked by tests/reading/pieces_test.cpp.
 #pragma once
 
 #include "shaftcut/reading/csv.hpp"
+#include "shaftcut/trade/catalogue.hpp"
 #include "shaftcut/trade/saw.hpp"
 
 namespace shaftcut {
@@ -24,5 +26,8 @@ std::variant<PieceList, Problems> read_pieces(std::string_view text, const std::
 // An empty count: as many as needed; an empty cost: the bar's length in millimetres. A count is 0 or more; a cost is a decimal
 // number from 0 to 1000000 with at most 6 places. Both columns may be left out.
 std::variant<StockList, Problems> read_stock(std::string_view text, const std::string& file, Units units);
+
+// The same with a profile's name in each line, 1 to 60 characters.
+std::variant<std::vector<ProfileStock>, Problems> read_profile_stock(std::string_view text, const std::string& file, Units units);
 
 }  // namespace shaftcut

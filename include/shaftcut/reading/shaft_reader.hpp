@@ -13,4 +13,16 @@ namespace shaftcut {
 // runs. Checked in tests/reading/job_reader_test.cpp and by tests/reading/bad/.
 JobShaft read_shaft(Element& element, const Catalogue& catalogue);
 
+// A shaft to be made: a job's, of a series, without halves, with its closed length where that is ordered.
+struct OrderedShaft {
+    JobShaft shaft;
+    bool guard = true;
+    std::optional<Measurement> closed;
+    bool lacks_reference = false;  // it has a wide-angle joint, and neither it nor its series states from which cross it is measured
+};
+
+// Reads a `shaft` element of an order. An end that states no device gets none. Faults as above, as far as a new shaft has what they are about; a reference that is
+// lacking is for the reader of the order, who knows the fits.
+OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue);
+
 }  // namespace shaftcut

@@ -7,6 +7,10 @@ namespace shaftcut {
 
 inline constexpr int most_shafts_of_an_order = 10'000;
 
+// Whether a shaft is made with its guard, as lists of orders write it.
+enum class Guarded { yes, no };
+template <> struct Words<Guarded> { static constexpr std::array all{"yes", "no"}; };
+
 // Either `closed` or `fits` says how long it is to be: never both, never neither.
 struct BuildOrder {
     std::string order;

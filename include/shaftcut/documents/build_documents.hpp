@@ -1,0 +1,20 @@
+// The documents of shafts made to order, by format.
+#pragma once
+
+#include <vector>
+
+#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/trade/batch.hpp"
+
+namespace shaftcut {
+
+// Of the whole batch, but for its JSON: NAME-saw-plan.pdf, every profile's saw sheets one after the other. None where nothing is sawn.
+std::vector<Document> batch_documents(const Batch& batch, Format format, Paper paper);
+
+// The names that batch_documents() and the JSON of a batch called `name` may have.
+std::vector<std::string> batch_document_names(const std::string& name, Format format);
+
+// The batch's JSON under its name.
+Document batch_json_document(const std::string& name, std::string json);
+
+}  // namespace shaftcut

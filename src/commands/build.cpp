@@ -1,0 +1,197 @@
+// shaftcut build: parts, blanks and saw plans for shafts made to order.
+#include <algorithm>
+#include <chrono>
+#include <filesystem>
+#include <ostream>
+#include <sstream>
+
+#include "batch_saw.hpp"
+#include "commands.hpp"
+#include "saw_options.hpp"
+#include "shaftcut/commands/configuration.hpp"
+#include "shaftcut/commands/hand_out.hpp"
+#include "shaftcut/documents/build_documents.hpp"
+#include "shaftcut/documents/build_terminal.hpp"
+#include "shaftcut/documents/json.hpp"
+#include "shaftcut/reading/orders_reader.hpp"
+#include "shaftcut/reading/pieces.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+namespace po = boost::program_options;
+
+CommonOptionTexts common_texts()
+{
+    CommonOptionTexts texts;
+    texts.formats = "pdf,json";
+    texts.offered = "pdf and json";
+    texts.default_units = "an XML list's own, mm for CSV";
+    return texts;
+}
+
+po::options_description build_options(CommonOptionTexts& common, SawOptionTexts& texts)
+{
+    po::options_description described = common_options(common);
+    add_saw_options(described, texts, "bars of each profile that it names, instead of the workshop's: a file with the columns profile, length, count and cost");
+    return described;
+}
+
+std::string formats_fault(const std::vector<Format>& formats)
+{
+    const auto written = [](Format format) { return format == Format::pdf || format == Format::json; };
+    if (std::all_of(formats.begin(), formats.end(), written)) return {};
+    return "--formats: build writes pdf and json";
+}
+
+enum class ListKind { csv, xml };
+
+// By the file's name, in either case.
+std::optional<ListKind> kind_of(const std::string& path)
+{
+    std::string end = std::filesystem::path(path).extension().string();
+    std::transform(end.begin(), end.end(), end.begin(), [](unsigned char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : static_cast<char>(c); });
+    if (end == ".csv") return ListKind::csv;
+    return end == ".xml" ? std::optional(ListKind::xml) : std::nullopt;
+}
+
+class BuildCommand final : public Command {
+public:
+    std::string set_up(const std::vector<std::string>& arguments) override
+    {
+        if (const std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
+        CheckedOptions result = checked(common_texts_);
+        if (!result.fault.empty()) return result.fault;
+        options_ = std::move(result.options);
+        if (const std::string fault = formats_fault(options_.formats); !fault.empty()) return fault;
+        CheckedBladeOptions blade = checked(texts_, options_.units.value_or(Units::mm));
+        if (!blade.fault.empty()) return blade.fault;
+        blade_ = blade.options;
+        return files_fault();
+    }
+
+    Outcome run(Console& console) override
+    {
+        const ConfigurationRead read = read_configuration(options_.config, console);
+        if (!read.configuration) return read.outcome;
+        const auto source = load_or_report(files_.front(), console);
+        if (!source) return Outcome::unwritable;
+        const auto stock = read_own_stock(read.configuration->workshop, console);
+        if (!stock.first) return stock.second;
+        const Catalogue& catalogue = read.configuration->catalogue;
+        const OrderList list = kind_of(files_.front()) == ListKind::csv ? read_orders_csv(*source, catalogue, options_.units.value_or(Units::mm))
+                                                                        : read_orders_xml(*source, catalogue);
+        report(list.problems, console);
+        const Outcome faults = list.problems.empty() ? Outcome::answered : Outcome::bad_input;
+        if (list.orders.empty()) return faults;
+        if (const Outcome outcome = make_folder(options_, console); outcome != Outcome::answered) return outcome;
+        return std::max(faults, build(list, *read.configuration, *stock.first, console));
+    }
+
+    std::string help() const override
+    {
+        std::ostringstream text;
+        text << "shaftcut build ORDERS.csv|ORDERS.xml\n\nMakes out a whole list of shafts made to order: half lengths, blanks, checks, parts and operations of each, and saw\n"
+                "plans for all of them together (PDF), and the figures (JSON). Ctrl-C ends the search for saw plans with the best so far.\n\n"
+             << described_;
+        return text.str();
+    }
+
+private:
+    std::string files_fault() const
+    {
+        if (files_.empty()) return "no list is named; give one file of orders, CSV or XML";
+        if (files_.size() > 1) return shaftcut::quoted(files_[1]) + " is not expected; build takes one file of orders";
+        if (!is_utf8(files_.front())) return "the name of the file of orders is not UTF-8 text, and the documents are named after it; rename it";
+        return kind_of(files_.front()) ? "" : shaftcut::quoted(files_.front()) + " is neither .csv nor .xml; name it after what it holds";
+    }
+
+    std::string list_name() const { return std::filesystem::path(files_.front()).stem().string(); }
+
+    // The bars to saw from, those of the stock file for the profiles that it names; or the outcome to end with, its reasons said.
+    std::pair<std::optional<BatchSaw>, Outcome> read_own_stock(const Workshop& workshop, Console& console) const
+    {
+        BatchSaw saw{blade_.kerf.value_or(workshop.saw.kerf), blade_.trim_start, blade_.trim_end, workshop.saw.reusable_leftover.value_or(Length()),
+                     workshop.stock, workshop.profile_stock};
+        if (texts_.stock.empty()) return {std::move(saw), Outcome::answered};
+        const auto source = load_or_report(texts_.stock, console);
+        if (!source) return {std::nullopt, Outcome::unwritable};
+        const auto read = read_profile_stock(source->bytes, texts_.stock, options_.units.value_or(Units::mm));
+        if (const auto* problems = std::get_if<Problems>(&read)) {
+            report(*problems, console);
+            return {std::nullopt, Outcome::bad_input};
+        }
+        const auto& own = std::get<std::vector<ProfileStock>>(read);
+        std::erase_if(saw.profile_stock, [&](const ProfileStock& bars) {
+            return std::any_of(own.begin(), own.end(), [&](const ProfileStock& one) { return one.profile == bars.profile; });
+        });
+        saw.profile_stock.insert(saw.profile_stock.end(), own.begin(), own.end());
+        return {std::move(saw), Outcome::answered};
+    }
+
+    Outcome build(const OrderList& list, const Configuration& configuration, const BatchSaw& saw, Console& console) const
+    {
+        const Units units = options_.units.value_or(list.units);
+        BatchBuilder builder(list_name(), configuration.workshop.name, units);
+        BatchJson json(options_.to_standard_output() ? JsonLayout::one_line : JsonLayout::indented);
+        Outcome outcome = Outcome::answered;
+        for (std::size_t i = 0; i < list.orders.size(); ++i) {
+            const BuildOrder& order = list.orders[i];
+            const BuildPlan plan = plan_build(order, configuration.catalogue, configuration.workshop, units);
+            if (!plan.built) outcome = Outcome::refused;
+            builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
+            json.add(plan);
+            words(console) << terminal_text(plan, colour(console));
+            show_progress(i + 1, list.orders.size(), console);
+        }
+        Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
+        if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = Outcome::refused;
+        return std::max(outcome, hand_out_batch(batch, json.finished(batch.plans), console));
+    }
+
+    Outcome hand_out_batch(const Batch& batch, const std::string& json, Console& console) const
+    {
+        const std::string text = terminal_text(batch, colour(console));
+        if (options_.to_standard_output()) {
+            console.err << text;
+            return hand_out_json(json, console);
+        }
+        std::vector<Document> documents;
+        for (const Format format : options_.formats) {
+            if (format == Format::json) documents.push_back(batch_json_document(batch.name, json));
+            for (Document& document : batch_documents(batch, format, options_.paper)) documents.push_back(std::move(document));
+        }
+        return hand_out(documents, text, options_, console);
+    }
+
+    // People's words go where the documents do not.
+    std::ostream& words(Console& console) const { return options_.to_standard_output() ? console.err : console.out; }
+    Colour colour(const Console& console) const
+    {
+        const bool terminal = options_.to_standard_output() ? console.progress : console.colour;
+        return terminal ? Colour::ansi : Colour::none;
+    }
+
+    // Once a call has taken more than a second, says how far it is.
+    void show_progress(std::size_t done, std::size_t of, Console& console) const
+    {
+        const bool long_call = std::chrono::steady_clock::now() - started_ > std::chrono::seconds(1);
+        if (!console.progress || !long_call) return;
+        console.err << "\r" << done << " of " << of << " orders" << (done == of ? "\n" : "") << std::flush;
+    }
+
+    CommonOptionTexts common_texts_ = common_texts();
+    SawOptionTexts texts_;
+    po::options_description described_ = build_options(common_texts_, texts_);
+    std::vector<std::string> files_;
+    CommonOptions options_;
+    BladeOptions blade_;
+    std::chrono::steady_clock::time_point started_ = std::chrono::steady_clock::now();
+};
+
+}  // namespace
+
+std::unique_ptr<Command> make_build() { return std::make_unique<BuildCommand>(); }
+
+}  // namespace shaftcut

@@ -1,0 +1,77 @@
+#include "shaftcut/reading/order_number.hpp"
+
+#include <algorithm>
+#include <chrono>
+#include <string>
+
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr std::size_t most_order = 40;
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+bool may_stand_in_order(char c)
+{
+    return is_digit(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '.' || c == '_' || c == '-';
+}
+
+bool is_order(std::string_view text)
+{
+    return !text.empty() && text.size() <= most_order && text.front() != '.' && std::all_of(text.begin(), text.end(), may_stand_in_order);
+}
+
+// CON.json opens the console instead of a file on Windows, whatever stands after the first dot and in whatever case
+// ("Naming Files, Paths, and Namespaces", Microsoft, from memory): papers on a shared folder or a stick must open anywhere.
+bool is_device(std::string_view order)
+{
+    std::string stem(order.substr(0, order.find('.')));
+    for (char& c : stem) c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    if (stem.size() == 4 && is_digit(stem.back())) stem.back() = '#';
+    return stem == "CON" || stem == "PRN" || stem == "AUX" || stem == "NUL" || stem == "COM#" || stem == "LPT#";
+}
+
+bool is_date(std::string_view text)
+{
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
+    const auto number = [&](std::size_t from, std::size_t count) {
+        int value = 0;
+        for (const char c : text.substr(from, count)) value = is_digit(c) && value >= 0 ? value * 10 + (c - '0') : -1;
+        return value;
+    };
+    const int year = number(0, 4), month = number(5, 2), day = number(8, 2);
+    if (year <= 0 || month < 0 || day < 0) return false;
+    return (std::chrono::year(year) / month / day).ok();
+}
+
+std::string read_checked(const Attribute& attribute, std::vector<ParseFault> (*faults_of)(std::string_view))
+{
+    if (!attribute.given()) return {};
+    for (const ParseFault& fault : faults_of(attribute.value())) attribute.fault(fault.wrong, fault.right);
+    return attribute.value();
+}
+
+}  // namespace
+
+std::vector<ParseFault> order_faults(std::string_view order)
+{
+    std::vector<ParseFault> faults;
+    if (is_device(order))
+        faults.push_back({"order " + quoted(order) + " names a device, not a file, on Windows", "add a letter, digit, \"_\" or \"-\" before any dot"});
+    if (!is_order(order))
+        faults.push_back({"order " + quoted(order) + " cannot name files", "write 1 to 40 letters, digits, \".\", \"_\" or \"-\", not beginning with \".\""});
+    return faults;
+}
+
+std::vector<ParseFault> date_faults(std::string_view date)
+{
+    if (is_date(date)) return {};
+    return {{"date " + quoted(date) + " is no day of the calendar", "write YYYY-MM-DD, such as 2026-11-24"}};
+}
+
+std::string read_order(const Attribute& attribute) { return read_checked(attribute, order_faults); }
+std::string read_date(const Attribute& attribute) { return read_checked(attribute, date_faults); }
+
+}  // namespace shaftcut

@@ -1,0 +1,113 @@
+#include "shaftcut/reading/orders_reader.hpp"
+
+#include <map>
+
+#include "shaftcut/reading/element.hpp"
+#include "shaftcut/reading/fit_reader.hpp"
+#include "shaftcut/reading/limits_reader.hpp"
+#include "shaftcut/reading/order_number.hpp"
+#include "shaftcut/reading/shaft_reader.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+// The order numbers met so far, each with its line.
+using Met = std::map<std::string, int>;
+
+void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered, const Catalogue& catalogue, bool sound)
+{
+    const FitShaft fit_shaft{ordered.shaft, ordered.shaft.series ? find_series(catalogue, *ordered.shaft.series) : nullptr, sound};
+    element.each("fit", [&](Element& fit) {
+        const JobFit read = read_fit(fit, fit_shaft);
+        if (ordered.lacks_reference && !ordered.closed && read.between == Between::crosses && !read.reference)
+            fit.fault("fit has no reference, and series " + quoted(*ordered.shaft.series) + " does not state one",
+                      "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever its lengths run from");
+        order.fits.push_back(read);
+    });
+    if (ordered.closed && !order.fits.empty()) element.fault("order holds a closed length and a fit", "leave one of them out: the shaft is made to the one or to the other");
+    if (!ordered.closed && order.fits.empty()) element.fault("order holds neither a closed length nor a fit", "add <closed length=\"...\"/> to its shaft, or a fit");
+    if (ordered.closed && ordered.lacks_reference)
+        element.fault("closed has no reference, and series " + quoted(*ordered.shaft.series) + " does not state one",
+                      "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length is to run from");
+}
+
+BuildOrder read_order_element(Element& element, const Catalogue& catalogue, Met& met)
+{
+    BuildOrder order;
+    order.place = element.place();
+    order.units = element.units();
+    const Attribute number = element.required("order");
+    order.order = read_order(number);
+    if (const auto [earlier, added] = met.emplace(order.order, order.place.line); !added && number.given())
+        number.fault("order " + quoted(order.order) + " stands in line " + std::to_string(earlier->second) + " too", "give each order its own number");
+    order.count = element.optional("count").whole(1, most_shafts_of_an_order).value_or(1);
+    order.due = read_date(element.optional("due"));
+    element.at_most_one("for", [&](Element& child) {
+        order.customer = child.optional("customer").text().value_or("");
+        order.machine = child.optional("machine").text().value_or("");
+    });
+    const std::size_t faults_before = element.faults_so_far();
+    OrderedShaft ordered;
+    element.one("shaft", [&](Element& shaft) { ordered = read_ordered_shaft(shaft, catalogue); });
+    read_fits(element, order, ordered, catalogue, element.faults_so_far() == faults_before);
+    order.shaft = std::move(ordered.shaft);
+    order.guard = ordered.guard;
+    order.closed = ordered.closed;
+    element.at_most_one("limits", [&](Element& limits) { order.limits = read_limits(limits); });
+    return order;
+}
+
+// The orders in which no fault was found. What is unknown in an order is reported only once it has been left, so that an order
+// is known to be sound when the next one begins.
+class SoundOrders {
+public:
+    void begin(std::size_t faults) { settle(faults), faults_ = faults; }
+    void add(BuildOrder order) { pending_ = std::move(order); }
+    std::vector<BuildOrder> take(std::size_t faults)
+    {
+        settle(faults);
+        return std::move(orders_);
+    }
+
+private:
+    void settle(std::size_t faults)
+    {
+        if (pending_ && faults == faults_) orders_.push_back(std::move(*pending_));
+        pending_.reset();
+    }
+
+    std::vector<BuildOrder> orders_;
+    std::optional<BuildOrder> pending_;
+    std::size_t faults_ = 0;
+};
+
+std::vector<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
+{
+    const bool sound_file = element.faults_so_far() == 0;
+    SoundOrders orders;
+    Met met;
+    std::size_t count = 0;
+    element.each("order", [&](Element& child) {
+        orders.begin(child.faults_so_far());
+        orders.add(read_order_element(child, catalogue, met));
+        if (++count == most_orders + 1) child.fault("the list holds more than " + std::to_string(most_orders) + " orders", "split it");
+    });
+    if (count == 0) element.fault("orders holds no order", "add one");
+    std::vector<BuildOrder> sound = orders.take(element.faults_so_far());
+    return sound_file && count <= most_orders ? std::move(sound) : std::vector<BuildOrder>();
+}
+
+}  // namespace
+
+OrderList read_orders_xml(const Source& source, const Catalogue& catalogue)
+{
+    OrderList list;
+    list.problems = read_document(source, "orders", [&](Element& element) {
+        list.units = element.units();
+        list.orders = read_root(element, catalogue);
+    });
+    return list;
+}
+
+}  // namespace shaftcut
