@@ -12,6 +12,7 @@ namespace shaftcut::assembly_sheet {
 using cut_sheet::Block;
 using cut_sheet::Blocks;
 using cut_sheet::Lead;
+using cut_sheet::Spacing;
 
 // "3 shafts alike", "1 shaft".
 std::string count_words(const BuildPlan& plan);
@@ -23,21 +24,23 @@ std::string length_text(const BuildPlan& plan, Length length, Toward toward = To
 std::string end_name(End end);
 bool is_wide_angle(const BuildPlan& plan, End end);
 
-Blocks part_blocks(const BuildPlan& plan);       // to fetch, for all shafts of the order
-Blocks operation_blocks(const BuildPlan& plan);  // in order, to tick
-Blocks check_blocks(const BuildPlan& plan);
-Blocks note_blocks(const BuildPlan& plan);
-Blocks refusal_blocks(const BuildPlan& plan);    // why it cannot be built, and what could be
+Blocks part_blocks(const BuildPlan& plan, Spacing spacing);       // to fetch, for all shafts of the order
+Blocks operation_blocks(const BuildPlan& plan, Spacing spacing);  // in order, to tick
+Blocks check_blocks(const BuildPlan& plan, Spacing spacing);
+Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
+Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be
 Block caution_block(const BuildPlan& plan);
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_verdict(Canvas& canvas, Rect room, const BuildPlan& plan);
+double draw_refused(Canvas& canvas, Rect room);  // in the largest words
+
 // The following only of a plan that can be built.
+double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan);
 double draw_shaft(Canvas& canvas, Rect room, const BuildPlan& plan);
 double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan);
 
 // The boxes to write in: control lengths of a shaft that is built, who did it, when, and a signature.
 void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan);
-inline constexpr double entries_height = 12.5;
+inline constexpr double entries_height = 11;
 
 }  // namespace shaftcut::assembly_sheet

@@ -13,16 +13,29 @@ std::string spoken(CheckId id)
     return name;
 }
 
-// "closing clearance: pass, 44 mm, worst case 42 mm, limit 40 mm".
+// "closing clearance: pass, 44 mm, worst 42 mm, limit 40 mm".
 std::string pass_text(const BuildPlan& plan, const Check& check)
 {
     const auto with = [&](const char* name, const std::optional<std::int64_t>& figure) {
         return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check.unit, figure) : std::string();
     };
-    return spoken(check.id) + ": pass" + with("", check.value) + with("worst case ", check.worst) + with("limit ", check.limit);
+    return spoken(check.id) + ": pass" + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
 }
 
 bool has_figure(const Check& check) { return check.value || check.worst || check.limit; }
+
+// A line each, or where room is short all on one.
+std::vector<std::string> pass_texts(const BuildPlan& plan, Spacing spacing)
+{
+    std::vector<std::string> texts;
+    for (const Check& check : plan.checks) {
+        if (check.result != CheckResult::pass || !has_figure(check)) continue;
+        const std::string text = pass_text(plan, check);
+        if (spacing == Spacing::closest && !texts.empty()) texts.back() += " · " + text;
+        else texts.push_back(text);
+    }
+    return texts;
+}
 
 // Those that passed without a figure, on one line.
 std::string plain_passes(const BuildPlan& plan)
@@ -33,7 +46,14 @@ std::string plain_passes(const BuildPlan& plan)
     return names;
 }
 
-void add_close(Blocks& blocks, Lead lead, const std::string& text, bool strong = false) { blocks.push_back({lead, text, strong, true}); }
+// A list under its heading, all of one spacing.
+struct List {
+    Spacing spacing;
+    Blocks blocks;
+
+    List(const std::string& heading, Spacing spacing_of_all) : spacing(spacing_of_all), blocks{{Lead::heading, heading, false, spacing_of_all}} {}
+    void add(Lead lead, const std::string& text, bool strong = false) { blocks.push_back({lead, text, strong, spacing}); }
+};
 
 void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false)
 {
@@ -62,7 +82,7 @@ std::vector<Fetched> fetched(const BuildPlan& plan)
 }
 
 // Checks that could not be made, those for one reason together.
-void add_not_made(Blocks& blocks, const BuildPlan& plan)
+void add_not_made(List& list, const BuildPlan& plan)
 {
     std::vector<std::pair<std::string, std::string>> reasons;  // and the checks' names
     for (const Check& check : plan.checks) {
@@ -71,7 +91,7 @@ void add_not_made(Blocks& blocks, const BuildPlan& plan)
         if (same == reasons.end()) reasons.emplace_back(check.basis, spoken(check.id));
         else same->second += ", " + spoken(check.id);
     }
-    for (const auto& [reason, names] : reasons) add_close(blocks, Lead::none, "NOT CHECKED, " + names + ": " + reason + ".");
+    for (const auto& [reason, names] : reasons) list.add(Lead::none, "NOT CHECKED, " + names + ": " + reason + ".");
 }
 
 }  // namespace
@@ -91,41 +111,39 @@ std::string length_text(const BuildPlan& plan, Length length, Toward toward) { r
 
 std::string end_name(End end) { return end == End::tractor ? "TRACTOR END" : "IMPLEMENT END"; }
 
-Blocks part_blocks(const BuildPlan& plan)
+Blocks part_blocks(const BuildPlan& plan, Spacing spacing)
 {
-    Blocks blocks{{Lead::heading, "Fetch, for " + count_words(plan)}};
-    for (const Fetched& part : fetched(plan)) add_close(blocks, Lead::tick, std::to_string(part.count) + " × " + part.name + " — " + part.places, !part.in_catalogue);
-    return blocks;
+    List list("Fetch, for " + count_words(plan), spacing);
+    for (const Fetched& part : fetched(plan)) list.add(Lead::tick, std::to_string(part.count) + " × " + part.name + " — " + part.places, !part.in_catalogue);
+    return list.blocks;
 }
 
-Blocks operation_blocks(const BuildPlan& plan)
+Blocks operation_blocks(const BuildPlan& plan, Spacing spacing)
 {
-    Blocks blocks{{Lead::heading, plan.count == 1 ? "Do in this order" : "Do in this order, each shaft"}};
+    List list(plan.count == 1 ? "Do in this order" : "Do with each shaft", spacing);
     int number = 0;
-    for (const Operation& operation : plan.built->operations) add_close(blocks, Lead::tick, std::to_string(++number) + ". " + operation.does);
-    return blocks;
+    for (const Operation& operation : plan.built->operations) list.add(Lead::tick, std::to_string(++number) + ". " + operation.does);
+    return list.blocks;
 }
 
-Blocks check_blocks(const BuildPlan& plan)
+Blocks check_blocks(const BuildPlan& plan, Spacing spacing)
 {
-    Blocks blocks{{Lead::heading, "Checks on the finished shaft"}};
+    List list("Checks on the finished shaft", spacing);
     for (const Check& check : plan.checks)
-        if (check.result == CheckResult::warn) add_close(blocks, Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, true);
-    for (const Check& check : plan.checks)
-        if (check.result == CheckResult::pass && has_figure(check)) add_close(blocks, Lead::none, pass_text(plan, check));
+        if (check.result == CheckResult::warn) list.add(Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, true);
+    for (const std::string& passes : pass_texts(plan, spacing)) list.add(Lead::none, passes);
     const std::string passes = plain_passes(plan);
-    if (!passes.empty()) add_close(blocks, Lead::none, "pass: " + passes);
-    add_not_made(blocks, plan);
-    return blocks;
+    if (!passes.empty()) list.add(Lead::none, "pass: " + passes);
+    add_not_made(list, plan);
+    return list.blocks;
 }
 
-Blocks note_blocks(const BuildPlan& plan)
+Blocks note_blocks(const BuildPlan& plan, Spacing spacing)
 {
-    Blocks blocks;
-    if (plan.notes.empty()) return blocks;
-    blocks.push_back({Lead::heading, "Notes"});
-    for (const std::string& note : plan.notes) add_close(blocks, Lead::bullet, note);
-    return blocks;
+    if (plan.notes.empty()) return {};
+    List list("Notes", spacing);
+    for (const std::string& note : plan.notes) list.add(Lead::bullet, note);
+    return list.blocks;
 }
 
 Blocks refusal_blocks(const BuildPlan& plan)
@@ -139,7 +157,7 @@ Blocks refusal_blocks(const BuildPlan& plan)
 
 Block caution_block(const BuildPlan& plan)
 {
-    Block block{Lead::none, "", true, true};
+    Block block{Lead::none, "", true, Spacing::close};
     for (const std::string& caution : plan.cautions) block.text += (block.text.empty() ? "" : " ") + caution;
     return block;
 }

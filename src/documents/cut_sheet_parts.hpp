@@ -50,7 +50,8 @@ struct Heading {
     std::string subject;  // what it is about, in strong lettering
     std::vector<std::pair<std::string, std::string>> fields;  // {"Customer: ", "..."}
     std::pair<std::string, std::string> day;   // {"Date", "2026-11-24"}
-    std::pair<std::string, std::string> last;  // {"Approved", ""}
+    std::pair<std::string, std::string> last;  // {"Approved", ""}; `loud` stands in its place
+    std::string loud;     // what is to be done, in large letters: "BUILD 3 ALIKE"; may be empty
     std::string alarm;    // said on every sheet: "DO NOT CUT"; may be empty
 };
 // `type` as in Heading.
@@ -58,11 +59,13 @@ Heading heading_of(const WorkOrder& order, const std::string& type);
 
 // A paragraph of the running text.
 enum class Lead { heading, tick, bullet, none };
+// How near letters and lines are to one another: nearer on a sheet that holds much else.
+enum class Spacing { usual, close, closest };
 struct Block {
     Lead lead = Lead::none;
     std::string text;
     bool strong = false;
-    bool close = false;  // lines nearer to one another, for a sheet that holds much else
+    Spacing spacing = Spacing::usual;
 };
 using Blocks = std::vector<Block>;
 

@@ -67,6 +67,14 @@ void draw_cell(Canvas& canvas, Rect cell, const std::string& name, const std::st
     canvas.text({label.right() + 1.5, cell.y + 4}, value, lettering::strong);
 }
 
+double draw_loud(Canvas& canvas, Rect cell, const std::string& words)
+{
+    const double height = 8.6;
+    canvas.line({cell.x, cell.y}, {cell.right(), cell.y}, pen::dimension);
+    canvas.fitted({cell.x + inset, cell.y + 6.7}, cell.width - 2 * inset, words, {5, Weight::bold});
+    return cell.y + height;
+}
+
 double draw_what(Canvas& canvas, Rect cell, const Heading& heading)
 {
     double y = draw_order_number(canvas, cell, heading);
@@ -75,6 +83,7 @@ double draw_what(Canvas& canvas, Rect cell, const Heading& heading)
     draw_cell(canvas, {cell.x + half, y, half, row}, "Sheet", "");
     draw_cell(canvas, {cell.x, y + row, half, row}, "Type", heading.type);
     draw_cell(canvas, {cell.x + half, y + row, half, row}, "By", "shaftcut");
+    if (!heading.loud.empty()) return draw_loud(canvas, {cell.x, y + 2 * row, cell.width, 0}, heading.loud);
     draw_cell(canvas, {cell.x, y + 2 * row, cell.width, row}, heading.last.first, heading.last.second);
     return y + 3 * row;
 }
@@ -106,7 +115,7 @@ Heading heading_of(const WorkOrder& order, const std::string& type)
 {
     return {order.order, order.owner, type, "Drive shaft: fitting its length",
             {{"Customer: ", order.customer}, {"Machine: ", order.machine}, {"Tractor: ", order.tractor}},
-            {"Date", order.date}, {"Approved", ""}, order.verdict == Verdict::refused ? verdict_words(order.verdict) : ""};
+            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order.verdict) : ""};
 }
 
 double draw_title_block(Canvas& canvas, Rect room, const Heading& heading)

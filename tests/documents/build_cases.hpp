@@ -7,7 +7,8 @@
 #include "shaftcut/trade/batch.hpp"
 #include "support/jobs.hpp"
 
-namespace shaftcut::test {
+// Not in `test` itself: other tests make other orders under the same names.
+namespace shaftcut::test::papers {
 
 struct BuildCase {
     std::string name;
@@ -158,4 +159,4 @@ inline Batch case_batch(Units units)
     return batch_of(orders, units);
 }
 
-}  // namespace shaftcut::test
+}  // namespace shaftcut::test::papers

@@ -14,6 +14,7 @@
 
 using namespace shaftcut;
 using namespace shaftcut::test;
+using namespace shaftcut::test::papers;
 
 namespace {
 

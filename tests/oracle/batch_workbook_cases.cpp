@@ -12,6 +12,7 @@ namespace {
 
 using namespace shaftcut;
 using namespace shaftcut::test;
+using namespace shaftcut::test::papers;
 using Json = nlohmann::json;
 
 constexpr int cases_of_a_book = 40;
