@@ -63,7 +63,7 @@ std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper)
 {
     using namespace cut_sheet;
     const Fonts fonts;
-    Sheets sheets(fonts, order, paper, "lengths");
+    Sheets sheets(fonts, heading_of(order, "lengths"), paper);
     draw_extremes(sheets, order);
     Blocks notes;
     for (const std::string& note : order.machine_notes) notes.push_back({Lead::bullet, note});

@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <limits>
 #include <memory>
 #include <stdexcept>
 
@@ -45,9 +46,17 @@ time_t moment_of(const std::string& date)
     return system_clock::to_time_t(sys_days{day} + 12h);
 }
 
+lxw_workbook* new_book(const std::string& path, bool long_sheets)
+{
+    if (!long_sheets) return workbook_new(path.c_str());
+    lxw_workbook_options options{};
+    options.constant_memory = LXW_TRUE;
+    return workbook_new_opt(path.c_str(), &options);
+}
+
 class Writer {
 public:
-    Writer(const std::string& path, const Spreadsheet& spreadsheet) : spreadsheet_(spreadsheet), book_(workbook_new(path.c_str()))
+    Writer(const std::string& path, const Spreadsheet& spreadsheet) : spreadsheet_(spreadsheet), book_(new_book(path, spreadsheet.long_sheets))
     {
         if (!book_) throw std::runtime_error("the workbook could not be started");
     }
@@ -117,18 +126,38 @@ private:
             const auto column = static_cast<lxw_col_t>(i);
             check(worksheet_set_column(out, column, column, sheet.column_widths[i], nullptr), "column");
         }
-        for (const auto& [row, height] : sheet.row_heights)
-            check(worksheet_set_row(out, static_cast<lxw_row_t>(row), height, nullptr), "row");
-        for (const Cell& cell : sheet.cells) put(out, cell);
+        put_cells(out, sheet);
+        for (int row = sheet.rows_begin; row < sheet.rows_end; ++row) put(out, row, sheet.make_row(row));
         for (const CellRule& rule : sheet.rules) put(out, rule);
         if (sheet.chart) put(out, sheet, *sheet.chart);
         lay_out(out, sheet);
         worksheet_protect(out, nullptr, nullptr);
     }
 
-    void put(lxw_worksheet* out, const Cell& cell)
+    // Each row's height before its cells: a sheet that is not held takes rows in their order only.
+    void put_cells(lxw_worksheet* out, const Worksheet& sheet)
     {
-        const auto row = static_cast<lxw_row_t>(cell.row);
+        auto height = sheet.row_heights.begin();
+        const auto set_heights = [&](int up_to) {
+            for (; height != sheet.row_heights.end() && height->first <= up_to; ++height)
+                check(worksheet_set_row(out, static_cast<lxw_row_t>(height->first), height->second, nullptr), "row");
+        };
+        for (const Cell& cell : sheet.cells) {
+            set_heights(cell.row);
+            put(out, cell, cell.row);
+        }
+        set_heights(std::numeric_limits<int>::max());
+    }
+
+    void put(lxw_worksheet* out, int row, const SheetRow& made)
+    {
+        check(worksheet_set_row(out, static_cast<lxw_row_t>(row), made.points, nullptr), "row");
+        for (const Cell& cell : made.cells) put(out, cell, row);
+    }
+
+    void put(lxw_worksheet* out, const Cell& cell, int at_row)
+    {
+        const auto row = static_cast<lxw_row_t>(at_row);
         const auto column = static_cast<lxw_col_t>(cell.column);
         lxw_format* const format = format_of(cell.style);
         if (cell.columns > 1)
@@ -172,7 +201,9 @@ private:
         }
         validation.error_title = title.data();
         validation.error_message = refusal.data();
-        check(worksheet_data_validation_cell(out, static_cast<lxw_row_t>(rule.row), static_cast<lxw_col_t>(rule.column), &validation), "rule");
+        const auto row = static_cast<lxw_row_t>(rule.row);
+        const auto column = static_cast<lxw_col_t>(rule.column);
+        check(worksheet_data_validation_range(out, row, column, row + static_cast<lxw_row_t>(rule.rows - 1), column, &validation), "rule");
     }
 
     void put(lxw_worksheet* out, const Worksheet& sheet, const SheetChart& chart)
@@ -255,10 +286,13 @@ void check_whole(const std::string& bytes)
 
 }  // namespace
 
-std::string absolute_cell(int row, int column)
+std::string column_letters(int column)
 {
-    return "$" + std::string(1, static_cast<char>('A' + column)) + "$" + std::to_string(row + 1);
+    const std::string last(1, static_cast<char>('A' + column % 26));
+    return column < 26 ? last : column_letters(column / 26 - 1) + last;
 }
+
+std::string absolute_cell(int row, int column) { return "$" + column_letters(column) + "$" + std::to_string(row + 1); }
 
 std::string xlsx_of(const Spreadsheet& spreadsheet)
 {
