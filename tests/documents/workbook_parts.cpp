@@ -94,8 +94,10 @@ SheetPart sheet_of(const pugi::xml_document& document, const std::string& name, 
     sheet.header = root.child("headerFooter").child("oddHeader").text().get();
     sheet.one_page_wide = root.child("sheetPr").child("pageSetUpPr").attribute("fitToPage").as_bool() &&
                           root.child("pageSetup").attribute("fitToHeight").as_int(1) == 0 && root.child("pageSetup").attribute("fitToWidth").as_int(1) == 1;
-    for (const auto& row : root.child("sheetData").children("row"))
+    for (const auto& row : root.child("sheetData").children("row")) {
+        sheet.row_heights[row.attribute("r").as_int()] = row.attribute("ht").as_double(root.child("sheetFormatPr").attribute("defaultRowHeight").as_double());
         for (const auto& cell : row.children("c")) sheet.cells[cell.attribute("r").as_string()] = cell_of(cell, locked, texts);
+    }
     for (const auto& rule : root.child("dataValidations").children("dataValidation")) sheet.validated.insert(rule.attribute("sqref").as_string());
     return sheet;
 }

@@ -25,6 +25,7 @@ struct SheetPart {
     std::string header;
     bool one_page_wide = false;
     std::map<std::string, SheetCell> cells;
+    std::map<int, double> row_heights;  // points, by row number as people count them
     std::set<std::string> validated;  // cells with a rule
 };
 
