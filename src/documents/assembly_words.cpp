@@ -14,23 +14,24 @@ std::string spoken(CheckId id)
 }
 
 // "closing clearance: pass, 44 mm, worst 42 mm, limit 40 mm".
-std::string pass_text(const BuildPlan& plan, const Check& check)
+std::string made_text(const BuildPlan& plan, const Check& check)
 {
     const auto with = [&](const char* name, const std::optional<std::int64_t>& figure) {
         return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check.unit, figure) : std::string();
     };
-    return spoken(check.id) + ": pass" + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
+    return spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass") + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
 }
 
 bool has_figure(const Check& check) { return check.value || check.worst || check.limit; }
 
-// A line each, or where room is short all on one.
-std::vector<std::string> pass_texts(const BuildPlan& plan, Spacing spacing)
+// Those with a figure, and those that failed: a line each, or where room is short all on one.
+std::vector<std::string> made_texts(const BuildPlan& plan, Spacing spacing)
 {
     std::vector<std::string> texts;
     for (const Check& check : plan.checks) {
-        if (check.result != CheckResult::pass || !has_figure(check)) continue;
-        const std::string text = pass_text(plan, check);
+        const bool told = check.result == CheckResult::fail || (check.result == CheckResult::pass && has_figure(check));
+        if (!told) continue;
+        const std::string text = made_text(plan, check);
         if (spacing == Spacing::closest && !texts.empty()) texts.back() += " · " + text;
         else texts.push_back(text);
     }
@@ -91,7 +92,13 @@ void add_not_made(List& list, const BuildPlan& plan)
         if (same == reasons.end()) reasons.emplace_back(check.basis, spoken(check.id));
         else same->second += ", " + spoken(check.id);
     }
-    for (const auto& [reason, names] : reasons) list.add(Lead::none, "NOT CHECKED, " + names + ": " + reason + ".");
+    std::string run;
+    for (const auto& [reason, names] : reasons) {
+        const std::string text = "NOT CHECKED, " + names + ": " + reason + ".";
+        if (list.spacing == Spacing::closest) run += (run.empty() ? "" : " ") + text;
+        else list.add(Lead::none, text);
+    }
+    if (!run.empty()) list.add(Lead::none, run);
 }
 
 }  // namespace
@@ -131,7 +138,7 @@ Blocks check_blocks(const BuildPlan& plan, Spacing spacing)
     List list("Checks on the finished shaft", spacing);
     for (const Check& check : plan.checks)
         if (check.result == CheckResult::warn) list.add(Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, true);
-    for (const std::string& passes : pass_texts(plan, spacing)) list.add(Lead::none, passes);
+    for (const std::string& made : made_texts(plan, spacing)) list.add(Lead::none, made);
     const std::string passes = plain_passes(plan);
     if (!passes.empty()) list.add(Lead::none, "pass: " + passes);
     add_not_made(list, plan);
