@@ -217,7 +217,7 @@ private:
         };
         const bool at_tractor = check_joint(End::tractor, Column::tractor_joint);
         const bool at_implement = check_joint(End::implement, Column::implement_joint);
-        if (!at_tractor && !at_implement) return;
+        if (!series.wide_angle || (!at_tractor && !at_implement)) return;
         if (series.wide_angle_reference || usual_reference(series.shape) || shaft.closed_reference) return;
         const bool of_fit = !order_.fits.empty();
         if (of_fit && (order_.fits.front().between == Between::grooves || order_.fits.front().reference)) return;

@@ -18,8 +18,7 @@ Length kept(Length length, Fraction step_um) { return length > Length() ? round_
 Length guard_half_of(const Series& series, Tube tube, Length half, Length room, Length setback, Fraction step_um)
 {
     const Length guard = half - setback;
-    if (guard <= Length()) return guard;
-    const Length stepped = round_up_to_step(guard, step_um);
+    const Length stepped = guard > Length() ? round_up_to_step(guard, step_um) : guard;
     const auto& face = series.halves[other(tube)].guard_shoulder;
     return face ? std::min(stepped, kept(room - *face, step_um)) : stepped;
 }

@@ -1,6 +1,8 @@
 #include "build_trial.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 #include "check_parts.hpp"
 #include "shaftcut/words/text.hpp"
@@ -74,6 +76,27 @@ Check turning_at_least(const CheckInput& input)
 std::string why_no_lengths(const BuildSetting& setting)
 {
     return setting.unstated.empty() ? "the shortest length cannot be read" : "the catalogue does not state " + listed(setting.unstated, "and");
+}
+
+struct Rewording {
+    std::string_view of_a_job, of_an_order;
+};
+
+// The checks speak of a job and a cut; of a new shaft nothing is cut and it is ordered.
+constexpr std::array rewordings{Rewording{"Cut to fit the shortest position", "Built to fit the shortest position"},
+                                Rewording{" after the cut", ""},
+                                Rewording{"The measured lengths agree", "The lengths agree"},
+                                Rewording{"Nothing is cut.", "Nothing is shortened: its tubes are sawn to their lengths."},
+                                Rewording{"set by the job", "set by the order"},
+                                Rewording{"The job's limit", "The order's limit"},
+                                Rewording{"the job does not state", "the order does not state"}};
+
+std::string in_words_of_an_order(std::string text)
+{
+    for (const Rewording& rewording : rewordings)
+        for (std::size_t at = text.find(rewording.of_a_job); at != std::string::npos; at = text.find(rewording.of_a_job, at + rewording.of_an_order.size()))
+            text.replace(at, rewording.of_a_job.size(), rewording.of_an_order);
+    return text;
 }
 
 // A check of shafts that exist, as it is for this new one.
@@ -158,7 +181,11 @@ BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::option
     }
     const Job job = job_of(setting, trial.shaft);
     const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, fit, stops, trial.as_built, setting.units};
-    for (Check& check : run_checks(input)) trial.checks.push_back(for_new_shaft(setting, input, std::move(check)));
+    for (Check& check : run_checks(input)) {
+        trial.checks.push_back(for_new_shaft(setting, input, std::move(check)));
+        trial.checks.back().says = in_words_of_an_order(trial.checks.back().says);
+        trial.checks.back().basis = in_words_of_an_order(trial.checks.back().basis);
+    }
     return trial;
 }
 

@@ -9,6 +9,7 @@
 
 #include "shaftcut/reading/catalogue_reader.hpp"
 #include "shaftcut/reading/job_reader.hpp"
+#include "shaftcut/reading/orders_reader.hpp"
 #include "shaftcut/reading/workshop_reader.hpp"
 #include "support/catch.hpp"
 
@@ -42,12 +43,12 @@ inline const shaftcut::Catalogue& catalogue()
     return *read.value;
 }
 
-// "workshop", "series" or "job": what a file seems to be meant for, by the first root of those that is in it.
+// "workshop", "series", "orders" or "job": what a file seems to be meant for, by the first root of those that is in it.
 inline std::string kind_of(const std::string& bytes)
 {
     if (bytes.find("<workshop") != std::string::npos) return "workshop";
     if (bytes.find("<catalogue") != std::string::npos) return "series";
-    return "job";
+    return bytes.find("<orders") != std::string::npos ? "orders" : "job";
 }
 
 // What the reader that a file is meant for finds wrong with it.
@@ -56,7 +57,7 @@ inline shaftcut::Problems problems_of(const shaftcut::Source& source)
     const std::string kind = kind_of(source.bytes);
     if (kind == "workshop") return shaftcut::read_workshop(source).problems;
     if (kind == "series") return shaftcut::read_catalogue(source).problems;
-    return shaftcut::read_job(source, catalogue()).problems;
+    return kind == "orders" ? shaftcut::read_orders_xml(source, catalogue()).problems : shaftcut::read_job(source, catalogue()).problems;
 }
 
 inline shaftcut::Problems problems_of(const std::filesystem::path& path)

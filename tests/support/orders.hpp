@@ -1,0 +1,60 @@
+// Orders for tests, built in code: the series of jobs.hpp, whose guards have their figures too.
+#pragma once
+
+#include "shaftcut/trade/build_plan.hpp"
+#include "support/jobs.hpp"
+
+namespace shaftcut::test {
+
+inline Catalogue build_catalogue()
+{
+    Catalogue found = catalogue();
+    auto& halves = found.series[0].halves;
+    halves[Tube::inner].guard_shoulder = mm(122);
+    halves[Tube::inner].guard_seat = mm(46);
+    halves[Tube::inner].guard_seat_wide_angle = mm(74);
+    halves[Tube::outer].guard_shoulder = mm(100);
+    halves[Tube::outer].guard_seat = mm(44);
+    halves[Tube::outer].guard_seat_wide_angle = mm(72);
+    return found;
+}
+
+// The shaft of job() as an order: a wide-angle joint at the tractor, made to reach from 742 to 850 mm turning.
+inline BuildOrder build_order()
+{
+    const Job from = job();
+    BuildOrder order;
+    order.order = "B-2001";
+    order.shaft = from.shaft;
+    order.shaft.halves = {};
+    order.shaft.closed = {};
+    order.fits = from.fits;
+    order.place = {"orders.csv", 2, 1};
+    return order;
+}
+
+inline BuildOrder closed_order(double closed, Reference reference = Reference::outer_cross)
+{
+    BuildOrder order = build_order();
+    order.fits.clear();
+    order.closed = Measurement{mm(closed), std::nullopt, {"orders.csv", 2, 20}};
+    order.shaft.closed_reference = reference;
+    return order;
+}
+
+inline BuildPlan planned(const BuildOrder& order, Units units = Units::mm) { return plan_build(order, build_catalogue(), workshop(), units); }
+
+inline const Check& check(const BuildPlan& plan, CheckId id) { return plan.checks[static_cast<std::size_t>(id)]; }
+
+// The job that somebody would write who measured the shaft of this plan, for the same fits.
+inline Job measured_as_built(const BuildPlan& plan, const std::vector<JobFit>& fits)
+{
+    Job found;
+    found.order = plan.order;
+    found.shaft = plan.built->shaft;
+    found.shaft.built = 2026;
+    found.fits = fits;
+    return found;
+}
+
+}  // namespace shaftcut::test

@@ -1,0 +1,317 @@
+// Orders through to their plans: built, measured again and worked up as a shaft that exists.
+#include "shaftcut/trade/build_plan.hpp"
+
+#include "support/catch.hpp"
+#include "support/orders.hpp"
+#include "support/random_orders.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+bool says(const std::vector<std::string>& sentences, const std::string& words)
+{
+    return std::any_of(sentences.begin(), sentences.end(), [&](const std::string& sentence) { return sentence.find(words) != std::string::npos; });
+}
+
+BuildPlan planned_with(const BuildOrder& order, const Catalogue& catalogue) { return plan_build(order, catalogue, workshop(), Units::mm); }
+
+JobFit reaching(double shortest, double longest)
+{
+    JobFit fit;
+    fit.reference = Reference::inner_cross;
+    fit.shortest = measured(shortest);
+    fit.longest[Range::turning] = measured(longest);
+    return fit;
+}
+
+}  // namespace
+
+// Shortest 742 less 40: the shaft of method 3's example after its cut, which had no guard shoulders.
+TEST_CASE("a shaft is built to close with its clearance at the shortest length")
+{
+    const BuildPlan plan = planned(build_order());
+    REQUIRE(plan.verdict == BuildVerdict::build);
+    CHECK(plan.built->lengths.closed == mm(702));
+    CHECK(plan.built->closed_at[Reference::outer_cross] == mm(766));
+    CHECK(plan.built->overlap_closed == mm(468));
+    CHECK(plan.built->overlap_shortest == mm(428));
+    CHECK(plan.built->overlap_longest[Range::turning] == mm(320));
+    // Sawn lengths carry the saw's ± 1, the shortest the tape's ± 2.
+    CHECK(check(plan, CheckId::closing_clearance).value == 40'000);
+    CHECK(check(plan, CheckId::closing_clearance).worst == 37'000);
+    CHECK(check(plan, CheckId::overlap_turning).worst == 316'000);
+    CHECK(plan.reasons.empty());
+    CHECK(plan.ways_out.empty());
+}
+
+TEST_CASE("a shaft built to a fit and then measured as built fits as it is, at either reference")
+{
+    int built = 0;
+    for (std::uint64_t number = 0; number < 4'000; ++number) {
+        const OrderWorld world = random_order(number);
+        if (world.order.closed) continue;
+        const BuildPlan plan = plan_build(world.order, world.catalogue, world.workshop, world.units);
+        if (!plan.built) continue;
+        ++built;
+        for (const Reference reference : {Reference::outer_cross, Reference::inner_cross}) {
+            Job job = measured_as_built(plan, world.order.fits);
+            // The closed length may be written at either cross; the fit's own reference must then be stated.
+            for (JobFit& fit : job.fits)
+                if (fit.between == Between::crosses) fit.reference = fit.reference.value_or(plan.reference);
+            job.shaft.closed_reference = reference;
+            job.shaft.closed.length = plan.built->closed_at[reference];
+            job.limits = world.order.limits;
+            const WorkOrder order = work_up(job, world.catalogue, world.workshop, world.units);
+            INFO("order " << number << " from the " << to_word(reference));
+            CHECK(order.verdict == Verdict::fits);
+        }
+    }
+    CHECK(built > 300);
+}
+
+TEST_CASE("a closed length that is ordered is what the shaft closes at, at either reference, within the saw's step")
+{
+    for (const Reference reference : {Reference::outer_cross, Reference::inner_cross}) {
+        const BuildPlan plan = planned(closed_order(860, reference));
+        REQUIRE(plan.built);
+        CHECK(plan.built->closed_at[reference] == mm(860));
+    }
+    const BuildPlan between_steps = planned(closed_order(860.7));
+    CHECK(between_steps.built->closed_at[Reference::outer_cross] == mm(860));
+    CHECK(says(between_steps.notes, "0.7 mm below the closed length ordered"));
+    for (std::uint64_t number = 0; number < 4'000; ++number) {
+        const OrderWorld world = random_order(number);
+        if (!world.order.closed) continue;
+        const BuildPlan plan = plan_build(world.order, world.catalogue, world.workshop, world.units);
+        if (!plan.built) continue;
+        const Length below = world.order.closed->length - plan.built->closed_at[plan.reference];
+        const Length step = Length::micrometres(plan.saw.step_um.numerator / plan.saw.step_um.denominator + 1);
+        INFO("order " << number);
+        // What lacks less than 0.01 mm to a step counts as that step.
+        CHECK(below > -negligible);
+        CHECK(below < step);
+    }
+}
+
+TEST_CASE("blanks and seats add up to the halves, and halves and shoulders to the closed length")
+{
+    int built = 0;
+    for (std::uint64_t number = 0; number < 4'000; ++number) {
+        const OrderWorld world = random_order(number);
+        const BuildPlan plan = plan_build(world.order, world.catalogue, world.workshop, world.units);
+        if (!plan.built) continue;
+        ++built;
+        INFO("order " << number);
+        const BuiltLengths& lengths = plan.built->lengths;
+        const auto& halves = world.catalogue.series[0].halves;
+        for (const Tube tube : both_tubes) {
+            CHECK(lengths.blank[tube] + *halves[tube].seat == lengths.half[tube]);
+            CHECK(lengths.half[tube] + *halves[other(tube)].shoulder <= lengths.closed);
+            const bool wide = plan.ordered.ends[end_of(plan.ordered, tube)].joint == JointKind::wide_angle;
+            if (plan.guard) CHECK(*lengths.guard_blank[tube] + (wide ? *halves[tube].guard_seat_wide_angle : *halves[tube].guard_seat) == *lengths.guard_half[tube]);
+        }
+    }
+    CHECK(built > 1'000);
+}
+
+TEST_CASE("of a closed length alone no machine is known: what needs one is not checked, and how far it may be pulled is said")
+{
+    const BuildPlan plan = planned(closed_order(860));
+    REQUIRE(plan.built);
+    for (const CheckId id : {CheckId::closing_clearance, CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing, CheckId::guard_clearance, CheckId::guard_cover})
+        CHECK(check(plan, id).result == CheckResult::not_checked);
+    CHECK(check(plan, CheckId::tube_left).result == CheckResult::pass);
+    CHECK(check(plan, CheckId::guard_setback).result == CheckResult::pass);
+    // Halves 690 and 668 overlap by 562 when closed. Half of that, a third, and 100 must be left, at the worst of two sawn lengths
+    // (1 each) and a measured one (2); the guards (680 and 658) must cover each other by 50 likewise.
+    const UseRange& use = plan.built->use;
+    CHECK(use.shortest[Reference::inner_cross] == mm(836));
+    CHECK((*use.longest[Range::working])[Reference::inner_cross] == mm(1073));
+    CHECK((*use.longest[Range::turning])[Reference::inner_cross] == mm(1166));  // 1166.667 to the step
+    CHECK((*use.longest[Range::standing])[Reference::inner_cross] == mm(1254));
+    CHECK((*use.longest[Range::standing])[Reference::outer_cross] == mm(1318));
+    CHECK(says(plan.notes, "turning 1230 mm"));
+    BuildOrder bare = closed_order(860);
+    bare.guard = false;
+    CHECK(planned(bare).built->use.longest[Range::standing].value()[Reference::inner_cross] == mm(1254));
+}
+
+TEST_CASE("a shaft pulled as far as its label says still passes every check without a warning, and a step further it does not")
+{
+    const BuildPlan plan = planned(closed_order(860));
+    for (const int further : {0, 1}) {
+        Job job = measured_as_built(plan, {reaching(836, 1166 + further)});
+        job.fits[0].longest[Range::working] = measured(1073 + further);
+        job.fits[0].longest[Range::standing] = measured(1254 + further);
+        for (const End end : both_ends)
+            for (const Range range : all_ranges) job.fits[0].angles[end][range] = Angle::degrees(5);
+        const WorkOrder order = work_up(job, build_catalogue(), workshop(), Units::mm);
+        for (const CheckId id : {CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing, CheckId::guard_cover})
+            if (further == 0 || id != CheckId::guard_cover) CHECK(check(order, id).result == (further == 0 ? CheckResult::pass : CheckResult::warn));
+    }
+}
+
+TEST_CASE("a new shaft's guard is held to the setback of new shafts, and its tubes both to their least")
+{
+    BuildOrder order = build_order();
+    order.limits[Limit::guard_setback_new] = LimitSetting{{4'000, 1}, {}};
+    const BuildPlan plan = planned(order);
+    CHECK(check(plan, CheckId::guard_setback).limit == 4'000);
+    CHECK(check(plan, CheckId::guard_setback).value == 4'000);
+    // Inner 596 − 62 − 180, outer 574 − 58 − 180.
+    CHECK(check(plan, CheckId::tube_left).value == 336'000);
+}
+
+TEST_CASE("an exposed lock on a primary shaft is refused, on a secondary one it is not")
+{
+    BuildOrder order = build_order();
+    order.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    const BuildPlan refused = planned(order);
+    CHECK(refused.verdict == BuildVerdict::refused);
+    CHECK_FALSE(refused.built);
+    CHECK(says(refused.ways_out, "covered-collar"));
+    CHECK_FALSE(says(refused.ways_out, "year"));
+    order.shaft.role = Role::secondary;
+    CHECK(planned(order).built);
+}
+
+TEST_CASE("a refused order says which shortest and which longest could be built, and each of them can")
+{
+    BuildOrder order = build_order();
+    order.fits = {reaching(600, 760)};
+    const BuildPlan refused = planned(order);
+    REQUIRE_FALSE(refused.built);
+    CHECK(check(refused, CheckId::overlap_turning).result == CheckResult::fail);
+    // Built to close at 560: halves 454 and 432, and 150 must be left.
+    CHECK(says(refused.ways_out, "PTO turning of 736 mm"));
+    order.fits = {reaching(600, 736)};
+    CHECK(planned(order).built);
+    order.fits = {reaching(600, 736.1)};
+    CHECK_FALSE(planned(order).built);
+    // 2 (S − 40) − 234 − 760 of overlap must be 150.
+    CHECK(says(refused.ways_out, "shortest position were 612 mm"));
+    order.fits = {reaching(612, 760)};
+    CHECK(planned(order).built);
+    order.fits = {reaching(611, 760)};
+    CHECK_FALSE(planned(order).built);
+}
+
+TEST_CASE("another series that could be built to the same lengths is named, and only such a one")
+{
+    Catalogue catalogue = build_catalogue();
+    Series stubby = catalogue.series[0];
+    stubby.name = "Stubby";
+    stubby.halves[Tube::inner].shoulder = mm(60);
+    stubby.halves[Tube::outer].shoulder = mm(60);
+    Series jointless = stubby;
+    jointless.name = "Jointless";
+    jointless.wide_angle.reset();
+    catalogue.series.push_back(stubby);
+    catalogue.series.push_back(jointless);
+    BuildOrder order = build_order();
+    order.fits = {reaching(600, 760)};
+    const BuildPlan refused = planned_with(order, catalogue);
+    CHECK(says(refused.ways_out, "Stubby could be built"));
+    CHECK_FALSE(says(refused.ways_out, "Jointless"));
+    order.shaft.series = "Stubby";
+    CHECK(planned_with(order, catalogue).built);
+}
+
+TEST_CASE("a closed length at which the shaft may not turn at all is refused, and the shortest that may is named")
+{
+    const BuildPlan refused = planned(closed_order(480, Reference::inner_cross));
+    CHECK(refused.built);
+    const BuildPlan too_short = planned(closed_order(400, Reference::inner_cross));
+    REQUIRE_FALSE(too_short.built);
+    // At 400 + 40 the halves 294 and 272 overlap by 126.
+    CHECK(check(too_short, CheckId::overlap_turning).value == 126'000);
+    CHECK(says(too_short.ways_out, "424 mm from the inner cross"));
+    CHECK(planned(closed_order(424, Reference::inner_cross)).built);
+    CHECK_FALSE(planned(closed_order(423, Reference::inner_cross)).built);
+}
+
+TEST_CASE("nothing absurd is built: no closed length, one within the shoulders, lengths that contradict each other")
+{
+    for (const double closed : {0.0, 1.0, 100.0, 170.0, 200.0}) {
+        const BuildPlan plan = planned(closed_order(closed));
+        INFO(closed);
+        CHECK_FALSE(plan.built);
+        CHECK_FALSE(plan.reasons.empty());
+    }
+    BuildOrder order = build_order();
+    order.fits = {reaching(850, 742)};
+    const BuildPlan contradicts = planned(order);
+    CHECK_FALSE(contradicts.built);
+    CHECK(says(contradicts.ways_out, "what contradicts"));
+    order.fits = {reaching(20, 60)};
+    CHECK_FALSE(planned(order).built);
+}
+
+TEST_CASE("what the catalogue does not state is named, and nothing is guessed")
+{
+    Catalogue catalogue = build_catalogue();
+    catalogue.series[0].halves[Tube::inner].seat.reset();
+    const BuildPlan plan = planned_with(build_order(), catalogue);
+    CHECK_FALSE(plan.built);
+    CHECK(says(plan.reasons, "the inner half's seat"));
+    CHECK(check(plan, CheckId::overlap_turning).result == CheckResult::not_checked);
+    CHECK(check(plan, CheckId::locking).result == CheckResult::pass);
+}
+
+TEST_CASE("fits between grooves need the yokes' lengths")
+{
+    BuildOrder order = build_order();
+    order.fits[0].between = Between::grooves;
+    order.fits[0].reference.reset();
+    // Two yokes of 60 and a wide-angle joint of 64 beyond the telescoping length.
+    order.fits[0].shortest->length += mm(184);
+    for (const Range range : all_ranges) order.fits[0].longest[range]->length += mm(184);
+    const BuildPlan built = planned(order);
+    REQUIRE(built.built);
+    CHECK(built.built->lengths.closed == mm(702));
+    Catalogue catalogue = build_catalogue();
+    catalogue.series[0].yokes.clear();
+    const BuildPlan plan = planned_with(order, catalogue);
+    CHECK_FALSE(plan.built);
+    CHECK(says(plan.ways_out, "between the crosses"));
+}
+
+TEST_CASE("a tube that the series forbids to shorten is not sawn")
+{
+    Catalogue catalogue = build_catalogue();
+    catalogue.series[0].halves[Tube::inner].shortening_forbidden = true;
+    const BuildPlan plan = planned_with(build_order(), catalogue);
+    REQUIRE(plan.built);
+    CHECK_FALSE(plan.built->sawn[Tube::inner]);
+    CHECK(plan.built->sawn[Tube::outer]);
+    CHECK(says(plan.notes, "inner tube: it is fetched"));
+}
+
+// ISO 2768-1, linear dimensions, class c: over 400 to 1000 mm ± 2, over 120 to 400 mm ± 1.2.
+TEST_CASE("blanks carry the tolerance of ISO 2768-1 class c beside the saw's")
+{
+    const BuildPlan plan = planned(build_order());
+    CHECK(plan.built->coarse_tolerance[Tube::inner] == mm(2));
+    CHECK(says(plan.notes, "± 1 mm; ISO 2768-1 class c allows ± 2 mm"));
+    BuildOrder order = build_order();
+    order.fits = {reaching(530, 570)};
+    CHECK(planned(order).built->coarse_tolerance[Tube::outer] == mm(1.2));
+    Workshop rough = workshop();
+    rough.saw.plus_minus = mm(2.5);
+    CHECK(says(plan_build(build_order(), build_catalogue(), rough, Units::mm).notes, "not exact enough"));
+}
+
+TEST_CASE("no check of an order speaks of a job or of a cut")
+{
+    for (std::uint64_t number = 0; number < 300; ++number) {
+        const OrderWorld world = random_order(number);
+        for (const Check& check : plan_build(world.order, world.catalogue, world.workshop, world.units).checks) {
+            INFO(number << ": " << check.says << " / " << check.basis);
+            const bool of_cuts = check.id == CheckId::shortening_allowed;
+            CHECK((check.says + check.basis).find("the job") == std::string::npos);
+            CHECK((of_cuts || (check.says + check.basis).find(" cut") == std::string::npos));
+        }
+    }
+}
