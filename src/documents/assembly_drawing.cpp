@@ -68,6 +68,20 @@ void draw_tubes(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
     canvas.line(frame.at(to, inner_tube / 2), frame.at(to, -inner_tube / 2), pen::dimension, {1.8, hidden_step});
 }
 
+// Where both tubes are marked, so that they are never put together again out of phase: a mark on each, point to point.
+void draw_phase_marks(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
+{
+    constexpr double half_height = 1.1, from_end = 0.6, length = 2.4, text_from_end = 4.2, above_axis = 0.35;
+    const End end = end_of(plan.ordered, Tube::outer);
+    const Frame& frame = halves.frame(end);
+    const double free = halves.free_end(end);
+    for (const double side : {-1.0, 1.0}) {
+        const double tip = free + side * from_end;
+        canvas.shape({frame.at(tip, 0), frame.at(tip + side * length, half_height), frame.at(tip + side * length, -half_height)}, 0, Fill::black);
+    }
+    canvas.text(frame.at(free - text_from_end, above_axis), "PHASE MARKS", lettering::close_strong, frame.mirrored ? Align::left : Align::right);
+}
+
 void draw_guards(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
 {
     if (!plan.guard) return;
@@ -127,6 +141,7 @@ double draw_shaft(Canvas& canvas, Rect room, const BuildPlan& plan)
     for (const End end : both_ends) draw_joint(canvas, halves.frame(end), first_cross, halves.inner_cross(end));
     draw_tubes(canvas, halves, plan);
     canvas.line(halves.tractor.at(1, 0), halves.tractor.at(room.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
+    draw_phase_marks(canvas, halves, plan);
     draw_break(canvas, halves.tractor, room.width / 2, outer_guard + 0.8);
     draw_closed(canvas, halves, plan, room);
     draw_half_lengths(canvas, halves, plan);
