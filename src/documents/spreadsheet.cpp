@@ -226,6 +226,9 @@ private:
         worksheet_set_paper(out, spreadsheet_.paper == Paper::a4 ? 9 : 1);
         worksheet_set_margins(out, 0.55, 0.55, 0.75, 0.75);
         worksheet_fit_to_pages(out, 1, 0);
+        if (sheet.landscape) worksheet_set_landscape(out);
+        if (sheet.printed_columns > 0 && sheet.rows_end > 0)
+            check(worksheet_print_area(out, 0, 0, static_cast<lxw_row_t>(sheet.rows_end - 1), static_cast<lxw_col_t>(sheet.printed_columns - 1)), "print area");
         worksheet_gridlines(out, LXW_HIDE_ALL_GRIDLINES);
         worksheet_center_horizontally(out);
         check(worksheet_set_header(out, sheet.header.c_str()), "header");
