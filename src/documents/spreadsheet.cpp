@@ -206,6 +206,8 @@ private:
         }
         chart_axis_set_name(drawn->x_axis, chart.x_title.c_str());
         chart_axis_set_name(drawn->y_axis, chart.y_title.c_str());
+        // At the left edge also where 0 lies in the middle of the other axis.
+        chart_axis_set_label_position(drawn->y_axis, LXW_CHART_AXIS_LABEL_POSITION_LOW);
         chart_legend_set_position(drawn, LXW_CHART_LEGEND_BOTTOM);
         lxw_chart_options size{};
         size.x_scale = chart_width(sheet, chart) / 480.0;

@@ -38,6 +38,8 @@ public:
         return document;
     }
 
+    bool holds(const std::string& part) const { return fs::exists(folder_ / "parts" / part); }
+
 private:
     fs::path folder_;
 };
@@ -47,6 +49,17 @@ std::vector<std::string> shared_texts(const pugi::xml_document& document)
     std::vector<std::string> texts;
     for (const auto& item : document.child("sst").children("si")) texts.emplace_back(item.child("t").text().get());
     return texts;
+}
+
+std::vector<std::vector<std::string>> charts_of(const Unpacked& files)
+{
+    std::vector<std::vector<std::string>> charts;
+    for (std::string part = "xl/charts/chart1.xml"; files.holds(part); part = "xl/charts/chart" + std::to_string(charts.size() + 1) + ".xml") {
+        const auto chart = files.read(part);
+        std::vector<std::string>& texts = charts.emplace_back();
+        for (const auto& text : chart.select_nodes("//c:title//a:t")) texts.emplace_back(text.node().text().get());
+    }
+    return charts;
 }
 
 // Whether each cell format is locked; a format is unless it says otherwise.
@@ -117,6 +130,7 @@ WorkbookParts parts_of(const std::string& bytes)
         const auto local = name.attribute("localSheetId");
         (local ? parts.titles[local.as_string()] : parts.names[name.attribute("name").as_string()]) = name.text().get();
     }
+    parts.charts = charts_of(files);
     return parts;
 }
 

@@ -31,6 +31,7 @@ struct SheetPart {
 struct WorkbookParts {
     std::vector<SheetPart> sheets;
     std::map<std::string, std::string> names;  // what each workbook-level name stands for
+    std::vector<std::vector<std::string>> charts;  // the texts of each chart's titles
     std::map<std::string, std::string> titles; // rows printed on each page, by sheet number
 
     // The cell of the Order sheet that a name stands for; nothing where it is an expression or another sheet's.
