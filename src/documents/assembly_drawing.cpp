@@ -12,7 +12,7 @@ namespace {
 constexpr double outer_tube = 8.4, inner_tube = 6.2, hidden_step = 1.2;
 constexpr double outer_guard = 8.1, inner_guard = 6.3, wall = 1.4, bell = 1.6;
 constexpr double first_cross = 14, crosses_apart = 27;
-constexpr double header = 4.6, first_line = 10, line_pitch = 6.6, to_axis = 1.6 + outer_guard + bell, to_half_lines = outer_guard + bell + 5.2;
+constexpr double first_line = 10, line_pitch = 6.2, to_axis = 1.3 + outer_guard + bell, to_half_lines = outer_guard + bell + 4.9;
 // How far a free end stays from the other half's yoke, and a guard's end from its tube's.
 constexpr double end_gap = 6, drawn_setback = 3.5;
 
@@ -68,6 +68,20 @@ void draw_tubes(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
     canvas.line(frame.at(to, inner_tube / 2), frame.at(to, -inner_tube / 2), pen::dimension, {1.8, hidden_step});
 }
 
+// Where both tubes are marked, so that they are never put together again out of phase: a mark on each, point to point.
+void draw_phase_marks(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
+{
+    constexpr double half_height = 1.1, from_end = 0.6, length = 2.4, text_from_end = 4.2, above_axis = 0.35;
+    const End end = end_of(plan.ordered, Tube::outer);
+    const Frame& frame = halves.frame(end);
+    const double free = halves.free_end(end);
+    for (const double side : {-1.0, 1.0}) {
+        const double tip = free + side * from_end;
+        canvas.shape({frame.at(tip, 0), frame.at(tip + side * length, half_height), frame.at(tip + side * length, -half_height)}, 0, Fill::black);
+    }
+    canvas.text(frame.at(free - text_from_end, above_axis), "PHASE MARKS", lettering::close_strong, frame.mirrored ? Align::left : Align::right);
+}
+
 void draw_guards(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
 {
     if (!plan.guard) return;
@@ -110,7 +124,7 @@ void draw_half_lengths(Canvas& canvas, const Halves& halves, const BuildPlan& pl
         const Frame& frame = halves.frame(end);
         const double cross = frame.x(halves.inner_cross(end)), free = frame.x(halves.free_end(end));
         const double at_cross = frame.axis() + cross_radius + 0.5, at_end = frame.axis() + outer_tube / 2 + 0.8;
-        const std::string text = std::string(to_word(tube)) + " half " + length_text(plan, plan.built->lengths.half[tube]);
+        const std::string text = std::string(to_word(tube)) + " half " + figure_with_unit(plan.built->lengths.half[tube], plan.units);
         draw_dimension(canvas, {std::min(cross, free), std::max(cross, free), y, cross < free ? at_cross : at_end, cross < free ? at_end : at_cross, text});
         y += line_pitch;
     }
@@ -127,10 +141,11 @@ double draw_shaft(Canvas& canvas, Rect room, const BuildPlan& plan)
     for (const End end : both_ends) draw_joint(canvas, halves.frame(end), first_cross, halves.inner_cross(end));
     draw_tubes(canvas, halves, plan);
     canvas.line(halves.tractor.at(1, 0), halves.tractor.at(room.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
+    draw_phase_marks(canvas, halves, plan);
     draw_break(canvas, halves.tractor, room.width / 2, outer_guard + 0.8);
     draw_closed(canvas, halves, plan, room);
     draw_half_lengths(canvas, halves, plan);
-    return halves.tractor.axis() + to_half_lines + line_pitch + 1.5;
+    return halves.tractor.axis() + to_half_lines + line_pitch + 1.3;
 }
 
 }  // namespace shaftcut::assembly_sheet

@@ -41,6 +41,6 @@ double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan);
 
 // The boxes to write in: control lengths of a shaft that is built, who did it, when, and a signature.
 void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan);
-inline constexpr double entries_height = 11;
+inline constexpr double entries_height = 10;
 
 }  // namespace shaftcut::assembly_sheet

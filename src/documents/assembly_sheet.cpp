@@ -8,7 +8,7 @@ namespace shaftcut {
 namespace assembly_sheet {
 namespace {
 
-constexpr double column_gap = 4, continued_line = 5, below_drawing = 1.5;
+constexpr double column_gap = 3, continued_line = 5, below_drawing = 0.8;
 
 std::string loud_words(const BuildPlan& plan)
 {
@@ -63,9 +63,10 @@ Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan&
         for (const auto& [first, second] : {std::pair{joined({parts, checks, notes}), operations}, std::pair{joined({parts, checks}), joined({operations, notes})},
                                             std::pair{parts, joined({operations, checks, notes})}})
             if (fits(canvas, left, first) && fits(canvas, right, second)) return {first, second};
-        const Blocks all = joined({parts, operations, checks, notes});
-        Canvas trial = canvas;
-        if (fits(canvas, right, cut_sheet::remaining(all, cut_sheet::place(trial, left, all).next))) return {all, {}, true};
+        for (const Blocks& all : {joined({parts, operations, checks, notes}), joined({parts, checks, operations, notes}), joined({parts, notes, operations, checks})}) {
+            Canvas trial = canvas;
+            if (fits(canvas, right, cut_sheet::remaining(all, cut_sheet::place(trial, left, all).next))) return {all, {}, true};
+        }
     }
     return {joined({part_blocks(plan, Spacing::close), operation_blocks(plan, Spacing::close), check_blocks(plan, Spacing::close), note_blocks(plan, Spacing::close)}), {}, true};
 }
@@ -92,7 +93,7 @@ void draw_lists(cut_sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
 void draw_work(cut_sheet::Sheets& sheets, const BuildPlan& plan)
 {
     const auto below = [&](double gap) { return Rect{sheets.room().x, sheets.y() + gap, sheets.room().width, 0}; };
-    sheets.move_to(draw_use(sheets.canvas(), below(-1.5), plan));
+    sheets.move_to(draw_use(sheets.canvas(), below(-1.8), plan));
     sheets.move_to(draw_shaft(sheets.canvas(), below(0), plan));
     sheets.move_to(draw_blanks(sheets.canvas(), below(0.5), plan) + below_drawing);
     draw_lists(sheets, draw_foot(sheets, plan), plan);

@@ -14,26 +14,22 @@ std::string spoken(CheckId id)
 }
 
 // "closing clearance: pass, 44 mm, worst 42 mm, limit 40 mm".
-std::string pass_text(const BuildPlan& plan, const Check& check)
+std::string made_text(const BuildPlan& plan, const Check& check)
 {
     const auto with = [&](const char* name, const std::optional<std::int64_t>& figure) {
         return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check.unit, figure) : std::string();
     };
-    return spoken(check.id) + ": pass" + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
+    return spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass") + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
 }
 
 bool has_figure(const Check& check) { return check.value || check.worst || check.limit; }
 
-// A line each, or where room is short all on one.
-std::vector<std::string> pass_texts(const BuildPlan& plan, Spacing spacing)
+// Those with a figure, and those that failed.
+std::vector<std::string> made_texts(const BuildPlan& plan)
 {
     std::vector<std::string> texts;
-    for (const Check& check : plan.checks) {
-        if (check.result != CheckResult::pass || !has_figure(check)) continue;
-        const std::string text = pass_text(plan, check);
-        if (spacing == Spacing::closest && !texts.empty()) texts.back() += " · " + text;
-        else texts.push_back(text);
-    }
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::fail || (check.result == CheckResult::pass && has_figure(check))) texts.push_back(made_text(plan, check));
     return texts;
 }
 
@@ -53,6 +49,16 @@ struct List {
 
     List(const std::string& heading, Spacing spacing_of_all) : spacing(spacing_of_all), blocks{{Lead::heading, heading, false, spacing_of_all}} {}
     void add(Lead lead, const std::string& text, bool strong = false) { blocks.push_back({lead, text, strong, spacing}); }
+    // A line each, or where room is short all in one paragraph.
+    void add_lines(const std::vector<std::string>& texts)
+    {
+        std::string run;
+        for (const std::string& text : texts) {
+            if (spacing != Spacing::closest) add(Lead::none, text);
+            run += (run.empty() ? "" : " · ") + text;
+        }
+        if (spacing == Spacing::closest && !run.empty()) add(Lead::none, run);
+    }
 };
 
 void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false)
@@ -82,7 +88,7 @@ std::vector<Fetched> fetched(const BuildPlan& plan)
 }
 
 // Checks that could not be made, those for one reason together.
-void add_not_made(List& list, const BuildPlan& plan)
+std::vector<std::string> not_made_texts(const BuildPlan& plan)
 {
     std::vector<std::pair<std::string, std::string>> reasons;  // and the checks' names
     for (const Check& check : plan.checks) {
@@ -91,7 +97,9 @@ void add_not_made(List& list, const BuildPlan& plan)
         if (same == reasons.end()) reasons.emplace_back(check.basis, spoken(check.id));
         else same->second += ", " + spoken(check.id);
     }
-    for (const auto& [reason, names] : reasons) list.add(Lead::none, "NOT CHECKED, " + names + ": " + reason + ".");
+    std::vector<std::string> texts;
+    for (const auto& [reason, names] : reasons) texts.push_back("NOT CHECKED, " + names + ": " + reason + ".");
+    return texts;
 }
 
 }  // namespace
@@ -130,11 +138,12 @@ Blocks check_blocks(const BuildPlan& plan, Spacing spacing)
 {
     List list("Checks on the finished shaft", spacing);
     for (const Check& check : plan.checks)
-        if (check.result == CheckResult::warn) list.add(Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, true);
-    for (const std::string& passes : pass_texts(plan, spacing)) list.add(Lead::none, passes);
+        if (check.result == CheckResult::warn) list.add(Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, spacing != Spacing::closest);
+    std::vector<std::string> texts = made_texts(plan);
     const std::string passes = plain_passes(plan);
-    if (!passes.empty()) list.add(Lead::none, "pass: " + passes);
-    add_not_made(list, plan);
+    if (!passes.empty()) texts.push_back("pass: " + passes);
+    for (const std::string& text : not_made_texts(plan)) texts.push_back(text);
+    list.add_lines(texts);
     return list.blocks;
 }
 
@@ -142,7 +151,8 @@ Blocks note_blocks(const BuildPlan& plan, Spacing spacing)
 {
     if (plan.notes.empty()) return {};
     List list("Notes", spacing);
-    for (const std::string& note : plan.notes) list.add(Lead::bullet, note);
+    for (const std::string& note : plan.notes) list.add(Lead::bullet, (spacing == Spacing::closest ? "Note: " : "") + note);
+    if (spacing == Spacing::closest) list.blocks.erase(list.blocks.begin());  // the word in front tells it
     return list.blocks;
 }
 

@@ -12,9 +12,11 @@ namespace {
 using workbook::SheetBuilder;
 namespace style = workbook::style;
 
+// What is printed comes first; then who it is for, and the inputs.
 enum Column {
-    order, verdict, count, due, customer, machine, shaft, measured, closed, half, half_outer, blank, blank_outer, guard_half, guard_half_outer, guard_blank,
-    guard_blank_outer, pin_hole, pin_hole_outer, working, turning, standing, mass, reasons,
+    order, verdict, count, due, measured, closed, half, half_outer, blank, blank_outer, guard_blank, guard_blank_outer, pin_hole, pin_hole_outer, working, turning,
+    standing, mass, reasons,
+    customer, machine, shaft, guard_half, guard_half_outer,
     ordered, beyond, setback, shoulder, shoulder_outer, seat, seat_outer, guard_shoulder, guard_shoulder_outer, guard_seat, guard_seat_outer
 };
 
@@ -23,16 +25,16 @@ struct Head {
     double width;
 };
 constexpr std::array heads{
-    Head{"Order", 16}, Head{"Verdict", 15}, Head{"Shafts", 8}, Head{"Due", 12}, Head{"Customer", 24}, Head{"Machine", 24}, Head{"Shaft", 34},
-    Head{"Closed is measured", 14}, Head{"Closed, mm", 11}, Head{"Inner half, mm", 11}, Head{"Outer half, mm", 11}, Head{"Inner tube, mm", 11},
-    Head{"Outer tube, mm", 11}, Head{"Inner guard half, mm", 11}, Head{"Outer guard half, mm", 11}, Head{"Inner guard tube, mm", 11},
-    Head{"Outer guard tube, mm", 11}, Head{"Pin hole, inner, mm", 11}, Head{"Pin hole, outer, mm", 11}, Head{"Pull to, working, mm", 11},
-    Head{"Pull to, turning, mm", 11}, Head{"Pull to, standing, mm", 11}, Head{"Drive tubes, kg", 11}, Head{"Why not", 60},
+    Head{"Order", 14}, Head{"Verdict", 14}, Head{"Shafts", 8}, Head{"Due", 12}, Head{"Closed is measured", 21}, Head{"Closed, mm", 10},
+    Head{"Inner half, mm", 10}, Head{"Outer half, mm", 10}, Head{"Inner tube, mm", 10}, Head{"Outer tube, mm", 10}, Head{"Inner guard tube, mm", 10},
+    Head{"Outer guard tube, mm", 10}, Head{"Pin hole, inner, mm", 9}, Head{"Pin hole, outer, mm", 9}, Head{"Pull to, working, mm", 10},
+    Head{"Pull to, turning, mm", 10}, Head{"Pull to, standing, mm", 10}, Head{"Drive tubes, kg", 9}, Head{"Why not", 46},
+    Head{"Customer", 28}, Head{"Machine", 28}, Head{"Shaft", 40}, Head{"Inner guard half, mm", 11}, Head{"Outer guard half, mm", 11},
     Head{"Closed to build to, mm", 11}, Head{"Of it outside the inner crosses, mm", 14}, Head{"Guard setback, mm", 11}, Head{"Shoulder, inner, mm", 11},
     Head{"Shoulder, outer, mm", 11}, Head{"Seat, inner, mm", 11}, Head{"Seat, outer, mm", 11}, Head{"Guard shoulder, inner, mm", 11},
     Head{"Guard shoulder, outer, mm", 11}, Head{"Guard seat, inner, mm", 11}, Head{"Guard seat, outer, mm", 11}};
 constexpr int title_rows = 4, first_row = title_rows + 1;
-constexpr double longest_input = 100'000, line_points = 12.5, characters_of_reasons = 62;
+constexpr double longest_input = 100'000, line_points = 12.5, characters_of_reasons = 46;
 
 // The column of the outer tube stands behind the inner one's.
 Column of(Column inner, Tube tube) { return static_cast<Column>(inner + static_cast<int>(tube)); }
@@ -184,7 +186,7 @@ void add_title(SheetBuilder& sheet, const Batch& batch)
 {
     sheet.put(0, "Batch " + batch.name, style::title(), 6);
     sheet.end_row(24);
-    sheet.put(0, std::string("Lengths follow the pale cells at the right and the saw's step. Checks are not repeated here: where a length changes, run the list again."), style::small(), 7);
+    sheet.put(0, std::string("Lengths follow the pale cells at the right and the saw's step. Checks are not repeated here: where a length changes, run the list again."), style::small(), 12);
     sheet.end_row();
     sheet.put(0, std::string("Saw's step, mm"), style::label(), 2);
     sheet.put(2, step_of(batch), style::input());
@@ -211,6 +213,8 @@ NamedSheet orders_sheet(const Batch& batch, const std::string& footer)
     for (int column = ordered; column <= guard_seat_outer; ++column)
         made.sheet.rules.push_back({first_row, column, 0, longest_input, {}, "A length in millimetres, 0 to 100000.", end - first_row});
     made.sheet.rules.push_back({first_row, count, 0, most_shafts_of_an_order, {}, "A number of shafts.", end - first_row});
+    made.sheet.landscape = true;
+    made.sheet.printed_columns = reasons + 1;
     made.sheet.rows_begin = first_row;
     made.sheet.rows_end = end;
     made.sheet.make_row = [&batch](int row) { return RowMaker(batch.orders[static_cast<std::size_t>(row - first_row)], row).run(); };

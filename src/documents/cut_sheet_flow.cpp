@@ -20,7 +20,7 @@ Size size_of(Paper paper)
 
 Lettering lettering_of(const Block& block)
 {
-    if (block.lead == Lead::heading) return block.spacing == Spacing::usual ? lettering::name : lettering::close_name;
+    if (block.lead == Lead::heading) return block.spacing == Spacing::usual ? lettering::name : block.spacing == Spacing::close ? lettering::close_name : lettering::close_strong;
     switch (block.spacing) {
     case Spacing::closest: return block.strong ? lettering::closest_strong : lettering::closest_note;
     case Spacing::close: return block.strong ? lettering::close_strong : lettering::close_note;
@@ -37,10 +37,11 @@ double indent_of(const Block& block)
 double after(const Block& block) { return block.spacing == Spacing::usual ? after_block : after_close; }
 double before(const Block& block) { return block.lead != Lead::heading ? 0 : block.spacing == Spacing::usual ? before_heading : before_close_heading; }
 
-void draw_lead(Canvas& canvas, Point at, Lead lead)
+void draw_lead(Canvas& canvas, Point at, const Block& block)
 {
-    if (lead == Lead::tick) canvas.box({at.x + 0.3, at.y + 0.4, 3.2, 3.2}, pen::dimension);
-    if (lead == Lead::bullet) canvas.disc({at.x + 1.6, at.y + 1.8}, 0.7, Fill::black);
+    const double side = block.spacing == Spacing::usual ? 3.2 : 2.6;
+    if (block.lead == Lead::tick) canvas.box({at.x + 0.3, at.y + 0.4, side, side}, pen::dimension);
+    if (block.lead == Lead::bullet) canvas.disc({at.x + 1.6, at.y + 1.8}, 0.7, Fill::black);
 }
 
 // A block that fills more than most of a sheet in pieces that do not.
@@ -91,7 +92,7 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
         if (y + needed > column.bottom()) return {i, y};
         if (y > column.y) y += before(block);
         canvas.begin(block.lead == Lead::heading ? Part::heading : Part::paragraph);
-        draw_lead(canvas, {column.x, y}, block.lead);
+        draw_lead(canvas, {column.x, y}, block);
         const double left = indent_of(block);
         y = canvas.paragraph({column.x + left, y}, column.width - left, block.text, lettering_of(block)) + after(block);
     }

@@ -9,7 +9,7 @@ namespace {
 
 constexpr double right_part = 66, inset = 1.8, row = 5.4;
 constexpr std::size_t most_lines = 3;
-constexpr double short_title_height = 8;
+constexpr double short_title_height = 8, sheet_number_width = 32;
 
 // A field's text with a word about every sign that cannot be drawn.
 std::string field(const Canvas& canvas, const std::string& name, const std::string& text)
@@ -141,8 +141,9 @@ double draw_short_title(Canvas& canvas, Rect room, const Heading& heading)
     canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
     const double y = room.y + 5.4;
     const Rect label = canvas.text({room.x + inset, y}, with_capital(heading.type) + "   Order", lettering::note);
-    const Rect number = canvas.text({label.right() + 2, y}, heading.order, lettering::name);
-    if (!heading.alarm.empty()) canvas.text({number.right() + 4, y}, heading.alarm, lettering::name);
+    const double x = label.right() + 2, alarm = heading.alarm.empty() ? 0 : canvas.width_of(heading.alarm, lettering::name) + 4;
+    const Rect number = canvas.fitted({x, y}, room.right() - sheet_number_width - alarm - x, heading.order, lettering::name);
+    if (alarm > 0) canvas.text({number.right() + 4, y}, heading.alarm, lettering::name);
     return room.y + short_title_height;
 }
 

@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::size_t columns = 2, rows = 6;
 constexpr double edge = 5, quiet = qr_quiet_modules * qr_module, mark = 1.5;
-constexpr Lettering to_saw{7, Weight::bold}, closed{6, Weight::bold};
+constexpr Lettering to_saw{7, Weight::bold}, closed{5, Weight::bold};
 
 struct Size {
     double width, height;
@@ -49,21 +49,33 @@ std::string upper(std::string text)
 
 std::string of_all(const Label& label, std::int64_t count) { return std::to_string(label.number) + " of " + std::to_string(count); }
 
-// At most two lines of the order's number, for it may have 40 signs.
-double draw_order(Canvas& canvas, Point top_left, double width, const std::string& order) { return canvas.paragraph(top_left, width, order, lettering::name); }
+// Letters of the notes: nearer where an order's number or inches take much room.
+struct Notes {
+    Lettering plain, strong;
+};
+constexpr Notes close{lettering::close_note, lettering::close_strong}, closest{lettering::closest_note, lettering::closest_strong};
 
-void draw_piece(Canvas& canvas, Rect room, const Label& label, Units units)
+// The order's number, which may have 40 signs.
+double draw_order(Canvas& canvas, Rect room, const std::string& order)
+{
+    const bool large = canvas.width_of(order, lettering::name) <= room.width;
+    return canvas.paragraph({room.x, room.y}, room.width, order, large ? lettering::name : lettering::closest_strong);
+}
+
+// The y below what is drawn.
+double draw_piece(Canvas& canvas, Rect room, const Label& label, Units units, const Notes& notes)
 {
     const BatchPiece& piece = *label.piece;
-    double y = draw_order(canvas, {room.x, room.y}, room.width, piece.order);
+    double y = draw_order(canvas, room, piece.order);
     canvas.fitted({room.x, y + 4.2}, room.width, upper(piece.part), lettering::name);
-    canvas.fitted({room.x, y + 14}, room.width, saw_figure(piece.length, units) + " " + unit_word(units), to_saw);
-    y += 16.2;
+    canvas.fitted({room.x, y + 13.6}, room.width, saw_figure(piece.length, units) + " " + unit_word(units), to_saw);
+    y += 15.8;
     const std::string end = std::string(to_word(piece.end)) + " end" + (piece.sawn ? "" : ", made to length") + ", no. " + of_all(label, piece.count);
     const std::string hole = piece.pin_hole ? "pin hole " + figure_with_unit(*piece.pin_hole, units) + " from its yoke end" : "";
     const std::string mm = units == Units::in ? figure_with_unit(piece.length, Units::mm, Toward::nearest, 3) : "";
     for (const std::string& note : {mm, end, hole, label.order->shaft_title})
-        if (!note.empty()) y = canvas.paragraph({room.x, y}, room.width, note, lettering::close_note);
+        if (!note.empty()) y = canvas.paragraph({room.x, y}, room.width, note, notes.plain);
+    return y;
 }
 
 std::string cross_words(const BatchLengths& built)
@@ -78,17 +90,22 @@ std::string longest_text(const BatchLengths& built, Range range, Units units)
     return std::string(to_word(range)) + " " + (longest ? figure_with_unit((*longest)[built.reference], units, Toward::down) : "NOT AT ALL");
 }
 
-void draw_shaft(Canvas& canvas, Rect room, const Label& label, Units units)
+double draw_shaft(Canvas& canvas, Rect room, const Label& label, Units units, const Notes& notes)
 {
     const BatchLengths& built = *label.order->built;
-    double y = draw_order(canvas, {room.x, room.y}, room.width, label.order->order);
-    canvas.fitted({room.x, y + 7.4}, room.width, "closed " + figure_with_unit(built.closed, units), closed);
-    y = canvas.paragraph({room.x, y + 9.5}, room.width, cross_words(built) + "; shaft " + of_all(label, label.order->count), lettering::close_note);
+    double y = draw_order(canvas, room, label.order->order);
+    canvas.fitted({room.x, y + 6.4}, room.width, "closed " + figure_with_unit(built.closed, units), closed);
+    y = canvas.paragraph({room.x, y + 8.2}, room.width, cross_words(built) + "; shaft " + of_all(label, label.order->count), notes.plain);
     const std::string pull = "Pull to at most: " + longest_text(built, Range::working, units) + ", " + longest_text(built, Range::turning, units) + ", " +
                              longest_text(built, Range::standing, units) + "; push to no less than " + figure_with_unit(built.use.shortest[built.reference], units, Toward::up) + ".";
-    y = canvas.paragraph({room.x, y}, room.width, pull, lettering::close_strong);
-    y = canvas.paragraph({room.x, y}, room.width, label.order->shaft_title, lettering::close_note);
-    canvas.paragraph({room.x, y}, room.width, "DANGER: a turning shaft kills. Guards complete, chains hooked.", lettering::close_strong);
+    y = canvas.paragraph({room.x, y}, room.width, pull, notes.strong);
+    y = canvas.paragraph({room.x, y}, room.width, label.order->shaft_title, notes.plain);
+    return canvas.paragraph({room.x, y}, room.width, "DANGER: a turning shaft kills.", notes.strong);
+}
+
+double draw_words(Canvas& canvas, Rect room, const Label& label, Units units, const Notes& notes)
+{
+    return label.piece ? draw_piece(canvas, room, label, units, notes) : draw_shaft(canvas, room, label, units, notes);
 }
 
 void draw_label(Canvas& canvas, Rect cell, const Label& label, Units units)
@@ -97,10 +114,10 @@ void draw_label(Canvas& canvas, Rect cell, const Label& label, Units units)
     const double code_x = cell.right() - edge - code.box.width;
     canvas.begin(Part::figure);
     canvas.code(code, {code_x, cell.y + (cell.height - code.box.height) / 2});
-    const Rect room{cell.x + edge, cell.y + edge - 1, code_x - quiet - cell.x - edge, cell.height - 2 * edge};
+    const Rect room{cell.x + edge, cell.y + edge - 1, code_x - quiet - cell.x - edge, cell.height - 2 * edge + 2};
     canvas.begin(Part::table);
-    if (label.piece) draw_piece(canvas, room, label, units);
-    else draw_shaft(canvas, room, label, units);
+    Canvas trial(canvas.fonts(), room.right(), room.bottom());
+    draw_words(canvas, room, label, units, draw_words(trial, room, label, units, close) <= room.bottom() ? close : closest);
 }
 
 // Where four labels meet, or two and the sheet's edge.

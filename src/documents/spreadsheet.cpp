@@ -3,7 +3,6 @@
 #include <xlsxwriter.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -26,24 +25,6 @@ void check(lxw_error error, const std::string& doing)
 {
     if (error == LXW_NO_ERROR) return;
     throw std::runtime_error("the workbook could not be written (" + doing + "): " + lxw_strerror(error));
-}
-
-// The day's noon, as seconds since 1970; a fixed day where the text is no date.
-time_t moment_of(const std::string& date)
-{
-    constexpr time_t fixed = 946728000;  // 2000-01-01 12:00 UTC
-    int parts[3] = {0, 0, 0};
-    if (date.size() != 10) return fixed;
-    const std::pair<std::size_t, std::size_t> places[3] = {{0, 4}, {5, 2}, {8, 2}};
-    for (int i = 0; i < 3; ++i)
-        for (const char digit : date.substr(places[i].first, places[i].second)) {
-            if (digit < '0' || digit > '9') return fixed;
-            parts[i] = parts[i] * 10 + (digit - '0');
-        }
-    using namespace std::chrono;
-    const year_month_day day{year{parts[0]}, month{static_cast<unsigned>(parts[1])}, std::chrono::day{static_cast<unsigned>(parts[2])}};
-    if (!day.ok()) return fixed;
-    return system_clock::to_time_t(sys_days{day} + 12h);
 }
 
 lxw_workbook* new_book(const std::string& path, bool long_sheets)
@@ -247,6 +228,9 @@ private:
         worksheet_set_paper(out, spreadsheet_.paper == Paper::a4 ? 9 : 1);
         worksheet_set_margins(out, 0.55, 0.55, 0.75, 0.75);
         worksheet_fit_to_pages(out, 1, 0);
+        if (sheet.landscape) worksheet_set_landscape(out);
+        if (sheet.printed_columns > 0 && sheet.rows_end > 0)
+            check(worksheet_print_area(out, 0, 0, static_cast<lxw_row_t>(sheet.rows_end - 1), static_cast<lxw_col_t>(sheet.printed_columns - 1)), "print area");
         worksheet_gridlines(out, LXW_HIDE_ALL_GRIDLINES);
         worksheet_center_horizontally(out);
         check(worksheet_set_header(out, sheet.header.c_str()), "header");

@@ -69,6 +69,22 @@ inline Picture read_picture(const std::string& path)
     return picture;
 }
 
+// The part of a picture whose top left corner is at x, y.
+inline Picture cropped(const Picture& in, int x, int y, int width, int height)
+{
+    Picture out{width, height, {}};
+    for (int row = y; row < y + height; ++row)
+        for (int column = x; column < x + width; ++column) out.grey.push_back(in.at(column, row));
+    return out;
+}
+
+inline std::string pgm_of(const Picture& in)
+{
+    std::string out = fmt::format("P5\n{} {}\n255\n", in.width, in.height);
+    for (const int grey : in.grey) out += static_cast<char>(grey);
+    return out;
+}
+
 // As a bad photocopier does it: only black and white, then smeared over the neighbouring dots.
 inline std::string photocopied(const Picture& in)
 {

@@ -28,6 +28,8 @@ public:
     Unpacked(const Unpacked&) = delete;
     Unpacked& operator=(const Unpacked&) = delete;
 
+    bool holds(const std::string& part) const { return fs::exists(folder_ / "parts" / part); }
+
     pugi::xml_document read(const std::string& part) const
     {
         pugi::xml_document document;
@@ -79,6 +81,7 @@ SheetCell cell_of(const pugi::xml_node& node, const std::vector<bool>& locked, c
     const std::string type = node.attribute("t").as_string();
     cell.number = type.empty() && node.child("v");
     if (type == "s") cell.value = texts.at(node.child("v").text().as_uint());
+    if (type == "inlineStr") cell.value = node.child("is").child("t").text().get();
     return cell;
 }
 
@@ -116,7 +119,8 @@ std::optional<std::string> WorkbookParts::order_cell(const std::string& name) co
 WorkbookParts parts_of(const std::string& bytes)
 {
     const Unpacked files(bytes);
-    const auto texts = shared_texts(files.read("xl/sharedStrings.xml"));
+    // A workbook whose long sheets are not held shares no texts.
+    const auto texts = files.holds("xl/sharedStrings.xml") ? shared_texts(files.read("xl/sharedStrings.xml")) : std::vector<std::string>();
     const auto locked = locked_formats(files.read("xl/styles.xml"));
     const auto book = files.read("xl/workbook.xml");
     WorkbookParts parts;

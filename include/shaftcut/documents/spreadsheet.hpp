@@ -86,6 +86,8 @@ struct Worksheet {
     std::string header, footer;                // with the format's own & codes
     int repeated_rows = 0;                     // from the top, on every printed page
     std::vector<int> page_breaks;              // a new printed page starts with these rows
+    bool landscape = false;
+    int printed_columns = 0;                   // from the left; 0: all
     int rows_begin = 0, rows_end = 0;          // rows that `make_row` makes, below all `cells`
     std::function<SheetRow(int)> make_row;
 };
