@@ -13,6 +13,7 @@
 #include "shaftcut/documents/build_documents.hpp"
 #include "shaftcut/documents/build_terminal.hpp"
 #include "shaftcut/documents/json.hpp"
+#include "shaftcut/documents/labels_sheet.hpp"
 #include "shaftcut/reading/orders_reader.hpp"
 #include "shaftcut/reading/pieces.hpp"
 #include "shaftcut/words/text.hpp"
@@ -25,8 +26,8 @@ namespace po = boost::program_options;
 CommonOptionTexts common_texts()
 {
     CommonOptionTexts texts;
-    texts.formats = "pdf,json";
-    texts.offered = "pdf and json";
+    texts.formats = "pdf,xlsx,json";
+    texts.offered = "pdf, xlsx and json";
     texts.default_units = "an XML list's own, mm for CSV";
     return texts;
 }
@@ -40,9 +41,9 @@ po::options_description build_options(CommonOptionTexts& common, SawOptionTexts&
 
 std::string formats_fault(const std::vector<Format>& formats)
 {
-    const auto written = [](Format format) { return format == Format::pdf || format == Format::json; };
+    const auto written = [](Format format) { return format == Format::pdf || format == Format::xlsx || format == Format::json; };
     if (std::all_of(formats.begin(), formats.end(), written)) return {};
-    return "--formats: build writes pdf and json";
+    return "--formats: build writes pdf, xlsx and json";
 }
 
 enum class ListKind { csv, xml };
@@ -86,6 +87,7 @@ public:
         const Outcome faults = list.problems.empty() ? Outcome::answered : Outcome::bad_input;
         if (list.orders.empty()) return faults;
         if (const Outcome outcome = make_folder(options_, console); outcome != Outcome::answered) return outcome;
+        if (const Outcome outcome = check_names(batch_names(), options_, console); outcome != Outcome::answered) return outcome;
         return std::max(faults, build(list, *read.configuration, *stock.first, console));
     }
 
@@ -108,6 +110,14 @@ private:
     }
 
     std::string list_name() const { return std::filesystem::path(files_.front()).stem().string(); }
+
+    std::vector<std::string> batch_names() const
+    {
+        std::vector<std::string> names;
+        for (const Format format : options_.formats)
+            for (std::string& name : batch_document_names(list_name(), format)) names.push_back(std::move(name));
+        return names;
+    }
 
     // The bars to saw from, those of the stock file for the profiles that it names; or the outcome to end with, its reasons said.
     std::pair<std::optional<BatchSaw>, Outcome> read_own_stock(const Workshop& workshop, Console& console) const
@@ -142,12 +152,22 @@ private:
             if (!plan.built) outcome = Outcome::refused;
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
-            words(console) << terminal_text(plan, colour(console));
+            outcome = std::max(outcome, hand_out_order(plan, console));
             show_progress(i + 1, list.orders.size(), console);
         }
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = Outcome::refused;
         return std::max(outcome, hand_out_batch(batch, json.finished(batch.plans), console));
+    }
+
+    // Each order's paper is written at once: none is kept.
+    Outcome hand_out_order(const BuildPlan& plan, Console& console) const
+    {
+        const std::string text = terminal_text(plan, colour(console));
+        const bool paper = std::find(options_.formats.begin(), options_.formats.end(), Format::pdf) != options_.formats.end();
+        if (!options_.to_standard_output() && paper) return hand_out({assembly_document(plan, options_.paper)}, text, options_, console);
+        words(console) << text;
+        return Outcome::answered;
     }
 
     Outcome hand_out_batch(const Batch& batch, std::string json, Console& console) const
@@ -162,7 +182,15 @@ private:
             if (format == Format::json) documents.push_back(batch_json_document(batch.name, std::move(json)));
             for (Document& document : batch_documents(batch, format, options_.paper)) documents.push_back(std::move(document));
         }
-        return hand_out(documents, text, options_, console);
+        return std::max(hand_out(documents, text, options_, console), labels_outcome(batch, console));
+    }
+
+    Outcome labels_outcome(const Batch& batch, Console& console) const
+    {
+        const bool paper = std::find(options_.formats.begin(), options_.formats.end(), Format::pdf) != options_.formats.end();
+        if (!paper || count_labels(batch) <= most_labels) return Outcome::answered;
+        console.err << files_.front() << ": " << count_labels(batch) << " labels are more than the " << most_labels << " of one file, so none are made; split the list\n";
+        return Outcome::refused;
     }
 
     // People's words go where the documents do not.

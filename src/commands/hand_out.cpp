@@ -17,6 +17,15 @@ Outcome make_folder(const CommonOptions& options, Console& console)
     return Outcome::unwritable;
 }
 
+Outcome check_names(const std::vector<std::string>& names, const CommonOptions& options, Console& console)
+{
+    if (options.to_standard_output()) return Outcome::answered;
+    const std::string fault = names_fault(options.output, names, options.replace ? Existing::replace : Existing::keep);
+    if (fault.empty()) return Outcome::answered;
+    console.err << fault << "\n";
+    return Outcome::unwritable;
+}
+
 Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console)
 {
     const std::string fault = write_documents(options.output, documents, options.replace ? Existing::replace : Existing::keep);

@@ -130,21 +130,11 @@ private:
     int descriptor_;
 };
 
-// Each target may be missing, or a plain file where it is to be replaced.
-std::string targets_fault(const std::string& folder, const std::vector<Document>& documents, Existing existing)
+std::vector<std::string> names_of(const std::vector<Document>& documents)
 {
-    for (const Document& document : documents) {
-        const std::string target = folder + "/" + document.name;
-        struct stat status{};
-        if (::lstat(target.c_str(), &status) != 0) {
-            if (errno != ENOENT) return fault_of(target, errno);
-        } else if (!S_ISREG(status.st_mode)) {
-            return target + " could not be written: it is not a plain file";
-        } else if (existing == Existing::keep) {
-            return exists_already(target);
-        }
-    }
-    return {};
+    std::vector<std::string> names;
+    for (const Document& document : documents) names.push_back(document.name);
+    return names;
 }
 
 // Names all drafts; where a free name cannot be given, those given before are taken back.
@@ -160,11 +150,28 @@ std::string give_names(std::vector<Draft>& drafts, Existing existing)
 
 }  // namespace
 
+// Each target may be missing, or a plain file where it is to be replaced.
+std::string names_fault(const std::string& folder, const std::vector<std::string>& names, Existing existing)
+{
+    for (const std::string& name : names) {
+        const std::string target = folder + "/" + name;
+        struct stat status{};
+        if (::lstat(target.c_str(), &status) != 0) {
+            if (errno != ENOENT) return fault_of(target, errno);
+        } else if (!S_ISREG(status.st_mode)) {
+            return target + " could not be written: it is not a plain file";
+        } else if (existing == Existing::keep) {
+            return exists_already(target);
+        }
+    }
+    return {};
+}
+
 std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing)
 {
     const FolderHold hold(folder);
     if (std::string fault = hold.open_fault(); !fault.empty()) return fault;
-    if (std::string fault = targets_fault(folder, documents, existing); !fault.empty()) return fault;
+    if (std::string fault = names_fault(folder, names_of(documents), existing); !fault.empty()) return fault;
     std::vector<Draft> drafts;
     drafts.reserve(documents.size());
     for (const Document& document : documents) {
@@ -172,7 +179,7 @@ std::string write_documents(const std::string& folder, const std::vector<Documen
         if (!drafts.back().fault().empty()) return drafts.back().fault();
     }
     if (std::string fault = hold.lock(); !fault.empty()) return fault;
-    if (std::string fault = targets_fault(folder, documents, existing); !fault.empty()) return fault;
+    if (std::string fault = names_fault(folder, names_of(documents), existing); !fault.empty()) return fault;
     if (std::string fault = give_names(drafts, existing); !fault.empty()) return fault;
     return hold.sync();
 }

@@ -96,6 +96,7 @@ public:
         auto stock = read_stock_of(workshop, console);
         if (const Outcome outcome = std::max(pieces.outcome, stock.outcome); outcome != Outcome::answered) return outcome;
         if (const Outcome outcome = make_folder(options_.common, console); outcome != Outcome::answered) return outcome;
+        if (const Outcome outcome = check_names(names(), options_.common, console); outcome != Outcome::answered) return outcome;
         return plan(*pieces.list, std::move(stock.list->stock), workshop, console);
     }
 
@@ -117,6 +118,15 @@ private:
         return {std::nullopt, Outcome::bad_input};
     }
 
+    std::string list_name() const { return std::filesystem::path(files_.front()).stem().string(); }
+
+    std::vector<std::string> names() const
+    {
+        std::vector<std::string> names;
+        for (const Format format : options_.common.formats) names.push_back(saw_document_name(list_name(), format));
+        return names;
+    }
+
     SawTask task_of(const PieceList& pieces, std::vector<SawStock> stock, const Workshop& workshop) const
     {
         return {pieces.pieces, std::move(stock), options_.kerf.value_or(workshop.saw.kerf), options_.trim_start, options_.trim_end,
@@ -125,7 +135,6 @@ private:
 
     Outcome plan(const PieceList& pieces, std::vector<SawStock> stock, const Workshop& workshop, Console& console) const
     {
-        const std::string name = std::filesystem::path(files_.front()).stem().string();
         SawTask task = task_of(pieces, std::move(stock), workshop);
         SawEnd end = SawEnd::finished;
         SawClock clock(options_.seconds, console);
@@ -139,7 +148,7 @@ private:
         }
         clock.clear();
         if (const auto* refusal = std::get_if<SawRefusal>(&outcome)) return refuse(*refusal, pieces, console);
-        const SawHeading heading{name, workshop.name, options_.units(), workshop.saw.reusable_leftover};
+        const SawHeading heading{list_name(), workshop.name, options_.units(), workshop.saw.reusable_leftover};
         return hand_out_plan(lay_out(heading, std::move(task), std::get<SawPlan>(std::move(outcome)), end, clock.seconds_taken()), console);
     }
 

@@ -1,15 +1,20 @@
 #include "shaftcut/documents/build_documents.hpp"
 
+#include "shaftcut/documents/assembly_sheet.hpp"
+#include "shaftcut/documents/batch_workbook.hpp"
 #include "shaftcut/documents/cairo_pages.hpp"
+#include "shaftcut/documents/labels_sheet.hpp"
 #include "shaftcut/documents/saw_sheet.hpp"
 
 namespace shaftcut {
 namespace {
 
 std::string saw_plan_name(const std::string& name) { return name + "-saw-plan.pdf"; }
+std::string labels_name(const std::string& name) { return name + "-labels.pdf"; }
+std::string workbook_name(const std::string& name) { return name + "-batch.xlsx"; }
 std::string json_name(const std::string& name) { return name + ".json"; }
 
-std::vector<Document> saw_plans(const Batch& batch, Paper paper)
+void add_saw_plans(std::vector<Document>& documents, const Batch& batch, Paper paper)
 {
     std::vector<Page> pages;
     const SawOrder* first = nullptr;
@@ -18,25 +23,44 @@ std::vector<Document> saw_plans(const Batch& batch, Paper paper)
         if (!first) first = &*plan.order;
         for (Page& page : draw_saw_sheet(*plan.order, paper)) pages.push_back(std::move(page));
     }
-    if (!first) return {};
+    if (!first) return;
     DocumentInfo info = saw_sheet_info(*first);
     info.title = "Saw plans " + batch.name;
-    std::vector<Document> documents;
     documents.push_back({saw_plan_name(batch.name), pdf_of(pages, info)});
-    return documents;
+}
+
+void add_labels(std::vector<Document>& documents, const Batch& batch, Paper paper)
+{
+    if (count_labels(batch) > most_labels) return;
+    const LabelSheets sheets = label_sheets(batch, paper);
+    if (sheets.count == 0) return;
+    const DocumentInfo info{"Labels " + batch.name, batch.owner.empty() ? "shaftcut" : batch.owner, "labels for pieces and shafts", "en", "2000-01-01"};
+    documents.push_back({labels_name(batch.name), pdf_of(sheets.count, sheets.draw, info)});
 }
 
 }  // namespace
 
+Document assembly_document(const BuildPlan& plan, Paper paper)
+{
+    return {plan.order + "-assembly.pdf", pdf_of(draw_assembly_sheet(plan, paper), assembly_sheet_info(plan))};
+}
+
 std::vector<Document> batch_documents(const Batch& batch, Format format, Paper paper)
 {
-    return format == Format::pdf ? saw_plans(batch, paper) : std::vector<Document>();
+    std::vector<Document> documents;
+    if (format == Format::pdf) {
+        add_saw_plans(documents, batch, paper);
+        add_labels(documents, batch, paper);
+    }
+    if (format == Format::xlsx) documents.push_back({workbook_name(batch.name), batch_workbook_of(batch, paper)});
+    return documents;
 }
 
 std::vector<std::string> batch_document_names(const std::string& name, Format format)
 {
     switch (format) {
-    case Format::pdf: return {saw_plan_name(name)};
+    case Format::pdf: return {saw_plan_name(name), labels_name(name)};
+    case Format::xlsx: return {workbook_name(name)};
     case Format::json: return {json_name(name)};
     default: return {};
     }

@@ -215,17 +215,24 @@ std::string without_surface_count(std::string svg)
 
 std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info)
 {
+    return pdf_of(pages.size(), [&](std::size_t number) { return pages[number]; }, info);
+}
+
+std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& page, const DocumentInfo& info)
+{
     std::string bytes;
+    Page next = page(0);
     // With the first page's size at once: setting it later would drop a tag that is already open.
-    const double width = pages.front().width * points_per_mm, height = pages.front().height * points_per_mm;
+    const double width = next.width * points_per_mm, height = next.height * points_per_mm;
     const Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, width, height), cairo_surface_destroy);
     // 1.4 has a plain cross-reference table with every version of cairo, which with_language() adds to.
     cairo_pdf_surface_restrict_to_version(surface.get(), CAIRO_PDF_VERSION_1_4);
     set_info(surface.get(), info);
     Drawing drawing(surface.get());
     cairo_tag_begin(drawing.context(), "Document", "");
-    for (const Page& page : pages) {
-        drawing.draw_tagged(page);
+    for (std::size_t number = 0; number < count; ++number) {
+        if (number > 0) next = page(number);
+        drawing.draw_tagged(next);
         cairo_show_page(drawing.context());
     }
     cairo_tag_end(drawing.context(), "Document");

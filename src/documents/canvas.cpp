@@ -60,7 +60,7 @@ void Canvas::code(Code code, Point top_left)
 
 double Canvas::width_of(std::string_view text, Lettering lettering) const
 {
-    return fonts_.width(fonts_.printable(text), lettering.cap_height, lettering.weight);
+    return fonts_.width(fonts_.printable(text), lettering.cap_height, lettering.weight, lettering.stretch);
 }
 
 Rect Canvas::set(Point at, const std::string& printable, Lettering lettering, Align align, Ink ink, double stretch)
@@ -76,22 +76,22 @@ Rect Canvas::set(Point at, const std::string& printable, Lettering lettering, Al
 
 Rect Canvas::text(Point at, std::string_view text, Lettering lettering, Align align, Ink ink)
 {
-    return set(at, fonts_.printable(text), lettering, align, ink, text_stretch);
+    return set(at, fonts_.printable(text), lettering, align, ink, lettering.stretch);
 }
 
 Rect Canvas::fitted(Point at, double room, std::string_view text, Lettering lettering, Align align)
 {
     const std::string printable = fonts_.printable(text);
     const double natural = fonts_.width(printable, lettering.cap_height, lettering.weight, 1);
-    const double stretch = natural > 0 ? std::clamp(room / natural, least_stretch, text_stretch) : text_stretch;
+    const double stretch = natural > 0 ? std::clamp(room / natural, least_stretch, lettering.stretch) : lettering.stretch;
     return set(at, printable, lettering, align, Ink::black, stretch);
 }
 
 double Canvas::paragraph(Point top_left, double width, std::string_view text, Lettering lettering)
 {
     double y = top_left.y;
-    for (const std::string& line : fonts_.wrap(fonts_.printable(text), lettering.cap_height, lettering.weight, width)) {
-        set({top_left.x, y + lettering.cap_height * 1.2}, line, lettering, Align::left, Ink::black, text_stretch);
+    for (const std::string& line : fonts_.wrap(fonts_.printable(text), lettering.cap_height, lettering.weight, width, lettering.stretch)) {
+        set({top_left.x, y + lettering.cap_height * 1.2}, line, lettering, Align::left, Ink::black, lettering.stretch);
         y += lettering.pitch();
     }
     return y;

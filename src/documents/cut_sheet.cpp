@@ -145,7 +145,8 @@ void draw_work(Sheets& sheets, const WorkOrder& order)
 std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper)
 {
     const Fonts fonts;
-    Sheets sheets(fonts, order, paper, "cut sheet");
+    const Heading heading = heading_of(order, "cut sheet");
+    Sheets sheets(fonts, heading, paper);
     draw_first_sheet(sheets, order);
     if (order.verdict == Verdict::refused) draw_refusal(sheets, order);
     else draw_work(sheets, order);
@@ -153,7 +154,7 @@ std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper)
     draw_extremes(sheets, order);
     draw_machines(sheets, order);
     draw_readings(sheets, order);
-    sheets.flow(long_field_blocks(sheets.canvas(), order));
+    sheets.flow(long_field_blocks(sheets.canvas(), heading));
     draw_limits(sheets, order);
     return sheets.finished();
 }

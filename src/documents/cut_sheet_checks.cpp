@@ -15,18 +15,6 @@ std::string result_words(CheckResult result)
     return "not checked";
 }
 
-std::string figure_of(const WorkOrder& order, CheckUnit unit, const std::optional<std::int64_t>& thousandths)
-{
-    if (!thousandths) return "—";
-    switch (unit) {
-    case CheckUnit::mm: return printed_with_both(order, Length::micrometres(*thousandths));
-    case CheckUnit::deg: return figure(Angle::millidegrees(*thousandths)) + "°";
-    case CheckUnit::percent: return figure(Angle::millidegrees(*thousandths)) + " %";
-    case CheckUnit::none: break;
-    }
-    return figure(Angle::millidegrees(*thousandths), 3);
-}
-
 struct CheckColumns {
     double name = 0, result = 47, value = 74, worst = 113, limit = 152;
     double width = 37;
@@ -66,9 +54,9 @@ void draw_check(Sheets& sheets, const WorkOrder& order, const Check& check)
     const bool loud = check.result == CheckResult::fail || check.result == CheckResult::warn;
     canvas.text({room.x + columns.name, y}, to_word(check.id), lettering::strong);
     canvas.text({room.x + columns.result, y}, result_words(check.result), loud ? lettering::strong : lettering::note);
-    canvas.fitted({room.x + columns.value, y}, columns.width, figure_of(order, check.unit, check.value), lettering::note);
-    canvas.fitted({room.x + columns.worst, y}, columns.width, figure_of(order, check.unit, check.worst), lettering::note);
-    canvas.fitted({room.x + columns.limit, y}, columns.width, figure_of(order, check.unit, check.limit), lettering::note);
+    canvas.fitted({room.x + columns.value, y}, columns.width, check_figure(order.units, check.unit, check.value), lettering::note);
+    canvas.fitted({room.x + columns.worst, y}, columns.width, check_figure(order.units, check.unit, check.worst), lettering::note);
+    canvas.fitted({room.x + columns.limit, y}, columns.width, check_figure(order.units, check.unit, check.limit), lettering::note);
     sheets.move_to(canvas.paragraph({room.x + 4, sheets.y() + 5.2}, room.width - 4, words_of(check).text, lettering::note) + 1);
 }
 
@@ -113,6 +101,18 @@ void add_half_rows(const WorkOrder& order, Table& table)
 }
 
 }  // namespace
+
+std::string check_figure(Units units, CheckUnit unit, const std::optional<std::int64_t>& thousandths)
+{
+    if (!thousandths) return "—";
+    switch (unit) {
+    case CheckUnit::mm: return figure_with_millimetres(Length::micrometres(*thousandths), units);
+    case CheckUnit::deg: return figure(Angle::millidegrees(*thousandths)) + "°";
+    case CheckUnit::percent: return figure(Angle::millidegrees(*thousandths)) + " %";
+    case CheckUnit::none: break;
+    }
+    return figure(Angle::millidegrees(*thousandths), 3);
+}
 
 void draw_checks(Sheets& sheets, const WorkOrder& order)
 {

@@ -7,7 +7,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double margin = 10, indent = 5, after_block = 0.45, before_heading = 1.6, continued_height = 5.5;
+constexpr double margin = 10, indent = 5, after_close = 0.15, after_block = 0.45, before_heading = 1.6, before_close_heading = 0.9, continued_height = 5.5;
 
 struct Size {
     double width, height;
@@ -20,7 +20,13 @@ Size size_of(Paper paper)
 
 Lettering lettering_of(const Block& block)
 {
-    return block.lead == Lead::heading ? lettering::name : block.strong ? lettering::strong : lettering::note;
+    if (block.lead == Lead::heading) return block.spacing == Spacing::usual ? lettering::name : block.spacing == Spacing::close ? lettering::close_name : lettering::close_strong;
+    switch (block.spacing) {
+    case Spacing::closest: return block.strong ? lettering::closest_strong : lettering::closest_note;
+    case Spacing::close: return block.strong ? lettering::close_strong : lettering::close_note;
+    case Spacing::usual: break;
+    }
+    return block.strong ? lettering::strong : lettering::note;
 }
 
 double indent_of(const Block& block)
@@ -28,10 +34,14 @@ double indent_of(const Block& block)
     return block.lead == Lead::tick || block.lead == Lead::bullet ? indent : 0;
 }
 
-void draw_lead(Canvas& canvas, Point at, Lead lead)
+double after(const Block& block) { return block.spacing == Spacing::usual ? after_block : after_close; }
+double before(const Block& block) { return block.lead != Lead::heading ? 0 : block.spacing == Spacing::usual ? before_heading : before_close_heading; }
+
+void draw_lead(Canvas& canvas, Point at, const Block& block)
 {
-    if (lead == Lead::tick) canvas.box({at.x + 0.3, at.y + 0.4, 3.2, 3.2}, pen::dimension);
-    if (lead == Lead::bullet) canvas.disc({at.x + 1.6, at.y + 1.8}, 0.7, Fill::black);
+    const double side = block.spacing == Spacing::usual ? 3.2 : 2.6;
+    if (block.lead == Lead::tick) canvas.box({at.x + 0.3, at.y + 0.4, side, side}, pen::dimension);
+    if (block.lead == Lead::bullet) canvas.disc({at.x + 1.6, at.y + 1.8}, 0.7, Fill::black);
 }
 
 // A block that fills more than most of a sheet in pieces that do not.
@@ -41,9 +51,9 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
     Blocks pieces;
     for (const Block& block : blocks) {
         const Lettering letters = lettering_of(block);
-        const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block));
+        const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block), letters.stretch);
         for (std::size_t i = 0; i < lines.size(); i += most) {
-            Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong};
+            Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong, block.spacing};
             for (std::size_t j = i + 1; j < std::min(i + most, lines.size()); ++j) piece.text += " " + lines[j];
             pieces.push_back(lines.size() <= most ? block : piece);
         }
@@ -59,7 +69,7 @@ Blocks remaining(const Blocks& blocks, std::size_t from)
     if (rest.empty() || rest.front().lead == Lead::heading) return rest;
     for (std::size_t i = from; i-- > 0;)
         if (blocks[i].lead == Lead::heading) {
-            rest.insert(rest.begin(), {Lead::heading, blocks[i].text + ", continued"});
+            rest.insert(rest.begin(), {Lead::heading, blocks[i].text + ", continued", false, blocks[i].spacing});
             break;
         }
     return rest;
@@ -68,8 +78,8 @@ Blocks remaining(const Blocks& blocks, std::size_t from)
 double height_of(const Canvas& canvas, double width, const Block& block)
 {
     const Lettering letters = lettering_of(block);
-    const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block));
-    return static_cast<double>(lines.size()) * letters.pitch() + after_block + (block.lead == Lead::heading ? before_heading : 0);
+    const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block), letters.stretch);
+    return static_cast<double>(lines.size()) * letters.pitch() + after(block) + before(block);
 }
 
 Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from)
@@ -80,20 +90,20 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
         double needed = height_of(canvas, column.width, block);
         if (block.lead == Lead::heading && i + 1 < blocks.size()) needed += height_of(canvas, column.width, blocks[i + 1]);
         if (y + needed > column.bottom()) return {i, y};
-        if (block.lead == Lead::heading && y > column.y) y += before_heading;
+        if (y > column.y) y += before(block);
         canvas.begin(block.lead == Lead::heading ? Part::heading : Part::paragraph);
-        draw_lead(canvas, {column.x, y}, block.lead);
+        draw_lead(canvas, {column.x, y}, block);
         const double left = indent_of(block);
-        y = canvas.paragraph({column.x + left, y}, column.width - left, block.text, lettering_of(block)) + after_block;
+        y = canvas.paragraph({column.x + left, y}, column.width - left, block.text, lettering_of(block)) + after(block);
     }
     return {blocks.size(), y};
 }
 
-Sheets::Sheets(const Fonts& fonts, const WorkOrder& order, Paper paper, std::string type)
-    : fonts_(fonts), order_(order), type_(std::move(type)), width_(size_of(paper).width), height_(size_of(paper).height)
+Sheets::Sheets(const Fonts& fonts, Heading heading, Paper paper)
+    : fonts_(fonts), heading_(std::move(heading)), width_(size_of(paper).width), height_(size_of(paper).height)
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = top_ = draw_title_block(canvas(), room(), order_, type_) + 2.5;
+    y_ = top_ = draw_title_block(canvas(), room(), heading_) + 2.5;
 }
 
 Rect Sheets::room() const
@@ -109,7 +119,7 @@ double Sheets::left_over() const
 void Sheets::next()
 {
     sheets_.emplace_back(fonts_, width_, height_);
-    y_ = top_ = draw_short_title(canvas(), room(), order_, type_) + 3;
+    y_ = top_ = draw_short_title(canvas(), room(), heading_) + 3;
 }
 
 void Sheets::go_on()
@@ -141,7 +151,7 @@ std::vector<Page> Sheets::finished() const
     std::vector<Page> pages;
     for (std::size_t i = 0; i < sheets_.size(); ++i) {
         Canvas sheet = sheets_[i];
-        draw_sheet_number(sheet, room(), order_, i + 1, sheets_.size());
+        draw_sheet_number(sheet, room(), heading_, i + 1, sheets_.size());
         pages.push_back(sheet.page());
     }
     return pages;

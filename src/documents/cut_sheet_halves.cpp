@@ -10,7 +10,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double guard_height = 15, guard_wall = 1.8, outer_tube = 8.4, inner_tube = 6.2;
+constexpr double guard_height = 15, outer_tube = 8.4, inner_tube = 6.2;
 constexpr double guard_line_at = 11.4, axis_at = 22.9, tube_line_at = 37.2, boxes_at = 39.6;
 constexpr double crosses_apart = 27, end_margin = 5;
 
@@ -58,38 +58,16 @@ void draw_tube(Canvas& canvas, const Frame& frame, const Places& places, Tube tu
     canvas.line(frame.at(places.tube_cut, half + 1.6), frame.at(places.tube_cut, -half - 1.6), pen::cut_mark);
 }
 
-// The guard as its two walls in section, opening into a bell over the joint.
 void draw_guard(Canvas& canvas, const Frame& frame, const Places& places)
 {
     const double out = guard_height / 2, in = out - guard_wall;
-    const double bell = places.inner_cross + 4, neck = places.inner_cross + yoke + 5;
+    draw_guard_walls(canvas, frame, places.inner_cross, places.guard_cut, out);
+    if (places.guard_cut == places.guard_end) return;
     for (const double side : {1.0, -1.0}) {
-        canvas.shape({frame.at(bell, side * (out + 1.6)), frame.at(neck, side * out), frame.at(places.guard_cut, side * out),
-                      frame.at(places.guard_cut, side * in), frame.at(neck, side * in), frame.at(bell, side * (in + 1.6))},
-                     pen::guard, Fill::white);
-        if (places.guard_cut == places.guard_end) continue;
         canvas.shape({frame.at(places.guard_cut, side * out), frame.at(places.guard_end, side * out),
                       frame.at(places.guard_end, side * in), frame.at(places.guard_cut, side * in)}, pen::guard, Fill::hatched);
         canvas.line(frame.at(places.guard_cut, side * (out + 0.9)), frame.at(places.guard_cut, side * (in - 0.9)), pen::cut_mark);
     }
-}
-
-// Two slanted lines across everything: here a length is left out.
-void draw_break(Canvas& canvas, const Frame& frame, double along)
-{
-    const double reach = guard_height / 2 + 0.8;
-    const auto edge = [&](double offset) {
-        return std::vector<Point>{frame.at(along + offset + 1.5, reach), frame.at(along + offset, reach / 3),
-                                  frame.at(along + offset + 1.5, -reach / 3), frame.at(along + offset, -reach)};
-    };
-    std::vector<Point> gap = edge(0);
-    std::vector<Point> far = edge(3.2);
-    canvas.path(gap, pen::dimension);
-    canvas.path(far, pen::dimension);
-    gap.insert(gap.end(), far.rbegin(), far.rend());
-    canvas.shape(gap, 0, Fill::white);
-    canvas.path(edge(0), pen::dimension);
-    canvas.path(edge(3.2), pen::dimension);
 }
 
 std::string dimension_text(const WorkOrder& order, const TubeView& view)
@@ -172,7 +150,7 @@ double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
     draw_tube(canvas, frame, places, tube.tube);
     canvas.line(frame.at(places.outer_cross - 13, 0), frame.at(frame.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
     const double bare = places.inner_cross + yoke + 5;
-    draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare));
+    draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare), guard_height / 2 + 0.8);
     draw_length(canvas, frame, places, order, guard);
     draw_length(canvas, frame, places, order, tube);
     draw_cross_names(canvas, frame, places, order, end);

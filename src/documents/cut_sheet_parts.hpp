@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "shaftcut/documents/canvas.hpp"
@@ -42,12 +43,29 @@ std::string beside(const WorkOrder& order, Length length, Toward toward = Toward
 // Both: "3-11/16 in (93.7 mm)".
 std::string printed_with_both(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
 
+// What the title block of a sheet says.
+struct Heading {
+    std::string order, owner;
+    std::string type;     // what the document is, in small letters: "cut sheet"
+    std::string subject;  // what it is about, in strong lettering
+    std::vector<std::pair<std::string, std::string>> fields;  // {"Customer: ", "..."}
+    std::pair<std::string, std::string> day;   // {"Date", "2026-11-24"}
+    std::pair<std::string, std::string> last;  // {"Approved", ""}; `loud` stands in its place
+    std::string loud;     // what is to be done, in large letters: "BUILD 3 ALIKE"; may be empty
+    std::string alarm;    // said on every sheet: "DO NOT CUT"; may be empty
+};
+// `type` as in Heading.
+Heading heading_of(const WorkOrder& order, const std::string& type);
+
 // A paragraph of the running text.
 enum class Lead { heading, tick, bullet, none };
+// How near letters and lines are to one another: nearer on a sheet that holds much else.
+enum class Spacing { usual, close, closest };
 struct Block {
     Lead lead = Lead::none;
     std::string text;
     bool strong = false;
+    Spacing spacing = Spacing::usual;
 };
 using Blocks = std::vector<Block>;
 
@@ -71,12 +89,14 @@ Blocks remark_blocks(const WorkOrder& order);   // checks that were not made, an
 // Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
 // Heading fields that were too long for the title block.
-Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order);
+Blocks long_field_blocks(const Canvas& canvas, const Heading& heading);
+
+// A box to write in: its name, and in brackets what should stand in it.
+void draw_entry(Canvas& canvas, Rect box, const std::string& name, const std::string& expected);
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
-// `type`: what the document is, in small letters: "cut sheet".
-double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type);
-double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type);
+double draw_title_block(Canvas& canvas, Rect room, const Heading& heading);
+double draw_short_title(Canvas& canvas, Rect room, const Heading& heading);
 double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order);
 double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end);
 double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order);
@@ -84,12 +104,12 @@ double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order);
 double sign_off_height(const WorkOrder& order);
 
 // Where the title block or the short title leaves room for "2 of 3", which is known last.
-void draw_sheet_number(Canvas& canvas, Rect room, const WorkOrder& order, std::size_t number, std::size_t of);
+void draw_sheet_number(Canvas& canvas, Rect room, const Heading& heading, std::size_t number, std::size_t of);
 
 // The sheets of one order, each with its title; the last is the one being drawn on.
 class Sheets {
 public:
-    Sheets(const Fonts& fonts, const WorkOrder& order, Paper paper, std::string type);
+    Sheets(const Fonts& fonts, Heading heading, Paper paper);
 
     Canvas& canvas() { return sheets_.back(); }
     Rect room() const;   // inside the margins
@@ -108,13 +128,15 @@ private:
     void go_on();  // next(), and says so on the sheet that it leaves
 
     const Fonts& fonts_;
-    const WorkOrder& order_;
-    std::string type_;
+    Heading heading_;
     double width_, height_;
     double y_ = 0;
     double top_ = 0;  // below the title
     std::vector<Canvas> sheets_;
 };
+
+// "44 mm", "12.5°", "—" where there is none.
+std::string check_figure(Units units, CheckUnit unit, const std::optional<std::int64_t>& thousandths);
 
 // Rows of text under column titles, over as many sheets as it takes. `widths`: of the columns, mm.
 struct Table {

@@ -6,13 +6,6 @@ namespace {
 
 constexpr double heading_height = 6, measured_height = 12.5, signed_height = 9;
 
-void draw_entry(Canvas& canvas, Rect box, const std::string& name, const std::string& expected)
-{
-    canvas.box(box, pen::guard);
-    canvas.text({box.x + 1.5, box.y + 3.8}, name, lettering::note);
-    if (!expected.empty()) canvas.text({box.right() - 1.5, box.bottom() - 1.8}, "(" + expected + ")", lettering::note, Align::right);
-}
-
 std::string entry_name(const TubeView& view)
 {
     return std::to_string(view.number) + " " + to_word(view.end) + (view.guard ? " guard" : " tube");
@@ -33,6 +26,13 @@ double draw_measured(Canvas& canvas, Rect room, const WorkOrder& order)
 }
 
 }  // namespace
+
+void draw_entry(Canvas& canvas, Rect box, const std::string& name, const std::string& expected)
+{
+    canvas.box(box, pen::guard);
+    canvas.text({box.x + 1.5, box.y + 3.8}, name, lettering::note);
+    if (!expected.empty()) canvas.text({box.right() - 1.5, box.bottom() - 1.8}, "(" + expected + ")", lettering::note, Align::right);
+}
 
 double sign_off_height(const WorkOrder& order)
 {

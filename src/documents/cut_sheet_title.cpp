@@ -9,7 +9,7 @@ namespace {
 
 constexpr double right_part = 66, inset = 1.8, row = 5.4;
 constexpr std::size_t most_lines = 3;
-constexpr double short_title_height = 8;
+constexpr double short_title_height = 8, sheet_number_width = 32;
 
 // A field's text with a word about every sign that cannot be drawn.
 std::string field(const Canvas& canvas, const std::string& name, const std::string& text)
@@ -38,27 +38,26 @@ double draw_field(Canvas& canvas, Point top_left, double width, const std::strin
     return top_left.y;
 }
 
-double draw_whom_for(Canvas& canvas, Rect cell, const WorkOrder& order)
+double draw_whom_for(Canvas& canvas, Rect cell, const Heading& heading)
 {
     const double x = cell.x + inset, width = cell.width - 2 * inset;
     double y = cell.y + 1;
-    if (!order.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, "", order.owner), lettering::name);
-    y = draw_field(canvas, {x, y}, width, "Drive shaft: fitting its length", lettering::strong);
-    y = draw_field(canvas, {x, y}, width, field(canvas, "Customer: ", order.customer), lettering::note);
-    y = draw_field(canvas, {x, y}, width, field(canvas, "Machine: ", order.machine), lettering::note);
-    return draw_field(canvas, {x, y}, width, field(canvas, "Tractor: ", order.tractor), lettering::note) + 1;
+    if (!heading.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, "", heading.owner), lettering::name);
+    y = draw_field(canvas, {x, y}, width, heading.subject, lettering::strong);
+    for (const auto& [name, text] : heading.fields) y = draw_field(canvas, {x, y}, width, field(canvas, name, text), lettering::note);
+    return y + 1;
 }
 
-double draw_order_number(Canvas& canvas, Rect cell, const WorkOrder& order)
+double draw_order_number(Canvas& canvas, Rect cell, const Heading& heading)
 {
     const Lettering large{5, Weight::bold};
     const double y = cell.y + 7.2, room = cell.width - 2 * inset;
     const Rect label = canvas.text({cell.x + inset, y}, "Order", lettering::note);
-    if (canvas.width_of(order.order, large) <= room - label.width - 3) {
-        canvas.text({cell.x + cell.width - inset, y}, order.order, large, Align::right);
+    if (canvas.width_of(heading.order, large) <= room - label.width - 3) {
+        canvas.text({cell.x + cell.width - inset, y}, heading.order, large, Align::right);
         return cell.y + 9.4;
     }
-    return canvas.paragraph({cell.x + inset, cell.y + 8.4}, room, order.order, lettering::name) + 1;
+    return canvas.paragraph({cell.x + inset, cell.y + 8.4}, room, heading.order, lettering::name) + 1;
 }
 
 void draw_cell(Canvas& canvas, Rect cell, const std::string& name, const std::string& value)
@@ -68,15 +67,24 @@ void draw_cell(Canvas& canvas, Rect cell, const std::string& name, const std::st
     canvas.text({label.right() + 1.5, cell.y + 4}, value, lettering::strong);
 }
 
-double draw_what(Canvas& canvas, Rect cell, const WorkOrder& order, const std::string& type)
+double draw_loud(Canvas& canvas, Rect cell, const std::string& words)
 {
-    double y = draw_order_number(canvas, cell, order);
+    const double height = 8.6;
+    canvas.line({cell.x, cell.y}, {cell.right(), cell.y}, pen::dimension);
+    canvas.fitted({cell.x + inset, cell.y + 6.7}, cell.width - 2 * inset, words, {5, Weight::bold});
+    return cell.y + height;
+}
+
+double draw_what(Canvas& canvas, Rect cell, const Heading& heading)
+{
+    double y = draw_order_number(canvas, cell, heading);
     const double half = cell.width / 2;
-    draw_cell(canvas, {cell.x, y, half, row}, "Date", order.date.empty() ? "—" : order.date);
+    draw_cell(canvas, {cell.x, y, half, row}, heading.day.first, heading.day.second.empty() ? "—" : heading.day.second);
     draw_cell(canvas, {cell.x + half, y, half, row}, "Sheet", "");
-    draw_cell(canvas, {cell.x, y + row, half, row}, "Type", type);
+    draw_cell(canvas, {cell.x, y + row, half, row}, "Type", heading.type);
     draw_cell(canvas, {cell.x + half, y + row, half, row}, "By", "shaftcut");
-    draw_cell(canvas, {cell.x, y + 2 * row, cell.width, row}, "Approved", "");
+    if (!heading.loud.empty()) return draw_loud(canvas, {cell.x, y + 2 * row, cell.width, 0}, heading.loud);
+    draw_cell(canvas, {cell.x, y + 2 * row, cell.width, row}, heading.last.first, heading.last.second);
     return y + 3 * row;
 }
 
@@ -96,20 +104,27 @@ double code_side(const Code& code)
     return code.box.width + 2 * qr_quiet_modules * qr_module;
 }
 
-double whom_for_width(double width, const WorkOrder& order)
+double whom_for_width(double width, const Heading& heading)
 {
-    return width - right_part - code_side(qr_code(order.order));
+    return width - right_part - code_side(qr_code(heading.order));
 }
 
 }  // namespace
 
-double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type)
+Heading heading_of(const WorkOrder& order, const std::string& type)
 {
-    const Code code = qr_code(order.order);
-    const double side = code_side(code), left = whom_for_width(room.width, order);
+    return {order.order, order.owner, type, "Drive shaft: fitting its length",
+            {{"Customer: ", order.customer}, {"Machine: ", order.machine}, {"Tractor: ", order.tractor}},
+            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order.verdict) : ""};
+}
+
+double draw_title_block(Canvas& canvas, Rect room, const Heading& heading)
+{
+    const Code code = qr_code(heading.order);
+    const double side = code_side(code), left = whom_for_width(room.width, heading);
     canvas.begin(Part::table);
-    const double below_left = draw_whom_for(canvas, {room.x, room.y, left, 0}, order);
-    const double below_right = draw_what(canvas, {room.x + left, room.y, right_part, 0}, order, type);
+    const double below_left = draw_whom_for(canvas, {room.x, room.y, left, 0}, heading);
+    const double below_right = draw_what(canvas, {room.x + left, room.y, right_part, 0}, heading);
     const double height = std::max({below_left - room.y, below_right - room.y, side});
     canvas.line({room.x + left, room.y}, {room.x + left, room.y + height}, pen::dimension);
     canvas.line({room.x + left + right_part, room.y}, {room.x + left + right_part, room.y + height}, pen::dimension);
@@ -120,18 +135,19 @@ double draw_title_block(Canvas& canvas, Rect room, const WorkOrder& order, const
     return room.y + height;
 }
 
-double draw_short_title(Canvas& canvas, Rect room, const WorkOrder& order, const std::string& type)
+double draw_short_title(Canvas& canvas, Rect room, const Heading& heading)
 {
     canvas.begin(Part::table);
     canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
     const double y = room.y + 5.4;
-    const Rect label = canvas.text({room.x + inset, y}, with_capital(type) + "   Order", lettering::note);
-    const Rect number = canvas.text({label.right() + 2, y}, order.order, lettering::name);
-    if (order.verdict == Verdict::refused) canvas.text({number.right() + 4, y}, verdict_words(order.verdict), lettering::name);
+    const Rect label = canvas.text({room.x + inset, y}, with_capital(heading.type) + "   Order", lettering::note);
+    const double x = label.right() + 2, alarm = heading.alarm.empty() ? 0 : canvas.width_of(heading.alarm, lettering::name) + 4;
+    const Rect number = canvas.fitted({x, y}, room.right() - sheet_number_width - alarm - x, heading.order, lettering::name);
+    if (alarm > 0) canvas.text({number.right() + 4, y}, heading.alarm, lettering::name);
     return room.y + short_title_height;
 }
 
-void draw_sheet_number(Canvas& canvas, Rect room, const WorkOrder& order, std::size_t number, std::size_t of)
+void draw_sheet_number(Canvas& canvas, Rect room, const Heading& heading, std::size_t number, std::size_t of)
 {
     canvas.begin(Part::table);
     const std::string text = std::to_string(number) + " of " + std::to_string(of);
@@ -139,24 +155,22 @@ void draw_sheet_number(Canvas& canvas, Rect room, const WorkOrder& order, std::s
         canvas.text({room.right() - inset, room.y + 5.4}, "Sheet " + text, lettering::strong, Align::right);
         return;
     }
-    const double cell = room.x + whom_for_width(room.width, order) + right_part / 2;
-    const bool large = canvas.width_of(order.order, {5, Weight::bold}) <= right_part - 2 * inset - canvas.width_of("Order", lettering::note) - 3;
-    const std::size_t lines = lines_of(canvas, right_part - 2 * inset, order.order, lettering::name).size();
+    const double cell = room.x + whom_for_width(room.width, heading) + right_part / 2;
+    const bool large = canvas.width_of(heading.order, {5, Weight::bold}) <= right_part - 2 * inset - canvas.width_of("Order", lettering::note) - 3;
+    const std::size_t lines = lines_of(canvas, right_part - 2 * inset, heading.order, lettering::name).size();
     const double top = room.y + (large ? 9.4 : 9.4 + lettering::name.pitch() * static_cast<double>(lines));
     canvas.text({cell + inset + canvas.width_of("Sheet", lettering::note) + 1.5, top + 4}, text, lettering::strong);
 }
 
-Blocks long_field_blocks(const Canvas& canvas, const WorkOrder& order)
+Blocks long_field_blocks(const Canvas& canvas, const Heading& heading)
 {
     Blocks blocks;
-    const double width = whom_for_width(canvas.page().width - 20, order);
+    const double width = whom_for_width(canvas.page().width - 20, heading);
     const auto add = [&](const std::string& name, const std::string& text, Lettering lettering) {
         if (too_long(canvas, width, name, text, lettering)) blocks.push_back({Lead::bullet, (name.empty() ? "Owner: " : name) + text});
     };
-    add("", order.owner, lettering::name);
-    add("Customer: ", order.customer, lettering::note);
-    add("Machine: ", order.machine, lettering::note);
-    add("Tractor: ", order.tractor, lettering::note);
+    add("", heading.owner, lettering::name);
+    for (const auto& [name, text] : heading.fields) add(name, text, lettering::note);
     if (!blocks.empty()) blocks.insert(blocks.begin(), {Lead::heading, "Too long for the title block, in full", false});
     return blocks;
 }

@@ -60,7 +60,12 @@ Document document_of(const WorkOrder& order, Format format, Paper paper)
 Document document_of(const SawOrder& order, Format format, Paper paper)
 {
     const DocumentRow<SawOrder>& row = saw_order_rows[static_cast<std::size_t>(format)];
-    return {order.name + row.name_end, row.bytes(order, paper)};
+    return {saw_document_name(order.name, format), row.bytes(order, paper)};
+}
+
+std::string saw_document_name(const std::string& order_name, Format format)
+{
+    return order_name + saw_order_rows[static_cast<std::size_t>(format)].name_end;
 }
 
 }  // namespace shaftcut

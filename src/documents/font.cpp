@@ -133,11 +133,11 @@ std::string Fonts::printable(std::string_view text) const
     return out;
 }
 
-std::vector<std::string> Fonts::wrap(std::string_view text, double cap_height, Weight weight, double width) const
+std::vector<std::string> Fonts::wrap(std::string_view text, double cap_height, Weight weight, double width, double stretch) const
 {
     std::vector<std::string> lines{""};
     FT_Fixed used = 0;  // by the last line
-    const auto fits = [&](FT_Fixed more) { return faces_->size(used + more, cap_height, weight, text_stretch) <= width; };
+    const auto fits = [&](FT_Fixed more) { return faces_->size(used + more, cap_height, weight, stretch) <= width; };
     const auto add = [&](const std::string& part, FT_Fixed advance) {
         lines.back() += part;
         used += advance;

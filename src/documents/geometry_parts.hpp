@@ -6,8 +6,8 @@
 
 namespace shaftcut::cut_sheet {
 
-// A scene's length as printed: the shortest rounded down, a longest up.
-std::string scene_length(const WorkOrder& order, const MachineScene& scene);
+// A scene's length as printed: the shortest of the view rounded down, the longest up, so that one position has one figure.
+std::string scene_length(const WorkOrder& order, const MachineView& view, const MachineScene& scene);
 
 // Height of the plot and of the words below it.
 inline constexpr double plot_height = 88, below_plot = 13;

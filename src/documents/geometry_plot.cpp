@@ -59,7 +59,8 @@ Span lengths_of(const MachineView& view, const std::vector<LimitLine>& limits)
     for (const CurvePoint& point : view.curve) hold(point.shortest), hold(point.longest);
     for (const LimitLine& limit : limits) hold(limit.length);
     const double margin = std::max(2.0, 0.06 * span.size());
-    return {span.from - margin, span.to + margin};
+    const double room_for_a_name = limits.empty() ? margin : 2.5 * margin;
+    return {span.from - margin, span.to + room_for_a_name};
 }
 
 // A step of 1, 2 or 5 times a power of ten, so that there are at most `most` of them.
@@ -71,13 +72,17 @@ double round_step(double size, int most)
     return step * 10;
 }
 
-std::string tick_text(double value) { return figure(Length::from_mm(value), Units::mm); }
+std::string tick_text(double value)
+{
+    const std::string text = figure(Length::from_mm(value), Units::mm);
+    return text.front() == '-' ? "−" + text.substr(1) : text;
+}
 
 class Plot {
 public:
     Plot(Canvas& canvas, Rect room, const WorkOrder& order, const MachineView& view, const Machine& machine)
         : canvas_(canvas), order_(order), view_(view), machine_(machine), limits_(limit_lines(order)), x_(movement_of(view)), y_(lengths_of(view, limits_)),
-          frame_{room.x + axis_left, room.y + above, room.width - axis_left - axis_right, room.height - above - below}, drawing_(canvas, frame_) {}
+          frame_{room.x + axis_left, room.y + above, room.width - axis_left - axis_right, room.height - above - below}, drawing_(canvas, inside(frame_)) {}
 
     void draw()
     {
@@ -89,45 +94,50 @@ public:
         draw_curves();
         for (const LimitLine& limit : limits_) drawing_.line({frame_.x, y(limit.length.mm())}, {frame_.right(), y(limit.length.mm())}, pen::dimension, {2, 1.2});
         const auto points = mark_extremes();
-        for (const LimitLine& limit : limits_) drawing_.label({frame_.x + 0.8 * frame_.width, y(limit.length.mm())}, limit.name, lettering::note);
+        for (const LimitLine& limit : limits_) name(limit);
         for (const auto& [point, words] : points) drawing_.label(point, words, lettering::note);
     }
 
 private:
+    // Where labels stand clear of the frame.
+    static Rect inside(const Rect& frame) { return {frame.x + 1, frame.y + 1, frame.width - 2, frame.height - 2}; }
     double x(double movement) const { return frame_.x + (movement - x_.from) / x_.size() * frame_.width; }
     double y(double length) const { return frame_.bottom() - (length - y_.from) / y_.size() * frame_.height; }
 
+    double unit() const { return order_.units == Units::mm ? 1 : 25.4; }
+    std::string in_unit(const char* what) const { return std::string(what) + ", " + unit_word(order_.units); }
+
     void draw_movement_axis()
     {
-        const double step = round_step(x_.size(), 9);
+        const double scale = view_.mounted ? unit() : 1, step = scale * round_step(x_.size() / scale, 9);
         for (double tick = std::ceil(x_.from / step) * step; tick <= x_.to + 1e-6; tick += step) {
             canvas_.line({x(tick), frame_.bottom()}, {x(tick), frame_.bottom() + 1.2}, pen::dimension);
-            canvas_.text({x(tick), frame_.bottom() + 4.6}, tick_text(tick) + (view_.mounted ? "" : "°"), lettering::note, Align::centre);
+            canvas_.text({x(tick), frame_.bottom() + 4.6}, tick_text(tick / scale) + (view_.mounted ? "" : "°"), lettering::note, Align::centre);
         }
         canvas_.text({frame_.x + frame_.width / 2, frame_.bottom() + 9.2},
-                     view_.mounted ? "height of the lower hitch point above ground, mm" : "turn: to the left below 0, to the right above", lettering::note, Align::centre);
+                     view_.mounted ? in_unit("height of the lower hitch point above ground") : "turn: to the left below 0, to the right above", lettering::note, Align::centre);
     }
 
     void draw_length_axis()
     {
-        const double step = round_step(y_.size(), 7);
+        const double step = unit() * round_step(y_.size() / unit(), 7);
         for (double tick = std::ceil(y_.from / step) * step; tick <= y_.to; tick += step) {
             canvas_.line({frame_.x - 1.2, y(tick)}, {frame_.x, y(tick)}, pen::dimension);
-            canvas_.text({frame_.x - 2, y(tick) + 1.2}, tick_text(tick), lettering::note, Align::right);
+            canvas_.text({frame_.x - 2, y(tick) + 1.2}, tick_text(tick / unit()), lettering::note, Align::right);
         }
-        canvas_.text({frame_.x - axis_left, frame_.y - 3}, "telescoping length, mm", lettering::strong);
+        canvas_.text({frame_.x - axis_left, frame_.y - 3}, in_unit("telescoping length"), lettering::strong);
     }
 
     // What is left of overlap after the cut falls as the length grows.
     void draw_overlap_axis()
     {
         const double most = (order_.cut->plan.half[Tube::inner] + order_.cut->plan.half[Tube::outer]).mm();
-        const double step = round_step(y_.size(), 7);
+        const double step = unit() * round_step(y_.size() / unit(), 7);
         for (double tick = std::ceil((most - y_.to) / step) * step; tick <= most - y_.from; tick += step) {
             canvas_.line({frame_.right(), y(most - tick)}, {frame_.right() + 1.2, y(most - tick)}, pen::dimension);
-            canvas_.text({frame_.right() + 2, y(most - tick) + 1.2}, tick_text(tick), lettering::note);
+            canvas_.text({frame_.right() + 2, y(most - tick) + 1.2}, tick_text(tick / unit()), lettering::note);
         }
-        canvas_.text({frame_.right() + axis_right, frame_.y - 3}, "overlap after the cut, mm", lettering::strong, Align::right);
+        canvas_.text({frame_.right() + axis_right, frame_.y - 3}, in_unit("overlap after the cut"), lettering::strong, Align::right);
     }
 
     std::optional<Span> span_of(Range range) const
@@ -155,6 +165,13 @@ private:
         }
     }
 
+    // On the first place along the line that has room.
+    void name(const LimitLine& limit)
+    {
+        for (const double part : {0.8, 0.55, 0.3})
+            if (drawing_.label({frame_.x + part * frame_.width, y(limit.length.mm())}, limit.name, lettering::note)) return;
+    }
+
     void draw_curve(Length CurvePoint::*which, double width)
     {
         std::vector<Point> points;
@@ -170,13 +187,20 @@ private:
         draw_curve(&CurvePoint::longest, pen::axis);
     }
 
+    // Positions that are drawn at one point have one label.
     std::vector<std::pair<Point, std::string>> mark_extremes()
     {
         std::vector<std::pair<Point, std::string>> labels;
         for (const MachineScene& scene : view_.scenes) {
             const Point at{x(position_of(scene.at)), y(scene.length.mm())};
+            const std::string words = scene.name + " " + scene_length(order_, view_, scene);
+            const auto same = std::find_if(labels.begin(), labels.end(), [&](const auto& label) { return std::hypot(label.first.x - at.x, label.first.y - at.y) < 0.5; });
+            if (same != labels.end()) {
+                same->second += "; " + words;
+                continue;
+            }
             drawing_.disc(at, 1.1, Fill::black);
-            labels.emplace_back(at, scene.name + " " + scene_length(order_, scene));
+            labels.emplace_back(at, words);
         }
         return labels;
     }

@@ -10,7 +10,8 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
-constexpr double cell_gap = 4, head = 10, foot = 6, side_margin = 4;
+constexpr double cell_gap = 4, head = 10, foot = 6, side_margin = 4, words_height = 9, labels_above = 10;
+constexpr double label_margin = 1.2;  // of a cell's labels from its frame
 constexpr double stub = 90;       // mm of the machine that a shaft's stub is drawn long
 constexpr double most_arc_radius = 9, least_arc_radius = 4, arc_of_tubes = 0.4;  // mm on paper, and part of the tubes drawn
 
@@ -62,16 +63,16 @@ double scale_for(const Extent& extent, double width, double height)
 class SceneDrawing {
 public:
     SceneDrawing(Canvas& canvas, Rect cell, View view, const Extent& extent, double scale)
-        : drawing_(canvas, {cell.x, cell.y + head, cell.width, cell.height - head}), cell_(cell), view_(view), extent_(extent), scale_(scale) {}
+        : drawing_(canvas, {cell.x + label_margin, cell.y + head, cell.width - 2 * label_margin, cell.height - head - label_margin}), cell_(cell), view_(view), extent_(extent), scale_(scale) {}
 
-    void draw(const WorkOrder& order, const MachineScene& scene)
+    void draw(const WorkOrder& order, const MachineView& machine, const MachineScene& scene)
     {
         if (view_ == View::side) draw_ground();
         draw_axes(scene);
         if (scene.linkage) draw_linkage(*scene.linkage);
         else draw_drawbar(scene);
         draw_shaft(scene);
-        draw_labels(order, scene);
+        draw_labels(order, machine, scene);
     }
 
 private:
@@ -159,7 +160,7 @@ private:
         return arc[steps / 2];
     }
 
-    void draw_labels(const WorkOrder& order, const MachineScene& scene)
+    void draw_labels(const WorkOrder& order, const MachineView& machine, const MachineScene& scene)
     {
         const bool says_angles = view_ == View::plan || scene.linkage;
         PerEach<End, Point> arcs;
@@ -168,7 +169,7 @@ private:
         const Point one = at(scene.inner[End::tractor]), two = at(scene.inner[End::implement]);
         for (const End end : both_ends)
             if (says_angles) drawing_.label(arcs[end], figure(scene.angles[end]) + "°", lettering::note);
-        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, scene_length(order, scene), lettering::figure);
+        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, scene_length(order, machine, scene), lettering::figure);
         if (scene.linkage) {
             const Point hitch = at(scene.linkage->lower_hitch), ground = at({0, 0, 0});
             drawing_.label({hitch.x, (hitch.y + ground.y) / 2}, printed(order, std::get<MountedPosture>(scene.at).height), lettering::note);
@@ -197,7 +198,7 @@ Seen seen_in(View view, const MachineView& machine, double width, double height)
     return {view, extent, scale_for(extent, width - 2 * side_margin, height - head - foot - 3)};
 }
 
-void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineScene& scene, const Seen& seen)
+void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineView& machine, const MachineScene& scene, const Seen& seen)
 {
     canvas.begin(Part::figure);
     canvas.box(cell, pen::axis);
@@ -205,34 +206,68 @@ void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineS
     const Rect name = canvas.text({cell.x + 1.5, cell.y + 4}, scene.name, lettering::strong);
     canvas.text({name.right(), cell.y + 4}, from + ", 1 : " + std::to_string(static_cast<int>(seen.scale)), lettering::note);
     canvas.fitted({cell.x + 1.5, cell.y + 8.4}, cell.width - 3, in_words(scene.at, order.units), lettering::note);
-    SceneDrawing(canvas, cell, seen.view, seen.extent, seen.scale).draw(order, scene);
+    SceneDrawing(canvas, cell, seen.view, seen.extent, seen.scale).draw(order, machine, scene);
+}
+
+// Cells side by side and below each other, counted along the rows.
+struct Grid {
+    std::size_t columns, rows;
+
+    Rect cell(const Rect& room, std::size_t count) const
+    {
+        const auto across = static_cast<double>(columns), down = static_cast<double>(rows);
+        const double width = (room.width - (across - 1) * cell_gap) / across, height = (room.height - (down - 1) * cell_gap) / down;
+        return {room.x + static_cast<double>(count % columns) * (width + cell_gap), room.y + static_cast<double>(count / columns) * (height + cell_gap), width, height};
+    }
+};
+
+// How high a cell must be at this scale, with room for labels above the machine.
+double height_needed(const Seen& seen) { return head + foot + 3 + labels_above + (seen.extent.high - seen.extent.low) / seen.scale; }
+
+// The one that shows the machine largest.
+Grid best_grid(const MachineView& machine, const std::vector<View>& views, double width, double height)
+{
+    if (views.size() == 2) return {2, 2};
+    const auto scale = [&](const Grid& grid) {
+        const Rect cell = grid.cell({0, 0, width, height}, 0);
+        return seen_in(views.front(), machine, cell.width, cell.height).scale;
+    };
+    const Grid abreast{3, 1}, stacked{2, 2};
+    return scale(abreast) <= scale(stacked) ? abreast : stacked;
+}
+
+std::string words_for(const MachineView& view)
+{
+    return std::string("Travel is to the left. The heavy line is the shaft's tubes between the inner crosses, its figure the telescoping length. Angles are the joints' whole angles") +
+           (view.mounted ? "; heights are the lower hitch point's above ground." : ", in space.");
 }
 
 }  // namespace
 
-std::string scene_length(const WorkOrder& order, const MachineScene& scene)
+std::string scene_length(const WorkOrder& order, const MachineView& view, const MachineScene& scene)
 {
-    const bool shortest = scene.name == "Shortest", longest = scene.name.starts_with("Longest");
-    return printed(order, scene.length, shortest ? Toward::down : longest ? Toward::up : Toward::nearest);
+    const auto [shortest, longest] = std::minmax_element(view.scenes.begin(), view.scenes.end(), [](const MachineScene& a, const MachineScene& b) { return a.length < b.length; });
+    if (scene.name.starts_with("Longest")) return printed(order, scene.length, Toward::up);
+    const bool is_shortest = !clearly_above(scene.length, shortest->length), is_longest = !clearly_below(scene.length, longest->length);
+    return printed(order, is_shortest ? shortest->length : scene.length, is_shortest ? Toward::down : is_longest ? Toward::up : Toward::nearest);
 }
 
 void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view)
 {
-    const double width = (sheets.room().width - cell_gap) / 2, height = (sheets.left_over() - plot_height - below_plot) / 2 - cell_gap, top = sheets.y();
     std::vector<View> views{View::side};
     if (!view.mounted) views = {View::plan, View::side};
+    const double top = sheets.y(), most = sheets.left_over() - plot_height - below_plot - words_height - cell_gap;
+    const Grid grid = best_grid(view, views, sheets.room().width, most);
+    const Rect first = grid.cell({0, 0, sheets.room().width, most}, 0);
+    const double height = grid.rows == 1 ? std::min(most, height_needed(seen_in(views.front(), view, first.width, first.height))) : most;
     std::size_t count = 0;
-    const auto next_cell = [&] {
-        const auto column = static_cast<double>(count % 2), row = static_cast<double>(count / 2);
-        ++count;
-        return Rect{sheets.room().x + column * (width + cell_gap), top + row * (height + cell_gap), width, height};
-    };
     for (const MachineScene& scene : view.scenes)
-        for (const View one : views) draw_cell(sheets.canvas(), next_cell(), order, scene, seen_in(one, view, width, height));
-    if (view.mounted)
-        place(sheets.canvas(), next_cell(), {{Lead::none, "Travel is to the left. The heavy line is the shaft's tubes between the inner crosses; the figure beside it is the "
-                                                          "telescoping length. Angles are the joints' whole angles. Heights are the lower hitch point's above ground."}});
-    sheets.move_to(top + 2 * (height + cell_gap));
+        for (const View one : views) {
+            const Rect cell = grid.cell({sheets.room().x, top, sheets.room().width, height}, count++);
+            draw_cell(sheets.canvas(), cell, order, view, scene, seen_in(one, view, first.width, first.height));
+        }
+    place(sheets.canvas(), {sheets.room().x, top + height + cell_gap / 2, sheets.room().width, words_height}, {{Lead::none, words_for(view)}});
+    sheets.move_to(top + height + words_height + cell_gap);
 }
 
 }  // namespace shaftcut::cut_sheet

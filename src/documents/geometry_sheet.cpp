@@ -10,7 +10,7 @@ namespace {
 
 std::vector<std::string> length_row(const WorkOrder& order, const std::string& name, const ExtremeLength& extreme, Toward toward)
 {
-    return {name, printed_with_both(order, extreme.length, toward) + " ± " + printed(order, extreme.plus_minus, Toward::up), in_words(extreme.at, order.units)};
+    return {name, printed_with_both(order, extreme.length, toward), in_words(extreme.at, order.units) + "; " + doubt_in_words(extreme, order.units)};
 }
 
 std::vector<std::string> angle_row(const std::string& name, const ExtremeAngle& extreme, Units units)
@@ -37,7 +37,7 @@ void add_rows(const WorkOrder& order, const FitReading& fit, Table& table)
 void draw_extremes(Sheets& sheets, const WorkOrder& order)
 {
     const double width = sheets.room().width;
-    Table table{"From the machine's geometry: lengths between the inner crosses, whole joint angles", {48, 44, width - 48 - 44}, {"extreme", "figure", "where it occurs"}, {}};
+    Table table{"From the machine's geometry: lengths between the inner crosses, whole joint angles", {44, 36, width - 44 - 36}, {"extreme", "figure", "where it occurs; how far it can be trusted, and what to measure again first"}, {}};
     for (const FitReading& fit : order.fits)
         if (fit.geometry) add_rows(order, fit, table);
     draw_table(sheets, table);
@@ -63,7 +63,7 @@ std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper)
 {
     using namespace cut_sheet;
     const Fonts fonts;
-    Sheets sheets(fonts, order, paper, "lengths");
+    Sheets sheets(fonts, heading_of(order, "lengths"), paper);
     draw_extremes(sheets, order);
     Blocks notes;
     for (const std::string& note : order.machine_notes) notes.push_back({Lead::bullet, note});

@@ -29,6 +29,30 @@ void draw_joint(Canvas& canvas, const Frame& frame, double outer, double inner)
     if (inner > outer) draw_cross(canvas, frame, inner);
 }
 
+void draw_guard_walls(Canvas& canvas, const Frame& frame, double inner_cross, double end, double out, double wall)
+{
+    const double in = out - wall, bell = inner_cross + 4, neck = inner_cross + yoke + 5;
+    for (const double side : {1.0, -1.0})
+        canvas.shape({frame.at(bell, side * (out + 1.6)), frame.at(neck, side * out), frame.at(end, side * out), frame.at(end, side * in),
+                      frame.at(neck, side * in), frame.at(bell, side * (in + 1.6))}, pen::guard, Fill::white);
+}
+
+void draw_break(Canvas& canvas, const Frame& frame, double along, double reach)
+{
+    const auto edge = [&](double offset) {
+        return std::vector<Point>{frame.at(along + offset + 1.5, reach), frame.at(along + offset, reach / 3),
+                                  frame.at(along + offset + 1.5, -reach / 3), frame.at(along + offset, -reach)};
+    };
+    std::vector<Point> gap = edge(0);
+    std::vector<Point> far = edge(3.2);
+    canvas.path(gap, pen::dimension);
+    canvas.path(far, pen::dimension);
+    gap.insert(gap.end(), far.rbegin(), far.rend());
+    canvas.shape(gap, 0, Fill::white);
+    canvas.path(edge(0), pen::dimension);
+    canvas.path(edge(3.2), pen::dimension);
+}
+
 Rect along_axis(const Frame& frame, double from, double to, double above, double below)
 {
     const double left = std::min(frame.x(from), frame.x(to));

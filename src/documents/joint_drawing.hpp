@@ -23,6 +23,14 @@ struct Frame {
 // A joint whose crosses lie at these distances along the frame: both the same on a standard joint.
 void draw_joint(Canvas& canvas, const Frame& frame, double outer_cross, double inner_cross);
 
+// A guard tube as its two walls in section, opening into a bell over its joint: from the joint's inner cross to its end, `out`
+// from the axis to its outside.
+inline constexpr double guard_wall = 1.8;
+void draw_guard_walls(Canvas& canvas, const Frame& frame, double inner_cross, double end, double out, double wall = guard_wall);
+
+// Two slanted lines across everything within `reach` of the axis: here a length is left out.
+void draw_break(Canvas& canvas, const Frame& frame, double along, double reach);
+
 // A box around the axis: how far its top and its bottom are above it.
 Rect along_axis(const Frame& frame, double from, double to, double above, double below);
 

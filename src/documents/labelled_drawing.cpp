@@ -8,7 +8,7 @@
 namespace shaftcut {
 namespace {
 
-constexpr double arrow_length = 3, arrow_width = 1.1, padding = 0.7, leader_from = 3.2, beside_anchor = 0.8;
+constexpr double arrow_length = 3, arrow_width = 1.1, padding = 0.9, leader_from = 3.2, beside_anchor = 0.8;
 constexpr std::array distances{1.5, 2.5, 4.0, 6.0, 8.0, 10.5, 13.0, 16.0, 19.0, 23.0, 27.0, 32.0};
 constexpr int directions = 24;
 
@@ -107,10 +107,11 @@ bool LabelledDrawing::crosses_line(Point from, Point to) const
     });
 }
 
-bool LabelledDrawing::label_within(Point anchor, const std::string& text, Lettering lettering, bool over_lines)
+bool LabelledDrawing::label_within(Point anchor, const std::string& text, Lettering lettering, bool over_lines, double furthest)
 {
     const double width = canvas_.width_of(text, lettering), above = lettering.cap_height * 1.06, height = lettering.cap_height * 1.39;
-    for (const double distance : distances)
+    for (const double distance : distances) {
+        if (distance > furthest) return false;
         for (int i = 0; i < directions; ++i) {
             const double turn = 2 * std::numbers::pi * i / directions - std::numbers::pi / 2;
             const Point to{std::cos(turn), std::sin(turn)};
@@ -126,12 +127,16 @@ bool LabelledDrawing::label_within(Point anchor, const std::string& text, Letter
             this->text({box.x, box.y + above}, text, lettering);
             return true;
         }
+    }
     return false;
 }
 
 bool LabelledDrawing::label(Point anchor, const std::string& text, Lettering lettering)
 {
-    return label_within(anchor, text, lettering, false) || label_within(anchor, text, lettering, true);
+    constexpr double near = 10.5, far = distances.back();
+    for (const double furthest : {near, far})
+        if (label_within(anchor, text, lettering, false, furthest) || label_within(anchor, text, lettering, true, furthest)) return true;
+    return false;
 }
 
 }  // namespace shaftcut

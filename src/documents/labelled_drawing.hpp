@@ -25,7 +25,8 @@ public:
     // Text that stands where it is put.
     void text(Point at, const std::string& text, Lettering lettering, Align align = Align::left);
 
-    // The text beside `anchor`, with a leader where it stands off: one that crosses no line if that can be. False where there
+    // The text beside `anchor`, with a leader where it stands off: one that crosses no line if that can be and is
+    // not long. False where there
     // is no room for the text.
     bool label(Point anchor, const std::string& text, Lettering lettering);
 
@@ -33,7 +34,7 @@ private:
     bool free(const Rect& box) const;
     bool crosses_label(Point from, Point to) const;
     bool crosses_line(Point from, Point to) const;
-    bool label_within(Point anchor, const std::string& text, Lettering lettering, bool over_lines);
+    bool label_within(Point anchor, const std::string& text, Lettering lettering, bool over_lines, double furthest);
 
     Canvas& canvas_;
     Rect room_;

@@ -66,6 +66,14 @@ double draw_positions(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_angles(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm& form);
 
+double draw_trailed_title(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_mounted_title(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_trailed_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_trailed_ranges(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_mounted_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_mounted_ranges(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_machine_whose(Canvas& canvas, Rect room, const MeasuringForm& form);
+
 // The four lengths of a fit.
 enum class Position { shortest, working, turning, standing };
 // Small pictures of what a position means, `picture` filled by one.

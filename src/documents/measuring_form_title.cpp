@@ -56,14 +56,24 @@ double draw_unknown_series(Canvas& canvas, Rect room, const MeasuringForm& form)
 
 double draw_title(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    const double y = draw_strip(canvas, room, "Sheet 1 of 2: the shaft.", units_note(form), {{1.4, "order", ""}, {1, "date", ""}}, 82) + gap;
+    const double y = draw_strip(canvas, room, "Sheet 1: the shaft.", units_note(form), {{1.4, "order", ""}, {1, "date", ""}}, 82) + gap;
     draw_entries(canvas, {room.x, y, room.width, row_height}, {{1, "customer", ""}, {1, "machine", ""}, {1, "tractor", ""}});
     return y + row_height;
 }
 
 double draw_machine_title(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    return draw_strip(canvas, room, "Sheet 2 of 2: the machine.", units_note(form), {{1, "order", ""}}, 60);
+    return draw_strip(canvas, room, "Sheet 2: lengths at the machine.", units_note(form), {{1, "order", ""}}, 60);
+}
+
+double draw_trailed_title(Canvas& canvas, Rect room, const MeasuringForm& form)
+{
+    return draw_strip(canvas, room, "Machine: trailed.", "Instead of sheet 2; " + units_note(form), {{1, "order", ""}}, 60);
+}
+
+double draw_mounted_title(Canvas& canvas, Rect room, const MeasuringForm& form)
+{
+    return draw_strip(canvas, room, "Machine: mounted.", "Instead of sheet 2; " + units_note(form), {{1, "order", ""}}, 60);
 }
 
 double draw_cautions(Canvas& canvas, Rect room, const MeasuringForm&)

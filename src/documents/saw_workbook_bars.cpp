@@ -5,7 +5,6 @@
 #include <array>
 
 #include "saw_workbook_parts.hpp"
-#include "sheet_builder.hpp"
 
 namespace shaftcut::saw_workbook {
 namespace {
@@ -26,7 +25,7 @@ constexpr std::array heads{Head{"Bars", 11},          Head{"Alike", 8},         
 constexpr int first_row = 1;
 constexpr double millimetres_in_an_inch = 25.4;
 
-std::size_t columns_for(const SawOrder& order) { return order.units == Units::in ? heads.size() : heads.size() - 2; }
+std::size_t columns_for(Units units) { return units == Units::in ? heads.size() : heads.size() - 2; }
 
 std::string cell(int row, Column column) { return fmt::format("{}{}", static_cast<char>('A' + column), row + 1); }
 
@@ -86,13 +85,21 @@ void put_piece(SheetBuilder& sheet, const SawOrder& order, const PlacedPiece& pi
 
 }  // namespace
 
-Worksheet bars_sheet(const SawOrder& order, const std::string& footer)
+std::vector<double> bar_column_widths(Units units)
 {
     std::vector<double> widths;
-    for (std::size_t column = 0; column < columns_for(order); ++column) widths.push_back(heads[column].width);
-    SheetBuilder sheet("Bars", widths);
-    for (std::size_t column = 0; column < columns_for(order); ++column) sheet.put(static_cast<int>(column), std::string(heads[column].title), style::table_head());
+    for (std::size_t column = 0; column < columns_for(units); ++column) widths.push_back(heads[column].width);
+    return widths;
+}
+
+void put_bar_heads(SheetBuilder& sheet, Units units)
+{
+    for (std::size_t column = 0; column < columns_for(units); ++column) sheet.put(static_cast<int>(column), std::string(heads[column].title), style::table_head());
     sheet.end_row(28);
+}
+
+void put_bars(SheetBuilder& sheet, const SawOrder& order)
+{
     std::int64_t first_bar = 1;
     for (const BarLayout& bar : order.bars) {
         put_bar(sheet, bar, first_bar);
@@ -102,6 +109,13 @@ Worksheet bars_sheet(const SawOrder& order, const std::string& footer)
         }
         first_bar += bar.count;
     }
+}
+
+Worksheet bars_sheet(const SawOrder& order, const std::string& footer)
+{
+    SheetBuilder sheet("Bars", bar_column_widths(order.units));
+    put_bar_heads(sheet, order.units);
+    put_bars(sheet, order);
     return sheet.take("&L&9Saw plan&R&9Bars", footer, first_row);
 }
 

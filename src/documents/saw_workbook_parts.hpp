@@ -5,10 +5,17 @@
 #include <utility>
 #include <vector>
 
+#include "sheet_builder.hpp"
 #include "shaftcut/documents/spreadsheet.hpp"
 #include "shaftcut/trade/saw_order.hpp"
 
 namespace shaftcut::saw_workbook {
+
+// The columns of a table of bars, its heads, and a row for each piece of each bar to be cut differently. Its formulas need the names
+// kerf, trim_start, trim_end and reusable_leftover.
+std::vector<double> bar_column_widths(Units units);
+void put_bar_heads(workbook::SheetBuilder& sheet, Units units);
+void put_bars(workbook::SheetBuilder& sheet, const SawOrder& order);
 
 Worksheet bars_sheet(const SawOrder& order, const std::string& footer);
 

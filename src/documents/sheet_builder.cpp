@@ -111,7 +111,10 @@ std::string text_of(const Cell& cell)
     return now ? *now : std::string();
 }
 
-// Lines that the text takes at so many characters a line, broken between words.
+// A word that is longer than a line is mostly codes in capitals: so much wider than common letters.
+constexpr double width_of_capitals = 1.55;
+
+// Lines that the text takes at so many characters a line, broken between words, and within a word that is longer than a line.
 int lines_needed(const std::u32string& text, double characters)
 {
     int lines = 1;
@@ -121,6 +124,12 @@ int lines_needed(const std::u32string& text, double characters)
         if (point != U' ' && point != U'\n') {
             ++word;
             continue;
+        }
+        if (word > characters) {
+            const double lines_of_word = std::ceil(word * width_of_capitals / characters);
+            lines += static_cast<int>(lines_of_word) - (used > 0 ? 0 : 1);
+            used = characters;
+            word = 0;
         }
         if (used > 0 && used + 1 + word > characters) {
             ++lines;

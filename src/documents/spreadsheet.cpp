@@ -3,11 +3,11 @@
 #include <xlsxwriter.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <limits>
 #include <memory>
 #include <stdexcept>
 
@@ -27,27 +27,17 @@ void check(lxw_error error, const std::string& doing)
     throw std::runtime_error("the workbook could not be written (" + doing + "): " + lxw_strerror(error));
 }
 
-// The day's noon, as seconds since 1970; a fixed day where the text is no date.
-time_t moment_of(const std::string& date)
+lxw_workbook* new_book(const std::string& path, bool long_sheets)
 {
-    constexpr time_t fixed = 946728000;  // 2000-01-01 12:00 UTC
-    int parts[3] = {0, 0, 0};
-    if (date.size() != 10) return fixed;
-    const std::pair<std::size_t, std::size_t> places[3] = {{0, 4}, {5, 2}, {8, 2}};
-    for (int i = 0; i < 3; ++i)
-        for (const char digit : date.substr(places[i].first, places[i].second)) {
-            if (digit < '0' || digit > '9') return fixed;
-            parts[i] = parts[i] * 10 + (digit - '0');
-        }
-    using namespace std::chrono;
-    const year_month_day day{year{parts[0]}, month{static_cast<unsigned>(parts[1])}, std::chrono::day{static_cast<unsigned>(parts[2])}};
-    if (!day.ok()) return fixed;
-    return system_clock::to_time_t(sys_days{day} + 12h);
+    if (!long_sheets) return workbook_new(path.c_str());
+    lxw_workbook_options options{};
+    options.constant_memory = LXW_TRUE;
+    return workbook_new_opt(path.c_str(), &options);
 }
 
 class Writer {
 public:
-    Writer(const std::string& path, const Spreadsheet& spreadsheet) : spreadsheet_(spreadsheet), book_(workbook_new(path.c_str()))
+    Writer(const std::string& path, const Spreadsheet& spreadsheet) : spreadsheet_(spreadsheet), book_(new_book(path, spreadsheet.long_sheets))
     {
         if (!book_) throw std::runtime_error("the workbook could not be started");
     }
@@ -117,18 +107,38 @@ private:
             const auto column = static_cast<lxw_col_t>(i);
             check(worksheet_set_column(out, column, column, sheet.column_widths[i], nullptr), "column");
         }
-        for (const auto& [row, height] : sheet.row_heights)
-            check(worksheet_set_row(out, static_cast<lxw_row_t>(row), height, nullptr), "row");
-        for (const Cell& cell : sheet.cells) put(out, cell);
+        put_cells(out, sheet);
+        for (int row = sheet.rows_begin; row < sheet.rows_end; ++row) put(out, row, sheet.make_row(row));
         for (const CellRule& rule : sheet.rules) put(out, rule);
         if (sheet.chart) put(out, sheet, *sheet.chart);
         lay_out(out, sheet);
         worksheet_protect(out, nullptr, nullptr);
     }
 
-    void put(lxw_worksheet* out, const Cell& cell)
+    // Each row's height before its cells: a sheet that is not held takes rows in their order only.
+    void put_cells(lxw_worksheet* out, const Worksheet& sheet)
     {
-        const auto row = static_cast<lxw_row_t>(cell.row);
+        auto height = sheet.row_heights.begin();
+        const auto set_heights = [&](int up_to) {
+            for (; height != sheet.row_heights.end() && height->first <= up_to; ++height)
+                check(worksheet_set_row(out, static_cast<lxw_row_t>(height->first), height->second, nullptr), "row");
+        };
+        for (const Cell& cell : sheet.cells) {
+            set_heights(cell.row);
+            put(out, cell, cell.row);
+        }
+        set_heights(std::numeric_limits<int>::max());
+    }
+
+    void put(lxw_worksheet* out, int row, const SheetRow& made)
+    {
+        check(worksheet_set_row(out, static_cast<lxw_row_t>(row), made.points, nullptr), "row");
+        for (const Cell& cell : made.cells) put(out, cell, row);
+    }
+
+    void put(lxw_worksheet* out, const Cell& cell, int at_row)
+    {
+        const auto row = static_cast<lxw_row_t>(at_row);
         const auto column = static_cast<lxw_col_t>(cell.column);
         lxw_format* const format = format_of(cell.style);
         if (cell.columns > 1)
@@ -172,7 +182,9 @@ private:
         }
         validation.error_title = title.data();
         validation.error_message = refusal.data();
-        check(worksheet_data_validation_cell(out, static_cast<lxw_row_t>(rule.row), static_cast<lxw_col_t>(rule.column), &validation), "rule");
+        const auto row = static_cast<lxw_row_t>(rule.row);
+        const auto column = static_cast<lxw_col_t>(rule.column);
+        check(worksheet_data_validation_range(out, row, column, row + static_cast<lxw_row_t>(rule.rows - 1), column, &validation), "rule");
     }
 
     void put(lxw_worksheet* out, const Worksheet& sheet, const SheetChart& chart)
@@ -194,6 +206,8 @@ private:
         }
         chart_axis_set_name(drawn->x_axis, chart.x_title.c_str());
         chart_axis_set_name(drawn->y_axis, chart.y_title.c_str());
+        // At the left edge also where 0 lies in the middle of the other axis.
+        chart_axis_set_label_position(drawn->y_axis, LXW_CHART_AXIS_LABEL_POSITION_LOW);
         chart_legend_set_position(drawn, LXW_CHART_LEGEND_BOTTOM);
         lxw_chart_options size{};
         size.x_scale = chart_width(sheet, chart) / 480.0;
@@ -214,6 +228,9 @@ private:
         worksheet_set_paper(out, spreadsheet_.paper == Paper::a4 ? 9 : 1);
         worksheet_set_margins(out, 0.55, 0.55, 0.75, 0.75);
         worksheet_fit_to_pages(out, 1, 0);
+        if (sheet.landscape) worksheet_set_landscape(out);
+        if (sheet.printed_columns > 0 && sheet.rows_end > 0)
+            check(worksheet_print_area(out, 0, 0, static_cast<lxw_row_t>(sheet.rows_end - 1), static_cast<lxw_col_t>(sheet.printed_columns - 1)), "print area");
         worksheet_gridlines(out, LXW_HIDE_ALL_GRIDLINES);
         worksheet_center_horizontally(out);
         check(worksheet_set_header(out, sheet.header.c_str()), "header");
@@ -253,10 +270,13 @@ void check_whole(const std::string& bytes)
 
 }  // namespace
 
-std::string absolute_cell(int row, int column)
+std::string column_letters(int column)
 {
-    return "$" + std::string(1, static_cast<char>('A' + column)) + "$" + std::to_string(row + 1);
+    const std::string last(1, static_cast<char>('A' + column % 26));
+    return column < 26 ? last : column_letters(column / 26 - 1) + last;
 }
+
+std::string absolute_cell(int row, int column) { return "$" + column_letters(column) + "$" + std::to_string(row + 1); }
 
 std::string xlsx_of(const Spreadsheet& spreadsheet)
 {

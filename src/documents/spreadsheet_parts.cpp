@@ -1,8 +1,10 @@
 #include "spreadsheet_parts.hpp"
 
 #include <algorithm>
+#include <chrono>
 #include <cstdlib>
 #include <stdexcept>
+#include <utility>
 
 #include "shaftcut/words/text.hpp"
 
@@ -13,6 +15,23 @@ bool is_letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z')
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 }  // namespace
+
+time_t moment_of(const std::string& date)
+{
+    constexpr time_t fixed = 946728000;  // 2000-01-01 12:00 UTC
+    int parts[3] = {0, 0, 0};
+    if (date.size() != 10) return fixed;
+    const std::pair<std::size_t, std::size_t> places[3] = {{0, 4}, {5, 2}, {8, 2}};
+    for (int i = 0; i < 3; ++i)
+        for (const char digit : date.substr(places[i].first, places[i].second)) {
+            if (digit < '0' || digit > '9') return fixed;
+            parts[i] = parts[i] * 10 + (digit - '0');
+        }
+    using namespace std::chrono;
+    const year_month_day day{year{parts[0]}, month{static_cast<unsigned>(parts[1])}, std::chrono::day{static_cast<unsigned>(parts[2])}};
+    if (!day.ok()) return fixed;
+    return system_clock::to_time_t(sys_days{day} + 12h);
+}
 
 bool is_plain_name(const std::string& name)
 {

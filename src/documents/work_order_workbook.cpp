@@ -18,11 +18,11 @@ std::string workbook_of(const WorkOrder& order, Paper paper)
     book.names.insert(book.names.end(), basis.names.begin(), basis.names.end());
     book.sheets.push_back(std::move(front.sheet));
     book.sheets.push_back(workbook::parts_sheet(order, footer));
+    book.sheets.push_back(std::move(basis.sheet));
     for (std::size_t i = 0; i < order.machines.size(); ++i) {
         const std::string number = order.machines.size() > 1 ? " " + std::to_string(i + 1) : "";
         book.sheets.push_back(workbook::machine_sheet(order, order.machines[i], "Machine" + number, footer));
     }
-    book.sheets.push_back(std::move(basis.sheet));
     return xlsx_of(book);
 }
 

@@ -15,11 +15,6 @@ struct AsCutLine {
     std::string words;
 };
 
-std::string in_mm(const std::string& name, Units units)
-{
-    return units == Units::mm ? "ROUND(" + name + ",3)" : "ROUND(" + name + "*25.4,3)";
-}
-
 std::string part_of_overlap(const WorkOrder& order, Limit limit)
 {
     const Fraction part = order.limits.fraction(limit);

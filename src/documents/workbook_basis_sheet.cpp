@@ -66,9 +66,10 @@ std::string reading_words(const WorkOrder& order, const std::string& name)
     if (name.ends_with("guard_length")) return "as measured";
     if (name == "inner_length" || name == "outer_length") return "as measured; else the closed length less the other half's shoulder";
     if (order.fits.size() > 1) return "the deciding one of all tractors: the least shortest, the greatest longest";
-    if (has_deciding_inputs(order)) return "from the machine's geometry, or as measured and read between the inner crosses";
+    const bool geometry = order.fits.front().geometry.has_value();
     const Reaches& reaches = order.fits.front().reaches;
     const bool bends = reaches[End::tractor].bends() || reaches[End::implement].bends();
+    if (geometry) return bends ? "as measured, read between the inner crosses; else from the machine's geometry" : "as measured; else from the machine's geometry";
     if (!bends) return "as measured";
     return name == "shortest_length" ? "read with the joints in line, which is the least it can be"
                                      : "read over joints bent by their stated angles, both the same way in one plane, which is the most it can be";

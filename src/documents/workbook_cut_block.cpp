@@ -188,7 +188,9 @@ void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
         sheet.put(figure_column, issued, style::input());
         sheet.allow_numbers(figure_column, 0, inches(order) ? 3937 : 100000, "A length in " + std::string(unit_word(order.units)) + ", 0 or more, with a decimal point as your program writes it.");
         sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
-        sheet.put(tolerance_column, in_units(line.plus_minus, order.units), decimals(style::figure(), order));
+        const double plus_minus = in_units(line.plus_minus, order.units);
+        sheet.put(tolerance_column, line.plus_minus_name.empty() ? CellContent(plus_minus) : CellContent(CellFormula{shown(line.plus_minus_name, order.units), now_shown(line.plus_minus, order.units)}),
+                  decimals(style::figure(), order));
         sheet.put(second_column, issued, style::figure());
         sheet.put(words_column, line.measured, style::label());
         if (inches(order))

@@ -51,8 +51,12 @@ void add_guard_setback(Names& names)
 void add_greatest_length(Names& names)
 {
     names.emplace_back("greatest_length", "MAX(working_length,turning_length,standing_length)");
-    names.emplace_back("greatest_doubt", "IF(working_length=greatest_length,working_plus_minus,turning_or_standing_doubt)");
-    names.emplace_back("turning_or_standing_doubt", "IF(turning_length=greatest_length,turning_plus_minus,standing_plus_minus)");
+    // Of equal lengths the one known less well.
+    names.emplace_back("greatest_doubt", "MAX(working_doubt,turning_doubt,standing_doubt)");
+    for (const Range range : all_ranges) {
+        const std::string word = to_word(range);
+        names.emplace_back(word + "_doubt", "IF(" + word + "_length=greatest_length," + word + "_plus_minus,0)");
+    }
 }
 
 std::variant<double, std::string> now_of(std::optional<std::int64_t> micrometres)

@@ -26,6 +26,17 @@ void add_less(std::vector<FindingLine>& lines, const Figure& a, const Figure& b)
                      {yes_if_numbers(a.name, b.name, clearly_below_expression(a.name, b.name)), words(a.now && b.now && clearly_below(*a.now, *b.now))}});
 }
 
+// Of two longest lengths where both were measured: the ranges of a machine's geometry need not contain each other.
+void add_less_if_measured(std::vector<FindingLine>& lines, const WorkOrder& order, const Figure& a, const Figure& b, const FitInput& a_input, const FitInput& b_input)
+{
+    const FitReading& fit = order.fits.front();
+    const bool both = fit.longest[*a_input.range] && fit.longest[*b_input.range];
+    const std::string less = yes_if(clearly_below_expression(a.name, b.name));
+    lines.push_back({a.label + " is less than " + b.label + ", both measured",
+                     {"IF(" + a_input.is_measured(order.units) + ",IF(" + b_input.is_measured(order.units) + "," + less + ",\"no\"),\"no\")",
+                      words(both && a.now && b.now && clearly_below(*a.now, *b.now))}});
+}
+
 void add_not_less(std::vector<FindingLine>& lines, const Figure& a, const Figure& b)
 {
     lines.push_back({a.label + " is not less than " + b.label,
@@ -46,6 +57,11 @@ FindingLine unreadable_lengths(const WorkOrder& order)
     return {"a length is missing, is no number, is negative or is over 100 m", {"IF(AND(" + all + "),\"no\",\"yes\")", words(false)}};
 }
 
+bool has_geometry(const WorkOrder& order)
+{
+    return std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.geometry.has_value(); });
+}
+
 std::optional<Length> value_of(const std::optional<Toleranced>& length) { return length ? std::optional(length->value) : std::nullopt; }
 
 Figure longest(const WorkOrder& order, Range range)
@@ -54,7 +70,21 @@ Figure longest(const WorkOrder& order, Range range)
 }
 
 // With several fits each was compared with its own lengths when the order was written. Of the deciding ones, which may come
-// from different fits, the longest standing is bound by the longest turning only where every fit has one.
+// from different fits, the longest standing is bound by the longest turning only where every fit has measured one.
+void add_ranges(std::vector<FindingLine>& lines, const WorkOrder& order)
+{
+    const Figure working = longest(order, Range::working), turning = longest(order, Range::turning), standing = longest(order, Range::standing);
+    if (order.fits.size() == 1 && has_geometry(order)) {
+        const auto inputs = fit_inputs(order);
+        add_less_if_measured(lines, order, turning, working, inputs[2], inputs[1]);
+        add_less_if_measured(lines, order, standing, turning, inputs[3], inputs[2]);
+        return;
+    }
+    const auto all = [&](Range range) { return std::all_of(order.fits.begin(), order.fits.end(), [&](const FitReading& fit) { return fit.longest[range].has_value(); }); };
+    if (!has_geometry(order) || (all(Range::turning) && all(Range::working))) add_less(lines, turning, working);
+    if (order.fits.size() == 1 || (all(Range::standing) && all(Range::turning))) add_less(lines, standing, turning);
+}
+
 void add_fit(std::vector<FindingLine>& lines, const WorkOrder& order)
 {
     const Figure shortest{"shortest", "shortest_length", value_of(order.fit.shortest)};
@@ -62,12 +92,7 @@ void add_fit(std::vector<FindingLine>& lines, const WorkOrder& order)
                      {"IF(ISNUMBER(shortest_length)," + yes_if("shortest_length<0.01") + ",\"no\")",
                       words(shortest.now && !clearly_above(*shortest.now, Length()))}});
     for (const Range range : all_ranges) add_less(lines, longest(order, range), shortest);
-    // Ranges of a machine's geometry need not contain each other.
-    const auto all = [&](Range range) { return std::all_of(order.fits.begin(), order.fits.end(), [&](const FitReading& fit) { return fit.longest[range].has_value(); }); };
-    const bool geometry = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.geometry.has_value(); });
-    if (!geometry || (all(Range::turning) && all(Range::working))) add_less(lines, longest(order, Range::turning), longest(order, Range::working));
-    const bool all_stand = all(Range::standing) && (!geometry || all(Range::turning));
-    if ((order.fits.size() == 1 && !geometry) || all_stand) add_less(lines, longest(order, Range::standing), longest(order, Range::turning));
+    add_ranges(lines, order);
 }
 
 void add_halves(std::vector<FindingLine>& lines, const WorkOrder& order)
@@ -118,7 +143,7 @@ void add_fixed(std::vector<FindingLine>& lines, const WorkOrder& order)
         own = own || (has_deciding_inputs(order) && lengths_contradict(fit));
     }
     lines.push_back({"a working angle is above its turning angle (as issued)", {"", words(angles)}});
-    lines.push_back({"lengths between grooves cannot be used (as issued)", {"", words(unreadable)}});
+    lines.push_back({"lengths between grooves, or the machine's geometry, cannot be used (as issued)", {"", words(unreadable)}});
     if (has_deciding_inputs(order)) lines.push_back({"one tractor's own lengths contradict each other (as issued)", {"", words(own)}});
 }
 
@@ -130,24 +155,57 @@ bool read_in_line(const FitReading& fit, Range range)
     return false;
 }
 
+void add_unbent(std::vector<FindingLine>& lines, const WorkOrder& order)
+{
+    const FitReading& fit = order.fits.front();
+    if (has_deciding_inputs(order)) {
+        const bool in_line = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& one) { return !one.unbent.empty(); });
+        lines.push_back({"a longest was read with the joints in line, for want of an angle (as issued)", {"", words(in_line)}, false});
+        return;
+    }
+    if (!fit.unreadable.empty()) return;
+    for (const FitInput& input : fit_inputs(order))
+        if (input.range && !input.between_inner_crosses && read_in_line(fit, *input.range))
+            lines.push_back({"the longest " + input.word + " is read with the joints in line, for want of an angle",
+                             {yes_if(input.is_measured(order.units)), words(fit.longest[*input.range].has_value())}, false});
+}
+
+// A measured length and what the machine's geometry comes to instead, on either side.
+void add_disputed(std::vector<FindingLine>& lines, const WorkOrder& order, const FitInput& input)
+{
+    const FitReading& fit = order.fits.front();
+    const std::string name = (input.range ? "longest " : "") + input.word, length = input.word + "_length", plus_minus = input.word + "_plus_minus";
+    const std::string reached = literal(input.geometry->length);
+    const auto now = [&](bool past) {
+        return words(std::any_of(fit.disputed.begin(), fit.disputed.end(), [&](const DisputedLength& one) { return one.range == input.range && one.goes_past() == past; }));
+    };
+    const auto add = [&](const std::string& label, const std::string& difference, bool past) {
+        const std::string further = yes_if("ROUND(" + difference + "-" + plus_minus + ",3)>=0.01");
+        lines.push_back({label, {"IF(" + input.is_measured(order.units) + "," + further + ",\"no\")", now(past)}, false});
+    };
+    add("the machine's geometry goes past the measured " + name, input.range ? reached + "-" + length : length + "-" + reached, true);
+    add("the machine's geometry cannot reach the measured " + name, input.range ? length + "-" + reached : reached + "-" + length, false);
+}
+
+void add_all_disputed(std::vector<FindingLine>& lines, const WorkOrder& order)
+{
+    if (!has_geometry(order)) return;
+    if (!has_deciding_inputs(order)) {
+        for (const FitInput& input : fit_inputs(order))
+            if (input.geometry) add_disputed(lines, order, input);
+        return;
+    }
+    const bool disputed = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return !fit.disputed.empty(); });
+    lines.push_back({"a measured length is not what the machine's geometry comes to (as issued)", {"", words(disputed)}, false});
+}
+
 void add_doubts(std::vector<FindingLine>& lines, const WorkOrder& order)
 {
     const bool doubted = order.stops && order.stops->agreement != ClosedAgreement::agrees;
     lines.push_back({"the closed length is not what halves and shoulders give",
                      {"IF(stops_known=\"yes\"," + yes_if("agreement<>\"agrees\"") + ",\"no\")", words(doubted)}, false});
-    if (!has_deciding_inputs(order)) {
-        for (const Range range : all_ranges)
-            if (read_in_line(order.fits.front(), range) && order.fits.front().unreadable.empty())
-                lines.push_back({std::string("the longest ") + to_word(range) + " is read with the joints in line, for want of an angle",
-                                 {yes_if("ISNUMBER(" + std::string(to_word(range)) + "_length)"), words(order.fit.longest[range].has_value())}, false});
-    } else {
-        bool in_line = false;
-        for (const FitReading& fit : order.fits) in_line = in_line || !fit.unbent.empty();
-        lines.push_back({"a longest was read with the joints in line, for want of an angle (as issued)", {"", words(in_line)}, false});
-    }
-    const bool geometry = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.geometry.has_value(); });
-    const bool unreached = std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return !fit.unreached.empty(); });
-    if (geometry) lines.push_back({"a measured length is outside what the machine's geometry can reach (as issued)", {"", words(unreached)}, false});
+    add_unbent(lines, order);
+    add_all_disputed(lines, order);
     lines.push_back({"a limit of the job is looser than the workshop's (as issued)", {"", words(!order.limits.loosened().empty())}, false});
 }
 

@@ -42,6 +42,28 @@ std::string shown(const std::string& millimetres, Units units)
     return units == Units::mm ? millimetres : "(" + millimetres + ")/25.4";
 }
 
+std::string in_mm(const std::string& name, Units units)
+{
+    return units == Units::mm ? "ROUND(" + name + ",3)" : "ROUND(" + name + "*25.4,3)";
+}
+
+std::string cross_words(const WorkOrder& order, Reference reference)
+{
+    if (!order.reading.has_wide_angle) return "cross to cross";
+    return reference == Reference::outer_cross ? "cross to cross, at a wide-angle joint its OUTER cross (at the connection yoke)"
+                                               : "cross to cross, at a wide-angle joint its INNER cross (at the tube yoke)";
+}
+
+std::string if_number(const std::string& name, const std::string& formula, const std::string& otherwise)
+{
+    return "IF(ISNUMBER(" + name + ")," + formula + "," + otherwise + ")";
+}
+
+std::string less_spacing(const std::string& formula, Length beyond)
+{
+    return beyond == Length() ? formula : "ROUND(" + formula + "-" + literal(beyond) + ",3)";
+}
+
 std::string literal(Length length) { return figure(length, Units::mm, Toward::nearest, 3); }
 
 std::string result_words(CheckResult result)
@@ -51,7 +73,7 @@ std::string result_words(CheckResult result)
     return words;
 }
 
-bool has_deciding_inputs(const WorkOrder& order) { return order.fits.size() > 1 || order.fits.front().geometry; }
+bool has_deciding_inputs(const WorkOrder& order) { return order.fits.size() > 1; }
 
 Tube tube_on(const WorkOrder& order, End end)
 {

@@ -24,10 +24,27 @@ struct InputLine {
     std::string label;
     std::string measured;  // from where to where, in words
     std::optional<Length> issued;
-    Length plus_minus;
+    Length plus_minus;            // as issued
     bool required = false;
+    std::string plus_minus_name;  // of the figure that holds it, where it follows what is typed; empty: it stays
 };
 std::vector<InputLine> input_lines(const WorkOrder& order);
+
+// One of the fit's four lengths: what its cell holds, and how what is typed there is read. With several fits the cells hold
+// the deciding lengths; with a machine's geometry, what it gives where nothing was measured. A cell that is emptied, or holds
+// that length, is the machine's; any other number is a measurement and wins over it.
+struct FitInput {
+    std::optional<Range> range;                // whose longest; nothing: the shortest
+    std::string name;                          // "shortest", "longest_turning"
+    std::string word;                          // "shortest", "turning": `_length` and `_plus_minus` are put behind it
+    std::optional<Length> issued;
+    bool between_inner_crosses = false;        // how a number is read; false: as the job's lengths were measured
+    Length plus_minus;                         // of a number that is typed
+    const ExtremeLength* geometry = nullptr;   // null: nothing but what is typed is known
+
+    std::string is_measured(Units units) const;  // an expression: true or false
+};
+std::vector<FitInput> fit_inputs(const WorkOrder& order);
 
 // A figure that is computed from the inputs, in millimetres, with its tolerance where it has one.
 struct LengthLine {
@@ -37,6 +54,9 @@ struct LengthLine {
     std::string tolerance_name;  // empty: none
     CellFormula tolerance;
 };
+// The fit's lines among the inputs, and what each becomes between the inner crosses.
+std::vector<InputLine> fit_lines(const WorkOrder& order);
+std::vector<LengthLine> fit_lengths(const WorkOrder& order);
 // Every length between the crosses that carry the tube yokes, and the halves and guards as the cut uses them.
 std::vector<LengthLine> length_lines(const WorkOrder& order);
 // Where the tubes stop: shoulders, the closed length they give, and what the measured one makes of them.
@@ -84,6 +104,15 @@ std::string for_tube(std::string text, Tube tube);
 // a < b by at least 0.01 mm, as an expression; `a` is a name or a number, so that it can be taken away as it is.
 std::string clearly_below_expression(const std::string& a, const std::string& b);
 
+// From where to where a length at this reference runs, in words.
+std::string cross_words(const WorkOrder& order, Reference reference);
+// `formula` where `name` holds a number.
+std::string if_number(const std::string& name, const std::string& formula, const std::string& otherwise = "\"\"");
+// A length in millimetres less what it holds beyond the inner crosses.
+std::string less_spacing(const std::string& formula, Length beyond);
+// An input's name as an expression in millimetres.
+std::string in_mm(const std::string& name, Units units);
+
 // A length as a formula's value: empty text where it is not known.
 std::variant<double, std::string> now_in_mm(std::optional<Length> length);
 // A number as a document in these units holds it; inches with the fewest decimals that read back as the same length.
@@ -95,7 +124,7 @@ std::string literal(Length length);
 // "PASS", "WARN", "FAIL", "NOT-CHECKED".
 std::string result_words(CheckResult result);
 
-// Whether the fit's inputs hold the deciding telescoping lengths: with several fits, or where a machine's geometry gives some.
+// Whether the fit's inputs hold the deciding telescoping lengths of several fits.
 bool has_deciding_inputs(const WorkOrder& order);
 
 // The tube whose half is on this end; "tractor half (inner tube)".

@@ -18,27 +18,32 @@ void add_head(SheetBuilder& sheet, const WorkOrder& order, const MachineView& vi
     sheet.empty_row();
 }
 
-// A position's overlap after the cut, empty while the job is refused; nothing where it was refused when this was written.
+double shown_now(Length length, Units units) { return units == Units::mm ? length.mm() : length.mm() / 25.4; }
+
+// A position's overlap after the cut, empty while the job is refused.
 CellContent overlap_at(const WorkOrder& order, Length length)
 {
-    if (!order.cut) return {};
-    return unless_refused(order, "ROUND(left_inner_half+left_outer_half-" + literal(length) + ",3)", order.cut->plan.overlap_at(length).mm());
+    const std::variant<double, std::string> now = order.cut ? std::variant<double, std::string>(shown_now(order.cut->plan.overlap_at(length), order.units)) : std::string();
+    return unless_refused(order, shown("ROUND(left_inner_half+left_outer_half-" + literal(length) + ",3)", order.units), now);
 }
 
 void add_points(SheetBuilder& sheet, const WorkOrder& order, const MachineView& view)
 {
-    const char* position = view.mounted ? "height, mm" : "turn, degrees";
-    const char* middle = view.mounted ? "length, mm" : "level, mm";
+    const std::string unit = std::string(", ") + unit_word(order.units);
+    const std::string position = view.mounted ? "height" + unit : "turn, degrees";
     int column = 0;
-    for (const char* head : {position, "shortest, mm", middle, "longest, mm", "angles, degrees", "least overlap, mm"}) sheet.put(column++, std::string(head), style::table_head());
+    for (const std::string& head : {position, "shortest" + unit, (view.mounted ? "length" : "level") + unit, "longest" + unit, std::string("angles, degrees"), "least overlap" + unit})
+        sheet.put(column++, head, style::table_head());
     sheet.end_row();
+    CellStyle length = style::figure();
+    if (order.units == Units::in) length.numbers = "0.000";
     for (const CurvePoint& point : view.curve) {
-        sheet.put(0, view.mounted ? point.height.mm() : point.turn.degrees(), style::figure());
-        sheet.put(1, point.shortest.mm(), style::figure());
-        sheet.put(2, point.length.mm(), style::figure());
-        sheet.put(3, point.longest.mm(), style::figure());
+        sheet.put(0, view.mounted ? shown_now(point.height, order.units) : point.turn.degrees(), view.mounted ? length : style::figure());
+        sheet.put(1, shown_now(point.shortest, order.units), length);
+        sheet.put(2, shown_now(point.length, order.units), length);
+        sheet.put(3, shown_now(point.longest, order.units), length);
         sheet.put(4, figure(point.angles[End::tractor]) + " and " + figure(point.angles[End::implement]), style::label());
-        sheet.put(overlap_column, overlap_at(order, point.longest), style::figure());
+        sheet.put(overlap_column, overlap_at(order, point.longest), length);
         sheet.end_row();
     }
 }
@@ -49,8 +54,9 @@ SheetChart chart_of(const WorkOrder& order, const MachineView& view, int chart_r
     chart.row = chart_row;
     chart.rows = chart_rows;
     chart.columns = columns;
-    chart.x_title = view.mounted ? "height of the lower hitch point, mm" : "turn, degrees";
-    chart.y_title = "mm";
+    const std::string unit = unit_word(order.units);
+    chart.x_title = view.mounted ? "implement lifted: height of the lower hitch point above ground, " + unit : "machine turned about the pin, degrees; to the right positive";
+    chart.y_title = "length between the inner crosses, overlap: " + unit;
     chart.first_row = first;
     chart.last_row = last;
     if (view.mounted) {

@@ -1,4 +1,4 @@
-// The three sheets of the work order's workbook. Private to it.
+// The sheets of the work order's workbook. Private to it.
 #pragma once
 
 #include "sheet_builder.hpp"

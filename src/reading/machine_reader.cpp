@@ -1,5 +1,7 @@
 #include "shaftcut/reading/machine_reader.hpp"
 
+#include "shaftcut/trade/machine_words.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -27,13 +29,14 @@ AngleDimension read_angle(Element& element, const char* name, Sign sign)
 
 TrailedRange read_range(Element& element, const TrailedRange*)
 {
-    return {read_angle(element, "turn", Sign::none), read_angle(element, "pitch", Sign::none), read_angle(element, "roll", Sign::none)};
+    using enum TrailedMovement;
+    return {read_angle(element, to_word(turn), Sign::none), read_angle(element, to_word(pitch), Sign::none), read_angle(element, to_word(roll), Sign::none)};
 }
 
 MountedRange read_range(Element& element, const MountedRange*)
 {
     DimensionReader read(element);
-    return {read.length("lowest"), read.length("highest")};
+    return {read.length(to_word(MountedMovement::lowest)), read.length(to_word(MountedMovement::highest))};
 }
 
 template <class Range>
@@ -43,45 +46,47 @@ Ranges<Range> read_ranges(Element& element)
     const auto read = [&](const char* name, std::optional<Range>& range) {
         element.at_most_one(name, [&](Element& child) { range = read_range(child, static_cast<const Range*>(nullptr)); });
     };
-    read("working", ranges.working);
-    read("turning", ranges.turning);
-    read("standing", ranges.standing);
+    read(to_word(shaftcut::Range::working), ranges.working);
+    read(to_word(shaftcut::Range::turning), ranges.turning);
+    read(to_word(shaftcut::Range::standing), ranges.standing);
     return ranges;
 }
 
 Trailed trailed(Element& element)
 {
+    using enum TrailedDimension;
     DimensionReader read(element);
     Trailed machine;
     machine.place = element.place();
-    machine.pto_height = read.length("pto-height");
+    machine.pto_height = read.length(to_word(pto_height));
     // A pin in front of the PTO is no slip of the pen: geometry_problems() says what is wrong with it.
-    machine.pin_behind = read.length("pin-behind", Sign::allowed);
-    machine.pin_height = read.length("pin-height");
-    machine.input_behind = read.length("input-behind");
-    machine.input_height = read.length("input-height");
-    machine.input_left = read.length("input-left", Sign::allowed);
-    machine.input_tilt = read_angle(element, "input-tilt", Sign::allowed);
+    machine.pin_behind = read.length(to_word(pin_behind), Sign::allowed);
+    machine.pin_height = read.length(to_word(pin_height));
+    machine.input_behind = read.length(to_word(input_behind));
+    machine.input_height = read.length(to_word(input_height));
+    machine.input_left = read.length(to_word(input_left), Sign::allowed);
+    machine.input_tilt = read_angle(element, to_word(input_tilt), Sign::allowed);
     machine.ranges = read_ranges<TrailedRange>(element);
     return machine;
 }
 
 Mounted mounted(Element& element)
 {
+    using enum MountedDimension;
     DimensionReader read(element);
     Mounted machine;
     machine.place = element.place();
-    machine.pto_height = read.length("pto-height");
-    machine.lower_pivot_behind = read.length("lower-pivot-behind", Sign::allowed);
-    machine.lower_pivot_height = read.length("lower-pivot-height");
-    machine.lower_link = read.length("lower-link");
-    machine.top_pivot_behind = read.length("top-pivot-behind", Sign::allowed);
-    machine.top_pivot_height = read.length("top-pivot-height");
-    machine.top_link = read.length("top-link");
-    machine.mast = read.length("mast");
-    machine.input_behind = read.length("input-behind");
-    machine.input_above = read.length("input-above", Sign::allowed);
-    machine.input_tilt = read_angle(element, "input-tilt", Sign::allowed);
+    machine.pto_height = read.length(to_word(pto_height));
+    machine.lower_pivot_behind = read.length(to_word(lower_pivot_behind), Sign::allowed);
+    machine.lower_pivot_height = read.length(to_word(lower_pivot_height));
+    machine.lower_link = read.length(to_word(lower_link));
+    machine.top_pivot_behind = read.length(to_word(top_pivot_behind), Sign::allowed);
+    machine.top_pivot_height = read.length(to_word(top_pivot_height));
+    machine.top_link = read.length(to_word(top_link));
+    machine.mast = read.length(to_word(mast));
+    machine.input_behind = read.length(to_word(input_behind));
+    machine.input_above = read.length(to_word(input_above), Sign::allowed);
+    machine.input_tilt = read_angle(element, to_word(input_tilt), Sign::allowed);
     machine.ranges = read_ranges<MountedRange>(element);
     return machine;
 }

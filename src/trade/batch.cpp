@@ -10,7 +10,7 @@ std::vector<BatchPiece> pieces_of(const BuildPlan& plan, const Series& series)
     std::vector<BatchPiece> pieces;
     const auto add = [&](PartKind kind, Tube tube, Length length, std::optional<Length> pin_hole, bool sawn) {
         const std::string part = std::string(to_word(tube)) + (kind == PartKind::tube ? " tube" : " guard tube");
-        pieces.push_back({plan.order, part, profile_of(series, kind, tube), length, plan.count, pin_hole, plan.order + " " + part, sawn});
+        pieces.push_back({plan.order, part, end_of(plan.ordered, tube), profile_of(series, kind, tube), length, plan.count, pin_hole, plan.order + " " + part, sawn});
     };
     const BuiltLengths& lengths = plan.built->lengths;
     for (const Tube tube : both_tubes) {
@@ -20,12 +20,12 @@ std::vector<BatchPiece> pieces_of(const BuildPlan& plan, const Series& series)
     return pieces;
 }
 
-BatchOrder row_of(const BuildPlan& plan)
+BatchOrder row_of(const BuildPlan& plan, const Series& series)
 {
     BatchOrder row{plan.order, plan.customer, plan.machine, plan.due, plan.shaft_title, plan.count, plan.verdict, plan.reasons, {}, {}, {}};
     if (!plan.built) return row;
     const BuiltShaft& built = *plan.built;
-    row.built = BatchLengths{built.lengths, built.closed_at[plan.reference], plan.reference, plan.has_wide_angle, built.use};
+    row.built = BatchLengths{build_inputs(plan, series), built.lengths, built.closed_at[plan.reference], plan.reference, plan.has_wide_angle, built.use};
     row.parts = counted(built.parts, plan.count);
     if (built.tubes_mass) row.mass = *built.tubes_mass * plan.count;
     return row;
@@ -54,7 +54,7 @@ BatchBuilder::BatchBuilder(std::string name, std::string owner, Units units)
 
 void BatchBuilder::add(const BuildPlan& plan, const Series& series)
 {
-    batch_.orders.push_back(row_of(plan));
+    batch_.orders.push_back(row_of(plan, series));
     if (!plan.built) return;
     for (const PartCount& part : batch_.orders.back().parts) {
         const auto [at, added] = part_at_.emplace(part.name, batch_.parts.size());

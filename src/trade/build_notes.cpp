@@ -2,7 +2,6 @@
 #include <algorithm>
 
 #include "build_trial.hpp"
-#include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -62,14 +61,6 @@ void add_part_notes(std::vector<std::string>& notes, const BuildPlan& plan)
         if (!plan.ordered.ends[end].connection) notes.push_back(std::string("The connection of the ") + to_word(end) + " end is not stated: ask before it is built.");
 }
 
-void add_unchecked_note(std::vector<std::string>& notes, const BuildPlan& plan)
-{
-    std::vector<std::string> unchecked;
-    for (const Check& check : plan.checks)
-        if (check.result == CheckResult::not_checked) unchecked.emplace_back(to_word(check.id));
-    if (!unchecked.empty()) notes.push_back("Not checked, for want of figures: " + listed(unchecked, "and") + ".");
-}
-
 }  // namespace
 
 std::vector<std::string> build_notes(const BuildPlan& plan, const BuildSetting& setting)
@@ -82,7 +73,6 @@ std::vector<std::string> build_notes(const BuildPlan& plan, const BuildSetting& 
     if (setting.fits.size() > 1) notes.emplace_back("The shaft must serve all tractors stated: the least shortest and the greatest longest count.");
     add_tolerance_note(notes, plan);
     add_part_notes(notes, plan);
-    add_unchecked_note(notes, plan);
     return notes;
 }
 

@@ -1,5 +1,6 @@
 // Whether what was measured can be true at all, and what of it is doubtful.
 #include "check_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -138,17 +139,26 @@ void doubt_unbent(Findings& found, const CheckInput& input, const FitReading& fi
     }
 }
 
-// A measurement wins; one that the machine cannot reach makes it or the geometry doubtful.
-void doubt_unreached(Findings& found, const CheckInput& input, const FitReading& fit)
+// "The measured shortest, 742 mm between the inner crosses, is 12.1 mm more than ... comes to: 729.9 mm (± 7 mm) turned 60° to the right."
+std::string disputed_text(const CheckInput& input, const DisputedLength& one)
 {
     const auto text = [&](Length length) { return figure_with_unit(length, input.units, Toward::nearest, 1); };
-    for (const UnreachedLength& one : fit.unreached) {
-        const bool below = one.measured.value < one.least;
-        found.doubts.push_back("The measured " + (one.range ? std::string("longest ") + to_word(*one.range) : std::string("shortest")) + ", " +
-                               text(one.measured.value) + " between the inner crosses, is " +
-                               text(below ? one.least - one.measured.value : one.measured.value - one.most) + (below ? " less" : " more") +
-                               " than the machine's geometry can reach (" + text(one.least) + " to " + text(one.most) + "). The measurement is used.");
-    }
+    const ExtremeLength& reached = one.reached;
+    const bool less = one.measured.value < reached.length;
+    const Length apart = less ? reached.length - one.measured.value : one.measured.value - reached.length;
+    const std::string name = one.range ? std::string("longest ") + to_word(*one.range) : "shortest";
+    const std::string where = text(reached.length) + " (± " + figure_with_unit(reached.plus_minus, input.units, Toward::up, 1) + "), " + in_words(reached.at, input.units);
+    if (one.goes_past())
+        return "The machine's geometry goes past the measured " + name + ", " + text(one.measured.value) + " between the inner crosses, by " + text(apart) +
+               ": it comes to " + where + ". Measure in that position; the measurement is used.";
+    return "The measured " + name + ", " + text(one.measured.value) + " between the inner crosses, is " + text(apart) + (less ? " less" : " more") +
+           " than the machine's geometry can reach: " + where + ". The measurement is used.";
+}
+
+// A measurement wins; one that the machine cannot reach, or goes past, makes it or the geometry doubtful.
+void doubt_disputed(Findings& found, const CheckInput& input, const FitReading& fit)
+{
+    for (const DisputedLength& one : fit.disputed) found.doubts.push_back(whose(fit, input.fits.size()) + disputed_text(input, one));
 }
 
 void doubt_loosened_limits(Findings& found, const CheckInput& input)
@@ -167,7 +177,7 @@ Check check_consistency(const CheckInput& input)
     Findings found;
     for (const FitReading& fit : input.fits) {
         compare_lengths_of_fit(found, input, fit);
-        doubt_unreached(found, input, fit);
+        doubt_disputed(found, input, fit);
         if (!fit.unreadable.empty()) found.contradictions.push_back("Refused: " + fit.unreadable + ".");
         doubt_unbent(found, input, fit);
     }

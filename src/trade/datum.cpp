@@ -163,25 +163,20 @@ void read_longest(FitReading& reading, Range range, const JobFit& fit, const Lon
     reading.fit.longest_places[range] = machine_place(reading.geometry->machine);
 }
 
-void note_unreached(FitReading& reading, std::optional<Range> range, const Toleranced& measured, Length least, Length most)
+void compare_extreme(FitReading& reading, std::optional<Range> range, const Toleranced& measured, const ExtremeLength& reached)
 {
-    if (clearly_below(measured.value, least - measured.plus_minus) || clearly_above(measured.value, most + measured.plus_minus))
-        reading.unreached.push_back({range, measured, least, most});
+    if (clearly_below(measured.value, reached.length - measured.plus_minus) || clearly_above(measured.value, reached.length + measured.plus_minus))
+        reading.disputed.push_back({range, measured, reached});
 }
 
-// A measurement wins over the geometry, but what the machine cannot reach makes the one or the other doubtful.
+// A measurement wins over the geometry, but where they part the one or the other is doubtful.
 void compare_with_geometry(FitReading& reading)
 {
     if (!reading.geometry || !reading.unreadable.empty()) return;
     const OperatingLengths& lengths = reading.geometry->lengths;
-    Length most = lengths.shortest.length;
-    for (const Range range : all_ranges) {
-        const auto& extremes = lengths.ranges[range];
-        if (!extremes) continue;
-        most = std::max(most, extremes->longest.length);
-        if (reading.longest[range]) note_unreached(reading, range, *reading.fit.longest[range], extremes->shortest.length, extremes->longest.length);
-    }
-    if (reading.shortest) note_unreached(reading, std::nullopt, *reading.fit.shortest, lengths.shortest.length, most);
+    if (reading.shortest) compare_extreme(reading, std::nullopt, *reading.fit.shortest, lengths.shortest);
+    for (const Range range : all_ranges)
+        if (reading.longest[range] && lengths.ranges[range]) compare_extreme(reading, range, *reading.fit.longest[range], lengths.ranges[range]->longest);
 }
 
 }  // namespace

@@ -52,13 +52,18 @@ const ExtremeAngle* deciding_angle(const std::vector<FitReading>& fits, const Fi
     return nullptr;
 }
 
-std::string origin_in_words(const ExtremeLength& length, Units units)
+std::string doubt_in_words(const ExtremeLength& length, Units units)
 {
-    std::string words = "computed from the machine's geometry, " + in_words(length.at, units) + ", ± " + figure_with_unit(length.plus_minus, units, Toward::up);
+    std::string words = "± " + figure_with_unit(length.plus_minus, units, Toward::up);
     constexpr std::size_t named = 2;
     for (std::size_t i = 0; i < named && i < length.influences.size() && length.influences[i].effect > Length(); ++i)
         words += (i == 0 ? ", most of it from " : " and ") + length.influences[i].dimension + " (" + figure_with_unit(length.influences[i].effect, units) + ")";
     return words;
+}
+
+std::string origin_in_words(const ExtremeLength& length, Units units)
+{
+    return "computed from the machine's geometry, " + in_words(length.at, units) + ", " + doubt_in_words(length, units);
 }
 
 std::string whose(const FitReading& fit, std::size_t fits)

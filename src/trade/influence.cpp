@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "shaftcut/trade/machine_words.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -18,25 +20,25 @@ struct NamedLength {
 };
 
 constexpr std::array<NamedLength<Trailed>, 6> trailed_lengths{{
-    {"pto-height", &Trailed::pto_height},
-    {"pin-behind", &Trailed::pin_behind},
-    {"pin-height", &Trailed::pin_height},
-    {"input-behind", &Trailed::input_behind},
-    {"input-height", &Trailed::input_height},
-    {"input-left", &Trailed::input_left},
+    {to_word(TrailedDimension::pto_height), &Trailed::pto_height},
+    {to_word(TrailedDimension::pin_behind), &Trailed::pin_behind},
+    {to_word(TrailedDimension::pin_height), &Trailed::pin_height},
+    {to_word(TrailedDimension::input_behind), &Trailed::input_behind},
+    {to_word(TrailedDimension::input_height), &Trailed::input_height},
+    {to_word(TrailedDimension::input_left), &Trailed::input_left},
 }};
 
 constexpr std::array<NamedLength<Mounted>, 10> mounted_lengths{{
-    {"pto-height", &Mounted::pto_height},
-    {"lower-pivot-behind", &Mounted::lower_pivot_behind},
-    {"lower-pivot-height", &Mounted::lower_pivot_height},
-    {"lower-link", &Mounted::lower_link},
-    {"top-pivot-behind", &Mounted::top_pivot_behind},
-    {"top-pivot-height", &Mounted::top_pivot_height},
-    {"top-link", &Mounted::top_link},
-    {"mast", &Mounted::mast},
-    {"input-behind", &Mounted::input_behind},
-    {"input-above", &Mounted::input_above},
+    {to_word(MountedDimension::pto_height), &Mounted::pto_height},
+    {to_word(MountedDimension::lower_pivot_behind), &Mounted::lower_pivot_behind},
+    {to_word(MountedDimension::lower_pivot_height), &Mounted::lower_pivot_height},
+    {to_word(MountedDimension::lower_link), &Mounted::lower_link},
+    {to_word(MountedDimension::top_pivot_behind), &Mounted::top_pivot_behind},
+    {to_word(MountedDimension::top_pivot_height), &Mounted::top_pivot_height},
+    {to_word(MountedDimension::top_link), &Mounted::top_link},
+    {to_word(MountedDimension::mast), &Mounted::mast},
+    {to_word(MountedDimension::input_behind), &Mounted::input_behind},
+    {to_word(MountedDimension::input_above), &Mounted::input_above},
 }};
 
 // A changed copy of the machine at a changed position, and the length there.
@@ -57,7 +59,7 @@ public:
     Influence of_tilt()
     {
         AngleDimension& tilt = std::get<Kind>(machine_).input_tilt;
-        return measured("input-tilt", tilt.place, tilt.plus_minus.value_or(Angle()).degrees(), angle_step.degrees(),
+        return measured(to_word(TrailedDimension::input_tilt), tilt.place, tilt.plus_minus.value_or(Angle()).degrees(), angle_step.degrees(),
                         [&tilt](int sign) { tilt.value = tilt.value + Angle::millidegrees(sign * angle_step.mdeg()); });
     }
 
@@ -125,9 +127,9 @@ std::vector<Influence> influences(const Machine& machine, const HitchShaft& shaf
     const auto add_end = [&](const char* name, const AngleDimension& end, std::size_t movement) {
         if (std::abs(std::abs(position[movement]) - end.value.radians()) < on_the_end) all.push_back(trial.of_end(name, end, movement));
     };
-    add_end("turn", range.turn, 0);
-    add_end("pitch", range.pitch, 1);
-    add_end("roll", range.roll, 2);
+    add_end(to_word(TrailedMovement::turn), range.turn, 0);
+    add_end(to_word(TrailedMovement::pitch), range.pitch, 1);
+    add_end(to_word(TrailedMovement::roll), range.roll, 2);
     return greatest_first(std::move(all));
 }
 
@@ -141,8 +143,8 @@ std::vector<Influence> influences(const Machine& machine, const HitchShaft& shaf
     const auto add_end = [&](const char* name, const Dimension& end) {
         if (std::abs(position[0] - end.value.mm()) < on_the_end) all.push_back(trial.of_end(name, end, measuring));
     };
-    add_end("lowest", range.lowest);
-    add_end("highest", range.highest);
+    add_end(to_word(MountedMovement::lowest), range.lowest);
+    add_end(to_word(MountedMovement::highest), range.highest);
     return greatest_first(std::move(all));
 }
 

@@ -89,7 +89,7 @@ std::string ripple_text(const ExtremeIrregularity& ripple)
     return ripple.percent ? figure(Angle::from_degrees(*ripple.percent)) + " %" : "no turning at all";
 }
 
-// What one step out of phase would do, of two standard joints on the machine that says most. On some machines it is not more.
+// What one step out of phase would do, of two standard joints on the first machine. On some machines it is not more.
 std::string phase_reason(const WorkOrder& order)
 {
     for (const End end : both_ends)

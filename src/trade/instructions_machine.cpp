@@ -15,7 +15,7 @@ std::string shortest_note(const WorkOrder& order, const FitReading& fit)
 {
     const ExtremeLength& shortest = fit.geometry->lengths.shortest;
     return "From the machine's geometry the shortest is " + length_text(order, shortest.length, Toward::down) + " between the inner crosses, " +
-           in_words(shortest.at, order.units) + "; ± " + length_text(order, shortest.plus_minus, Toward::up) + ".";
+           in_words(shortest.at, order.units) + "; " + doubt_in_words(shortest, order.units) + ".";
 }
 
 // What a tape measure at the two ends of the lift would miss.
@@ -24,22 +24,11 @@ std::string lift_note(const WorkOrder& order, const MachineView& view)
     const Length low = view.scenes.front().length, high = view.scenes.back().length, shortest = view.scenes[1].length;
     const Length missed = std::min(low, high) - shortest;
     if (missed < Length::millimetres(1)) return {};
-    return "The shortest lies inside the lift: measured at its two ends it would be " + length_text(order, std::min(low, high)) + ", and a shaft cut to that would be " +
-           length_text(order, missed, Toward::up) + " too long.";
-}
-
-// The side on which a measurement is no protection: the machine reaches past it.
-void add_disagreements(std::vector<std::string>& notes, const WorkOrder& order, const FitReading& fit)
-{
-    const std::string start = whose(fit, order.fits.size()) + "the machine's geometry reaches ";
-    const auto& lengths = fit.geometry->lengths;
-    if (fit.shortest && fit.fit.shortest && clearly_below(lengths.shortest.length, fit.fit.shortest->value - fit.fit.shortest->plus_minus))
-        notes.push_back("Measure again: " + start + length_text(order, lengths.shortest.length) + ", shorter than the measured shortest.");
-    for (const Range range : all_ranges) {
-        const auto& longest = fit.fit.longest[range];
-        if (fit.longest[range] && longest && lengths.ranges[range] && clearly_above(lengths.ranges[range]->longest.length, longest->value + longest->plus_minus))
-            notes.push_back("Measure again: " + start + length_text(order, lengths.ranges[range]->longest.length) + ", longer than the measured longest " + to_word(range) + ".");
-    }
+    const Length clearance = order.limits.length(Limit::closing_clearance);
+    const std::string start = "The shortest lies inside the lift: measured at its two ends it would be " + length_text(order, std::min(low, high)) + ", " +
+                              length_text(order, missed) + " more. A shaft cut to that with a closing clearance of " + length_text(order, clearance) + " would ";
+    if (missed < clearance) return start + "have only " + length_text(order, clearance - missed, Toward::down) + " left on the way.";
+    return start + "bottom on the way, " + length_text(order, missed - clearance) + " too long, and bend.";
 }
 
 std::string moved(const WorkOrder& order, Length move, const char* rearwards, const char* forwards)
@@ -93,7 +82,6 @@ std::vector<std::string> machine_notes_for(const WorkOrder& order)
             note += lift.empty() ? "" : " " + lift;
         }
         notes.push_back(note);
-        add_disagreements(notes, order, fit);
         add_pin_notes(notes, order, *fit.geometry);
     }
     return notes;

@@ -104,8 +104,7 @@ void add_label(std::vector<Operation>& operations, const BuildPlan& plan)
     operations.push_back({Work::label, does + "."});
 }
 
-// The longest that the finished shaft is pulled to on the bench: the fit's greatest known, else what it may be pulled to.
-std::optional<Length> longest_to_try(const BuildPlan& plan)
+std::optional<Length> telescoping_to_try(const BuildPlan& plan)
 {
     std::optional<Length> longest;
     for (const Range range : all_ranges)
@@ -116,21 +115,28 @@ std::optional<Length> longest_to_try(const BuildPlan& plan)
     return longest;
 }
 
+Length beyond_inner_crosses(const BuildPlan& plan) { return plan.built->closed_at[plan.reference] - plan.built->lengths.closed; }
+
 void add_checks(std::vector<Operation>& operations, const BuildPlan& plan)
 {
     const BuiltShaft& built = *plan.built;
     operations.push_back({Work::check, "Push fully together and measure " + from_text(plan, plan.reference) + ", joints straight: " + length_text(plan, built.closed_at[plan.reference]) +
                                            " ± " + figure_with_unit(plan.saw.plus_minus, Units::mm) + "."});
-    if (const auto longest = longest_to_try(plan)) {
-        const Length beyond = built.closed_at[plan.reference] - built.lengths.closed;
+    if (const auto longest = telescoping_to_try(plan)) {
         const Length left = built.lengths.half[Tube::inner] + built.lengths.half[Tube::outer] - *longest;
-        operations.push_back({Work::check, "Pull out to " + length_text(plan, *longest + beyond) + " measured the same way: it slides freely, and " +
+        operations.push_back({Work::check, "Pull out to " + length_text(plan, *longest + beyond_inner_crosses(plan)) + " measured the same way: it slides freely, and " +
                                                length_text(plan, left, Toward::down) + " of overlap is left."});
     }
     operations.push_back({Work::check, plan.guard ? "Turn by hand: no joint binds, and each guard half turns freely on its tube." : "Turn by hand: no joint binds."});
 }
 
 }  // namespace
+
+std::optional<Length> longest_to_try(const BuildPlan& plan)
+{
+    const auto longest = telescoping_to_try(plan);
+    return longest ? std::optional(*longest + beyond_inner_crosses(plan)) : std::nullopt;
+}
 
 std::vector<Operation> operations_of(const BuildPlan& plan)
 {

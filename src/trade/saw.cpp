@@ -41,9 +41,9 @@ SawRefusal no_time()
 
 std::variant<Packing, SawRefusal> first_packing(const Model& model, const SawWatch& watch)
 {
-    if (auto packing = greedy_packing(model, wanted(model), available(model))) return std::move(*packing);
+    if (auto packing = greedy_packing(model, wanted(model), available(model), watch)) return std::move(*packing);
     const Model free = with_missing_bars(model);
-    auto start = greedy_packing(free, wanted(free), available(free));
+    auto start = greedy_packing(free, wanted(free), available(free), watch);
     if (!start) return no_time();
     const SawWatch silent{watch.seconds_left, {}};
     Found found = search_cheapest(free, std::move(*start), silent);
@@ -83,6 +83,7 @@ SawPlan make_plan(const SawTask& task, const Model& model, const Found& found)
     plan.proven_optimal = plan.cost == plan.lower_bound;
     for (const CutSize& size : model.sizes) plan.certificate.lengths.push_back(size.length);
     for (const PriceRow& row : found.rows) plan.certificate.prices.push_back(row.prices);
+    plan.certificate.cases = found.cases;
     return plan;
 }
 

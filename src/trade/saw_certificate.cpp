@@ -1,7 +1,7 @@
 #include <algorithm>
 
+#include "shaftcut/trade/saw_cases.hpp"
 #include "shaftcut/trade/saw_check_task.hpp"
-#include "shaftcut/trade/saw_mix.hpp"
 
 namespace shaftcut {
 namespace {
@@ -10,12 +10,6 @@ bool same_lengths(const saw::Model& model, const SawCertificate& certificate)
 {
     return std::equal(model.sizes.begin(), model.sizes.end(), certificate.lengths.begin(), certificate.lengths.end(),
                       [](const saw::CutSize& size, Length length) { return size.length == length; });
-}
-
-bool well_formed(const saw::Model& model, const std::vector<std::int64_t>& prices)
-{
-    return prices.size() == model.sizes.size() && std::all_of(prices.begin(), prices.end(), [](auto price) { return price >= 0; })
-        && saw::values_fit(model, prices);
 }
 
 }  // namespace
@@ -30,10 +24,11 @@ bool certifies(const SawTask& task, const SawCertificate& certificate, std::int6
     saw::Knapsack knapsack(model, no_limit);
     std::vector<saw::PriceRow> rows;
     for (const auto& prices : certificate.prices) {
-        if (!well_formed(model, prices)) return false;
+        if (!saw::well_formed(model, prices)) return false;
         rows.push_back(saw::price_row(model, knapsack, prices));
     }
     const std::int64_t limit = (lower_bound + model.cost_scale - 1) / model.cost_scale;
+    if (!certificate.cases.empty()) return saw::cases_prove(model, rows, certificate.cases, limit);
     return saw::cheapest_mix(model, rows, {.limit = limit}, no_limit).bound >= limit;
 }
 

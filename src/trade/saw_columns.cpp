@@ -6,7 +6,8 @@
 namespace shaftcut::saw {
 namespace {
 
-constexpr double improvement = 1e-7;  // of the objective's unit: less is the LP's rounding
+constexpr double improvement = 1e-7;        // of the objective's unit: less does not pay while a quick search finds more
+constexpr double least_improvement = 1e-9;  // of an exact search: less is the LP's rounding
 constexpr int most_in_chain = 4;
 constexpr double most_smoothing = 0.6;    // of the best prices so far in those searched with (Wentges, ITOR 4 (1997))
 constexpr double whole_tolerance = 1e-6;
@@ -74,6 +75,7 @@ PricedPatterns price_patterns(const Model& model, Knapsack& knapsack, const Coun
                               const std::vector<double>& search, const Pricing& judge, Effort effort)
 {
     PricedPatterns priced;
+    const double least = effort == Effort::quick ? improvement : least_improvement;
     priced.whole = whole_prices(model, search);
     Counts left = limits;
     for (int round = 0; round < (effort == Effort::quick ? most_in_chain : 1); ++round) {
@@ -82,7 +84,7 @@ PricedPatterns price_patterns(const Model& model, Knapsack& knapsack, const Coun
             for (const Filling& filling : fillings) priced.most.push_back(filling.most);
         const std::size_t before = priced.improving.size();
         for (std::size_t k = 0; k < fillings.size(); ++k)
-            if (!fillings[k].parts.empty() && value_at(judge.prices, fillings[k].parts) > judge.thresholds[k] + improvement)
+            if (!fillings[k].parts.empty() && value_at(judge.prices, fillings[k].parts) > judge.thresholds[k] + least)
                 priced.improving.push_back({k, fillings[k].parts});
         if (priced.improving.size() == before) break;
         left = without(left, fillings[most_valuable(fillings, judge)].parts);
@@ -98,7 +100,7 @@ public:
     Generation(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch)
         : model_(model), knapsack_(knapsack), pool_(pool), enough_(enough), watch_(watch), master_(model, Aim::least_cost)
     {
-        for (const Pattern& pattern : pool.patterns()) master_.add(pattern);
+        master_.add_all(pool.patterns(), 0);
         for (const BarKind& bar : model.bars) unit_ = std::max(unit_, static_cast<double>(bar.cost));
     }
 
@@ -106,7 +108,7 @@ public:
     {
         MasterAnswer answer;
         while (watch_.seconds_left() > 0 && best_value_ <= enough_) {
-            const MasterAnswer next = master_.solve(watch_.seconds_left());
+            const MasterAnswer next = master_.solve(watch_);
             if (!next.solved) break;
             answer = next;
             // Costs are whole: a bound that rounds up past the master's value cannot be raised by improving it.

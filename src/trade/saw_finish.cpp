@@ -27,35 +27,47 @@ std::size_t roomiest(const Model& model, const Packing& packing)
 }
 
 // Both groups of bars cut alike, when their pieces together can be shared out evenly. The average of two patterns that fit, fits.
-std::optional<PackedBars> merged(const PackedBars& a, const PackedBars& b, std::size_t sizes)
+std::optional<PackedBars> merged(const PackedBars& a, const PackedBars& b)
 {
     if (a.pattern.bar != b.pattern.bar) return std::nullopt;
-    Counts sum(sizes, 0);
-    for (const Part& part : a.pattern.parts) sum[part.size] += part.count * a.count;
-    for (const Part& part : b.pattern.parts) sum[part.size] += part.count * b.count;
     PackedBars both{{a.pattern.bar, {}}, a.count + b.count};
-    for (std::size_t i = 0; i < sizes; ++i) {
-        if (sum[i] % both.count != 0) return std::nullopt;
-        if (sum[i] > 0) both.pattern.parts.push_back({i, sum[i] / both.count});
+    auto from_a = a.pattern.parts.begin();
+    auto from_b = b.pattern.parts.begin();
+    while (from_a != a.pattern.parts.end() || from_b != b.pattern.parts.end()) {
+        const std::size_t size = from_b == b.pattern.parts.end() ? from_a->size : from_a == a.pattern.parts.end() ? from_b->size : std::min(from_a->size, from_b->size);
+        std::int64_t sum = 0;
+        if (from_a != a.pattern.parts.end() && from_a->size == size) sum += a.count * (from_a++)->count;
+        if (from_b != b.pattern.parts.end() && from_b->size == size) sum += b.count * (from_b++)->count;
+        if (sum % both.count != 0) return std::nullopt;
+        both.pattern.parts.push_back({size, sum / both.count});
     }
     return both;
 }
 
-// Joins pairs of patterns as long as it can; the roomiest bar keeps its room.
-Packing with_merged_pairs(const Model& model, Packing packing)
+// Two of the packing's patterns joined, not the one at `keep`; nothing when no pair can be.
+std::optional<Packing> with_merged_pair(const Packing& packing, std::size_t keep)
 {
-    if (packing.size() > most_merged_patterns) return packing;
     for (std::size_t a = 0; a < packing.size(); ++a)
         for (std::size_t b = a + 1; b < packing.size(); ++b) {
-            const std::size_t keep = roomiest(model, packing);
-            const auto both = a == keep || b == keep ? std::nullopt : merged(packing[a], packing[b], model.sizes.size());
+            const auto both = a == keep || b == keep ? std::nullopt : merged(packing[a], packing[b]);
             if (!both) continue;
-            packing[a] = *both;
-            packing.erase(packing.begin() + static_cast<std::ptrdiff_t>(b));
-            packing = tidied(model, std::move(packing));
-            a = 0;
-            b = 0;
+            Packing fewer = packing;
+            fewer[a] = *both;
+            fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(b));
+            return fewer;
         }
+    return std::nullopt;
+}
+
+// Joins pairs of patterns as long as it can; the roomiest bar keeps its room.
+Packing with_merged_pairs(const Model& model, Packing packing, const SawWatch& watch)
+{
+    if (packing.size() > most_merged_patterns) return packing;
+    while (watch.seconds_left() > 0) {
+        auto fewer = with_merged_pair(packing, roomiest(model, packing));
+        if (!fewer) break;
+        packing = tidied(model, std::move(*fewer));
+    }
     return packing;
 }
 
@@ -84,7 +96,7 @@ std::optional<Packing> pack_with_free_room(const Model& model, const Packing& pa
         if (!dive.complete) continue;
         for (PackedBars& packed : dive.packing)
             std::erase_if(packed.pattern.parts, [&](const Part& part) { return part.size == model.sizes.size(); });
-        Packing found = with_merged_pairs(model, tidied(model, std::move(dive.packing)));
+        Packing found = with_merged_pairs(model, tidied(model, std::move(dive.packing)), watch);
         if (!best || found.size() < best->size()) best = std::move(found);
     }
     return best;
@@ -114,7 +126,7 @@ Length leftover_of(const SawTask& task, const Model& model, const Pattern& patte
 
 Packing finished(const SawTask& task, const Model& model, Packing packing, const ColumnPool& known, const SawWatch& watch)
 {
-    packing = with_merged_pairs(model, tidied(model, std::move(packing)));
+    packing = with_merged_pairs(model, tidied(model, std::move(packing)), watch);
     const std::int64_t unit = (model.sizes[0].length + task.kerf).um() / model.sizes[0].size;
     std::int64_t least = room_in(model, packing[roomiest(model, packing)].pattern) + 1;
     least = std::max(least, (task.reusable + task.kerf).um() / unit);

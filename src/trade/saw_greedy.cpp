@@ -139,7 +139,7 @@ Packing on_cheapest_bars(const Model& model, Packing packing, const Counts& bars
     return tidied(model, std::move(cheap));
 }
 
-std::optional<Packing> greedy_packing(const Model& model, const Counts& counts, const Counts& bars)
+std::optional<Packing> greedy_packing(const Model& model, const Counts& counts, const Counts& bars, const SawWatch& watch)
 {
     std::vector<std::vector<std::size_t>> orders{cheapest_first(model), longest_first(model)};
     for (const std::size_t k : kinds(model)) {
@@ -150,6 +150,7 @@ std::optional<Packing> greedy_packing(const Model& model, const Counts& counts, 
     }
     std::optional<Packing> best;
     for (const auto& order : orders) {
+        if (best && watch.seconds_left() <= 0) break;
         auto packing = first_fit_decreasing(model, counts, bars, order);
         if (!packing) continue;
         Packing cheap = on_cheapest_bars(model, std::move(*packing), bars);

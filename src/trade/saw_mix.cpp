@@ -9,6 +9,7 @@ namespace shaftcut::saw {
 namespace {
 
 constexpr std::int64_t nodes_before_tables = 20'000;
+constexpr std::size_t work_between_asking = 1'000'000;  // kinds looked at for rows, before the clock is asked again
 constexpr std::size_t most_tables = 4;
 constexpr std::int64_t table_cells = 2'000'000;  // of each: 16 MB
 
@@ -179,7 +180,12 @@ private:
     bool going()
     {
         if (best_ && best_cost_ <= floor_) return false;
-        if (nodes_left_ >= 0 && --nodes_left_ % 65'536 == 0 && watch_.seconds_left() <= 0) nodes_left_ = -1;
+        --nodes_left_;
+        work_since_asked_ += rows_.size() * model_.bars.size();
+        if (nodes_left_ >= 0 && work_since_asked_ > work_between_asking) {
+            work_since_asked_ = 0;
+            if (watch_.seconds_left() <= 0) nodes_left_ = -1;
+        }
         return nodes_left_ >= 0;
     }
 
@@ -216,6 +222,7 @@ private:
     const MixWanted& sought_;
     const SawWatch& watch_;
     std::int64_t nodes_left_;
+    std::size_t work_since_asked_ = 0;
     std::int64_t floor_ = 0;  // nothing cheaper than this exists
     std::vector<std::size_t> depth_of_;
     std::vector<std::vector<std::size_t>> orders_;
@@ -231,9 +238,14 @@ private:
 
 PriceRow price_row(const Model& model, Knapsack& knapsack, const std::vector<std::int64_t>& prices)
 {
+    return price_row(model, knapsack, wanted(model), prices);
+}
+
+PriceRow price_row(const Model& model, Knapsack& knapsack, const Counts& counts, const std::vector<std::int64_t>& prices)
+{
     PriceRow row{prices, {}, 0};
-    for (std::size_t i = 0; i < prices.size(); ++i) row.needed += static_cast<Worth>(prices[i]) * model.sizes[i].count;
-    for (const Filling& filling : knapsack.best_fillings(available(model), wanted(model), prices, Effort::exact))
+    for (std::size_t i = 0; i < prices.size(); ++i) row.needed += static_cast<Worth>(prices[i]) * counts[i];
+    for (const Filling& filling : knapsack.best_fillings(available(model), counts, prices, Effort::exact))
         row.bar_worth.push_back(filling.most);
     return row;
 }

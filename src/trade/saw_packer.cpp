@@ -44,7 +44,7 @@ private:
 };
 
 MixPacker::MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, const SawWatch& watch)
-    : model_(model), knapsack_(knapsack), pool_(pool), watch_(watch)
+    : model_(model), knapsack_(knapsack), pool_(pool), watch_(watch), branch_(whole_task(model))
 {
     load_master();
 }
@@ -52,10 +52,18 @@ MixPacker::MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, c
 void MixPacker::load_master()
 {
     if (!master_) master_ = std::make_unique<Master>(model_, Aim::least_shortage);
-    while (allowed_.size() < pool_.patterns().size()) {
-        master_->add(pool_.patterns()[allowed_.size()]);
-        allowed_.push_back(true);
-    }
+    master_->add_sizes();
+    master_->add_all(pool_.patterns(), allowed_.size());
+    allowed_.resize(pool_.patterns().size(), true);
+}
+
+void MixPacker::enter(const Branch& branch)
+{
+    branch_ = branch;
+    branch_.counts.resize(model_.sizes.size(), 0);
+    branch_.apart.resize(model_.sizes.size());
+    knapsack_.keep_apart(branch_.apart);
+    load_master();
 }
 
 void MixPacker::forget_surplus()
@@ -69,7 +77,7 @@ void MixPacker::forget_surplus()
 
 bool MixPacker::fits_pattern(const Pattern& pattern, const State& state) const
 {
-    if (state.bars[pattern.bar] == 0) return false;
+    if (state.bars[pattern.bar] == 0 || !permitted(branch_.apart, pattern)) return false;
     return std::all_of(pattern.parts.begin(), pattern.parts.end(), [&](const Part& part) { return part.count <= state.counts[part.size]; });
 }
 
@@ -104,7 +112,7 @@ MixPacker::Rest MixPacker::restore(const State& state)
 {
     limit_master(state);
     while (watch_.seconds_left() > 0) {
-        answer_ = master_->solve(watch_.seconds_left());
+        answer_ = master_->solve(watch_);
         if (!answer_.solved) return Rest::out_of_time;
         if (answer_.objective < nothing_short) return Rest::fits;
         if (add_columns(state, Effort::quick)) continue;
@@ -115,11 +123,11 @@ MixPacker::Rest MixPacker::restore(const State& state)
 
 MixTest MixPacker::test(const Mix& mix)
 {
-    const Rest rest = restore({wanted(model_), mix, {}});
+    const Rest rest = restore({branch_.counts, mix, {}});
     tested_ = pool_.patterns().size();
     if (rest == Rest::fits) return {MixVerdict::fractions_fit, {}};
     if (rest == Rest::out_of_time || !forbidden_) return {};
-    PriceRow row = price_row(model_, knapsack_, forbidding_prices_);
+    PriceRow row = price_row(model_, knapsack_, branch_.counts, forbidding_prices_);
     if (satisfies(row, mix)) return {};
     return {MixVerdict::forbidden, std::move(row)};
 }
@@ -181,7 +189,7 @@ MixPacker::State MixPacker::with_several(State state, const std::vector<Candidat
 Dive MixPacker::dive(const Mix& mix, std::uint64_t number)
 {
     forget_surplus();
-    State state{wanted(model_), mix, {}};
+    State state{branch_.counts, mix, {}};
     Shares shares(number);
     const double noise = number == 0 ? 0.0 : 0.1 + 0.1 * static_cast<double>(number % 8);
     int steps_back = 0;

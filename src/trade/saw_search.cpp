@@ -3,11 +3,16 @@
 #include <algorithm>
 
 #include "shaftcut/trade/saw_greedy.hpp"
+#include "shaftcut/trade/saw_tree.hpp"
 
 namespace shaftcut::saw {
 namespace {
 
 constexpr int most_rounds = 12;
+constexpr std::size_t most_plain_patterns = 20'000;
+constexpr int rounds_before_cases = 2;
+constexpr std::int64_t first_case_tests = 400;
+constexpr std::int64_t most_case_prices = 2'000'000;  // of a proof by cases: 16 MB
 constexpr std::uint64_t first_dives = 4;
 constexpr std::uint64_t most_dives = 64;
 constexpr std::size_t most_tried = 200;
@@ -34,10 +39,13 @@ public:
         }
         if (!done()) {
             MixPacker packer(model_, knapsack_, pool_, watch_);
-            for (int round = 0; round < most_rounds && !done(); ++round) walk_mixes(packer, std::min(most_dives, first_dives << round));
+            for (int round = 0; round < most_rounds && !done(); ++round) {
+                walk_mixes(packer, std::min(most_dives, first_dives << round));
+                if (round >= rounds_before_cases && !done()) try_cases(std::min(first_case_tests << round, most_case_prices / static_cast<std::int64_t>(model_.sizes.size())));
+            }
         }
-        drop_idle_rows();
-        return {std::move(best_), bound_, std::move(rows_), std::move(pool_)};
+        if (cases_.empty()) drop_idle_rows();
+        return {std::move(best_), bound_, std::move(rows_), std::move(cases_), std::move(pool_)};
     }
 
 private:
@@ -52,9 +60,11 @@ private:
         return values_fit(model_, prices) ? prices : whole_prices(model_, lengths).prices;
     }
 
+    // The plan's patterns pack all pieces. Those of one size each help the prices; there may be too many of them.
     void know_first_patterns()
     {
         for (const PackedBars& packed : best_) pool_.add(packed.pattern);
+        if (model_.bars.size() * model_.sizes.size() > most_plain_patterns) return;
         for (std::size_t k = 0; k < model_.bars.size(); ++k)
             for (std::size_t i = 0; i < model_.sizes.size(); ++i) {
                 const std::int64_t count = std::min(model_.sizes[i].count, model_.bars[k].capacity / model_.sizes[i].size);
@@ -99,7 +109,7 @@ private:
         Counts bars = available(model_);
         const Counts used = bars_used(model_, dive.packing);
         for (std::size_t k = 0; k < bars.size(); ++k) bars[k] -= used[k];
-        auto rest = greedy_packing(model_, dive.missing, bars);
+        auto rest = greedy_packing(model_, dive.missing, bars, watch_);
         if (!rest) return;
         dive.packing.insert(dive.packing.end(), rest->begin(), rest->end());
         adopt(std::move(dive.packing));
@@ -132,6 +142,17 @@ private:
             const std::int64_t from = std::max(bound_, std::min(cost, cost_));
             least = cost < cost_ ? from + (cost_ - from) / 2 : bound_;
         }
+    }
+
+    // Where prices cannot decide: branches on the pieces that share a bar.
+    void try_cases(std::int64_t most_tests)
+    {
+        TreeSearch search = search_tree(model_, rows_, pool_, cost_, most_tests, watch_);
+        if (search.packing) adopt(std::move(*search.packing));
+        if (search.proof.empty()) return;
+        cases_ = std::move(search.proof);
+        bound_ = cost_;
+        tell();
     }
 
     bool pack(MixPacker& packer, const Mix& cheapest, std::uint64_t dives)
@@ -167,6 +188,7 @@ private:
     std::int64_t cost_;
     std::int64_t bound_ = 0;
     std::vector<PriceRow> rows_;
+    std::vector<SawProofNode> cases_;  // prove the bound together with the rows, when not empty
     ColumnPool pool_;
     std::vector<double> near_;  // bars of each kind in the linear master
     Knapsack knapsack_;

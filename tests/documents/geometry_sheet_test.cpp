@@ -127,6 +127,37 @@ TEST_CASE("a refused machine's sheet shows no overlap and no limit of a cut")
     }
 }
 
+TEST_CASE("a machine's plot names every limit and every extreme")
+{
+    for (const Case& one : cases())
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            INFO(one.name);
+            const std::vector<Page> pages = draw_geometry_sheet(one.order, paper);
+            for (const Range range : all_ranges)
+                if (one.order.cut && one.order.fit.longest[range]) CHECK(contains(pages, std::string("longest allowed, ") + to_word(range)));
+            const std::string unit = std::string(", ") + unit_word(one.order.units);
+            CHECK(contains(pages, "telescoping length" + unit));
+            for (const MachineView& view : one.order.machines)
+                for (const MachineScene& scene : view.scenes) {
+                    const bool down = scene.name == "Shortest", up = scene.name.starts_with("Longest");
+                    if (down || up) CHECK(contains(pages, scene.name + " " + figure_with_unit(scene.length, one.order.units, down ? Toward::down : Toward::up)));
+                }
+        }
+}
+
+TEST_CASE("a machine drawn with its lowest at its shortest has one figure for both")
+{
+    Mounted machine = lifted_machine();
+    machine.ranges.working = machine.ranges.turning = machine.ranges.standing = support::heights(450, 600);
+    const WorkOrder order = worked_in(machine_job(machine), Units::mm);
+    const MachineView& view = order.machines.at(0);
+    REQUIRE(view.scenes[0].length == view.scenes[1].length);
+    const std::vector<Page> pages = draw_geometry_sheet(order, Paper::a4);
+    const std::string figure = figure_with_unit(view.scenes[1].length, Units::mm, Toward::down);
+    CHECK(contains(pages, "Shortest " + figure));
+    CHECK(contains(pages, "Lowest " + figure));
+}
+
 TEST_CASE("a cut sheet shows its machines, and one of measured lengths shows none")
 {
     const WorkOrder order = worked_in(machine_job(lifted_machine()), Units::mm);

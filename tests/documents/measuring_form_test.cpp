@@ -1,6 +1,7 @@
 #include "shaftcut/documents/measuring_form.hpp"
 
 #include <fstream>
+#include <map>
 #include <pugixml.hpp>
 #include <set>
 
@@ -8,6 +9,7 @@
 #include "shaftcut/documents/font.hpp"
 #include "shaftcut/reading/catalogue_reader.hpp"
 #include "shaftcut/reading/source.hpp"
+#include "shaftcut/trade/machine_words.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
 
@@ -78,7 +80,7 @@ void on_every_sheet(const Look& look)
     for (const MeasuringForm& form : forms())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             const std::vector<Page> pages = draw_measuring_form(form, paper);
-            REQUIRE(pages.size() == 2);
+            REQUIRE(pages.size() == 4);
             for (std::size_t i = 0; i < pages.size(); ++i) {
                 INFO((form.series ? form.series->name : "no series") << ", " << unit_word(form.units) << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
                 look(pages[i]);
@@ -199,6 +201,40 @@ TEST_CASE("measuring form: what a job file holds is on it by its own name")
                 CHECK(has_word(pages, word));
             }
     }
+}
+
+TEST_CASE("measuring form: the machine's sheets have a drawn dimension and a box for each of the job format's own words, and nothing else")
+{
+    for (const auto& [sheet, elements] : {std::pair(2U, std::set<std::string>{"trailed", "trailed-range"}), {3U, {"mounted", "mounted-range"}}}) {
+        std::set<std::string> attributes = words_of_schema("job.xsd", elements);
+        CHECK(attributes.size() >= 14);
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const Page page = draw_measuring_form(form_of(std::nullopt, Units::mm), paper)[sheet];
+            std::map<std::string, int> times;
+            for (const Text& text : texts_of(page)) ++times[text.text];
+            for (const std::string& word : attributes) {
+                INFO(word);
+                CHECK(has_word({page}, word));
+                const bool movement = word == "turn" || word == "pitch" || word == "roll" || word == "lowest" || word == "highest";
+                const bool drawn_too = !movement && word != "plus-minus" && !from_word<Range>(word);
+                if (drawn_too) CHECK(times[word] == 2);
+                if (movement) CHECK(times[word] >= 3);
+            }
+        }
+    }
+}
+
+TEST_CASE("measuring form: the words of a machine are the job format's attributes")
+{
+    const auto words = [](const auto& all) { return std::set<std::string>(all.begin(), all.end()); };
+    const auto without = [](std::set<std::string> from) {
+        for (const char* other : {"plus-minus", "working", "turning", "standing"}) from.erase(other);
+        return from;
+    };
+    CHECK(words(Words<TrailedDimension>::all) == without(words_of_schema("job.xsd", {"trailed"})));
+    CHECK(words(Words<MountedDimension>::all) == without(words_of_schema("job.xsd", {"mounted"})));
+    CHECK(words(Words<TrailedMovement>::all) == without(words_of_schema("job.xsd", {"trailed-range"})));
+    CHECK(words(Words<MountedMovement>::all) == without(words_of_schema("job.xsd", {"mounted-range"})));
 }
 
 TEST_CASE("measuring form: a series is drawn at its own reference, and states what needs no measuring")

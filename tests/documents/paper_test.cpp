@@ -1,11 +1,5 @@
 // The finished files read back by other programs: pdftotext, pdfinfo, pdftoppm (poppler-utils) and zbarimg (zbar-tools).
-#include <cstdio>
-#include <filesystem>
-#include <fstream>
-#include <memory>
-
-#include <fmt/format.h>
-
+#include "documents/print_checks.hpp"
 #include "documents/sheet_cases.hpp"
 #include "shaftcut/documents/cairo_pages.hpp"
 #include "shaftcut/documents/cut_sheet.hpp"
@@ -17,77 +11,9 @@ using namespace shaftcut::test;
 
 namespace {
 
-// A folder of its own for each test, gone at its end.
-class Folder {
-public:
-    Folder()
-    {
-        std::string name = (std::filesystem::temp_directory_path() / "shaftcut-paper-XXXXXX").string();
-        REQUIRE(mkdtemp(name.data()));
-        path_ = name;
-    }
-    ~Folder() { std::filesystem::remove_all(path_); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-
-    std::string operator/(const std::string& name) const { return (path_ / name).string(); }
-
-private:
-    std::filesystem::path path_;
-};
-
-void write(const std::string& path, const std::string& bytes)
-{
-    std::ofstream(path, std::ios::binary) << bytes;
-}
-
-std::string output_of(const std::string& command)
-{
-    const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen((command + " 2>&1").c_str(), "r"), pclose);
-    REQUIRE(pipe);
-    std::string out;
-    for (int byte = std::fgetc(pipe.get()); byte != EOF; byte = std::fgetc(pipe.get())) out += static_cast<char>(byte);
-    return out;
-}
-
 std::string sheet_pdf(const WorkOrder& order, Paper paper = Paper::a4)
 {
     return pdf_of(draw_cut_sheet(order, paper), cut_sheet_info(order));
-}
-
-// A binary grey picture as pdftoppm writes it.
-struct Picture {
-    int width = 0, height = 0;
-    std::vector<int> grey;
-
-    int at(int x, int y) const { return grey[static_cast<std::size_t>(std::clamp(y, 0, height - 1) * width + std::clamp(x, 0, width - 1))]; }
-};
-
-Picture read_picture(const std::string& path)
-{
-    std::ifstream file(path, std::ios::binary);
-    std::string magic;
-    int most = 0;
-    Picture picture;
-    file >> magic >> picture.width >> picture.height >> most;
-    REQUIRE(magic == "P5");
-    file.get();
-    for (int i = 0; i < picture.width * picture.height; ++i) picture.grey.push_back(file.get());
-    return picture;
-}
-
-// As a bad photocopier does it: only black and white, then smeared over the neighbouring dots.
-std::string photocopied(const Picture& in)
-{
-    std::string out = fmt::format("P5\n{} {}\n255\n", in.width, in.height);
-    for (int y = 0; y < in.height; ++y)
-        for (int x = 0; x < in.width; ++x) {
-            int sum = 0;
-            for (int dy = -1; dy <= 1; ++dy)
-                for (int dx = -1; dx <= 1; ++dx) sum += in.at(x + dx, y + dy) >= 128 ? 255 : 0;
-            out += static_cast<char>(sum / 9);
-        }
-    return out;
 }
 
 }  // namespace

@@ -28,6 +28,8 @@ public:
     Unpacked(const Unpacked&) = delete;
     Unpacked& operator=(const Unpacked&) = delete;
 
+    bool holds(const std::string& part) const { return fs::exists(folder_ / "parts" / part); }
+
     pugi::xml_document read(const std::string& part) const
     {
         pugi::xml_document document;
@@ -35,6 +37,8 @@ public:
         REQUIRE(document.load_file((folder_ / "parts" / part).c_str(), pugi::parse_default | pugi::parse_ws_pcdata_single));
         return document;
     }
+
+    bool holds(const std::string& part) const { return fs::exists(folder_ / "parts" / part); }
 
 private:
     fs::path folder_;
@@ -45,6 +49,17 @@ std::vector<std::string> shared_texts(const pugi::xml_document& document)
     std::vector<std::string> texts;
     for (const auto& item : document.child("sst").children("si")) texts.emplace_back(item.child("t").text().get());
     return texts;
+}
+
+std::vector<std::vector<std::string>> charts_of(const Unpacked& files)
+{
+    std::vector<std::vector<std::string>> charts;
+    for (std::string part = "xl/charts/chart1.xml"; files.holds(part); part = "xl/charts/chart" + std::to_string(charts.size() + 1) + ".xml") {
+        const auto chart = files.read(part);
+        std::vector<std::string>& texts = charts.emplace_back();
+        for (const auto& text : chart.select_nodes("//c:title//a:t")) texts.emplace_back(text.node().text().get());
+    }
+    return charts;
 }
 
 // Whether each cell format is locked; a format is unless it says otherwise.
@@ -66,6 +81,7 @@ SheetCell cell_of(const pugi::xml_node& node, const std::vector<bool>& locked, c
     const std::string type = node.attribute("t").as_string();
     cell.number = type.empty() && node.child("v");
     if (type == "s") cell.value = texts.at(node.child("v").text().as_uint());
+    if (type == "inlineStr") cell.value = node.child("is").child("t").text().get();
     return cell;
 }
 
@@ -81,8 +97,10 @@ SheetPart sheet_of(const pugi::xml_document& document, const std::string& name, 
     sheet.header = root.child("headerFooter").child("oddHeader").text().get();
     sheet.one_page_wide = root.child("sheetPr").child("pageSetUpPr").attribute("fitToPage").as_bool() &&
                           root.child("pageSetup").attribute("fitToHeight").as_int(1) == 0 && root.child("pageSetup").attribute("fitToWidth").as_int(1) == 1;
-    for (const auto& row : root.child("sheetData").children("row"))
+    for (const auto& row : root.child("sheetData").children("row")) {
+        sheet.row_heights[row.attribute("r").as_int()] = row.attribute("ht").as_double(root.child("sheetFormatPr").attribute("defaultRowHeight").as_double());
         for (const auto& cell : row.children("c")) sheet.cells[cell.attribute("r").as_string()] = cell_of(cell, locked, texts);
+    }
     for (const auto& rule : root.child("dataValidations").children("dataValidation")) sheet.validated.insert(rule.attribute("sqref").as_string());
     return sheet;
 }
@@ -101,7 +119,8 @@ std::optional<std::string> WorkbookParts::order_cell(const std::string& name) co
 WorkbookParts parts_of(const std::string& bytes)
 {
     const Unpacked files(bytes);
-    const auto texts = shared_texts(files.read("xl/sharedStrings.xml"));
+    // A workbook whose long sheets are not held shares no texts.
+    const auto texts = files.holds("xl/sharedStrings.xml") ? shared_texts(files.read("xl/sharedStrings.xml")) : std::vector<std::string>();
     const auto locked = locked_formats(files.read("xl/styles.xml"));
     const auto book = files.read("xl/workbook.xml");
     WorkbookParts parts;
@@ -113,6 +132,7 @@ WorkbookParts parts_of(const std::string& bytes)
         const auto local = name.attribute("localSheetId");
         (local ? parts.titles[local.as_string()] : parts.names[name.attribute("name").as_string()]) = name.text().get();
     }
+    parts.charts = charts_of(files);
     return parts;
 }
 

@@ -25,12 +25,14 @@ struct SheetPart {
     std::string header;
     bool one_page_wide = false;
     std::map<std::string, SheetCell> cells;
+    std::map<int, double> row_heights;  // points, by row number as people count them
     std::set<std::string> validated;  // cells with a rule
 };
 
 struct WorkbookParts {
     std::vector<SheetPart> sheets;
     std::map<std::string, std::string> names;  // what each workbook-level name stands for
+    std::vector<std::vector<std::string>> charts;  // the texts of each chart's titles
     std::map<std::string, std::string> titles; // rows printed on each page, by sheet number
 
     // The cell of the Order sheet that a name stands for; nothing where it is an expression or another sheet's.

@@ -72,7 +72,7 @@ TEST_CASE("a workbook has the published names, each a cell of its own on the she
     for (const WorkOrder& order : all_orders()) {
         INFO(order.order);
         const WorkbookParts parts = parts_of(workbook_of(order));
-        REQUIRE(parts.sheets.size() == 3);
+        REQUIRE(parts.sheets.size() == 3 + order.machines.size());
         CHECK(parts.sheets[0].name == "Order");
         CHECK(parts.sheets[1].name == "Parts and operations");
         CHECK(parts.sheets[2].name == "Basis");
@@ -249,6 +249,23 @@ TEST_CASE("lengths in inches stand as they were measured, with what is kept roun
     CHECK(value("keep_inner_half") * 16 == std::floor(kept * 16));
     const auto numbers = numbers_in(parts);
     CHECK(std::count(numbers.begin(), numbers.end(), order.cut->plan.half[Tube::inner].mm()) == 1);
+}
+
+TEST_CASE("a machine's table and chart are the last sheet, and the chart's axes say what is turned or lifted")
+{
+    for (const BaseJob& base : base_jobs()) {
+        const WorkOrder order = worked(base, base.job);
+        const WorkbookParts parts = parts_of(workbook_of(order));
+        INFO(base.name);
+        REQUIRE(parts.charts.size() == order.machines.size());
+        if (order.machines.empty()) continue;
+        CHECK(parts.sheets.back().name == "Machine");
+        const auto& titles = parts.charts[0];
+        REQUIRE(titles.size() == 2);
+        CHECK(titles[0].find(order.machines[0].mounted ? "lifted" : "turned") != std::string::npos);
+        CHECK(titles[0].ends_with(order.machines[0].mounted ? unit_word(order.units) : "positive"));
+        CHECK(titles[1].find("length between the inner crosses") == 0);
+    }
 }
 
 TEST_CASE("a spreadsheet refuses a name that other programs would not take")

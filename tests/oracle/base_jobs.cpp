@@ -1,6 +1,6 @@
 #include "base_jobs.hpp"
 
-#include "support/jobs.hpp"
+#include "support/machine_jobs.hpp"
 
 namespace shaftcut::test {
 namespace {
@@ -8,7 +8,7 @@ namespace {
 BaseJob base(std::string name, Job job_)
 {
     job_.order = "T-" + name;
-    return {std::move(name), std::move(job_), catalogue(), workshop()};
+    return {std::move(name), std::move(job_), catalogue(), workshop(), {}};
 }
 
 BaseJob standard()
@@ -196,14 +196,95 @@ BaseJob one_shoulder()
     return found;
 }
 
+// Everything from a geometry that turns little, so that many changed jobs can be worked up; the closed length is at the outer cross.
+BaseJob trailed_wide_angle()
+{
+    Job changed = job();
+    changed.fits[0] = JobFit();
+    Trailed machine = turned_machine(20);
+    machine.pin_behind = support::length(250);
+    machine.input_behind = support::length(625);
+    machine.ranges.working = support::turns(10, 0, 0);
+    machine.ranges.turning = support::turns(20, 0, 0);
+    machine.ranges.standing = support::turns(20, 6, 0);
+    changed.fits[0].machine = machine;
+    return base("trailed-wide-angle", changed);
+}
+
+BaseJob mounted_with_measured_longest()
+{
+    Job changed = machine_job(lifted_machine());
+    changed.fits[0].longest[Range::turning] = measured(620, 3);
+    return base("mounted-measured-longest", changed);
+}
+
+// A measured shortest, and ranges that do not contain each other.
+BaseJob mounted_with_measured_shortest()
+{
+    Mounted machine = lifted_machine();
+    machine.ranges.working = support::heights(200, 300);
+    machine.ranges.turning = support::heights(400, 440);
+    Job changed = machine_job(machine);
+    changed.fits[0].shortest = measured(598);
+    changed.fits[0].longest[Range::standing] = measured(650);
+    return base("mounted-measured-shortest", changed);
+}
+
+// Longest lengths measured between grooves over a wide-angle joint at the angles that the machine reaches, or at none.
+BaseJob mounted_between_grooves()
+{
+    Job changed = job();
+    changed.fits[0] = JobFit();
+    changed.fits[0].between = Between::grooves;
+    Mounted machine = lifted_machine();
+    machine.input_behind = support::length(120);
+    machine.ranges.standing.reset();
+    changed.fits[0].machine = machine;
+    changed.fits[0].longest[Range::working] = measured(840);
+    changed.fits[0].longest[Range::turning] = measured(860, 1);
+    changed.fits[0].longest[Range::standing] = measured(930);
+    return base("mounted-between-grooves", changed);
+}
+
+BaseJob mounted_in_inches()
+{
+    Job changed = machine_job(lifted_machine());
+    changed.units = Units::in;
+    changed.fits[0].longest[Range::standing] = measured(663.575);  // 26-1/8 in
+    return base("mounted-inches", changed);
+}
+
+BaseJob two_tractors_one_geometry()
+{
+    Job changed = machine_job(lifted_machine());
+    JobFit second;
+    second.tractor = "second tractor";
+    second.shortest = measured(610);
+    second.longest[Range::working] = measured(640);
+    second.longest[Range::turning] = measured(650);
+    changed.fits.push_back(second);
+    return base("two-tractors-one-geometry", changed);
+}
+
+BaseJob machine_without_yokes()
+{
+    BaseJob found = base("machine-without-yokes", machine_job(lifted_machine()));
+    found.catalogue.series[0].yokes.clear();
+    return found;
+}
+
 }  // namespace
 
 std::vector<BaseJob> base_jobs()
 {
-    return {standard(),        outer_with_angles(), outer_without_angles(), grooves(),      grooves_without_yokes(), halves_derived(), one_half_derived(),
+    std::vector<BaseJob> all{standard(),        outer_with_angles(), outer_without_angles(), grooves(),      grooves_without_yokes(), halves_derived(), one_half_derived(),
             guard_shoulders(), inches(),            several_fits(),         features(),     forbidden(),             refused_overlap(), refused_lock(),
             no_series(),       nothing_known(),     fits_as_it_is(),        odd_workshop(), least_cut(),             one_shoulder(),
-            uneven_halves()};
+            uneven_halves(),   trailed_wide_angle(),
+            mounted_with_measured_longest(), mounted_with_measured_shortest(), mounted_between_grooves(), mounted_in_inches(),
+            two_tractors_one_geometry(), machine_without_yokes()};
+    for (BaseJob& base : all) base.issued = worked(base, base.job);
+    return all;
 }
 
 }  // namespace shaftcut::test

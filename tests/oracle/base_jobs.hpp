@@ -13,6 +13,7 @@ struct BaseJob {
     Job job;
     Catalogue catalogue;
     Workshop workshop;
+    WorkOrder issued;  // of the job as it is
 };
 
 std::vector<BaseJob> base_jobs();

@@ -1,11 +1,37 @@
 #include "changed_inputs.hpp"
 
+#include <algorithm>
 #include <random>
+#include <utility>
 
 namespace shaftcut::test {
 namespace {
 
-bool may_be_empty(const std::string& name) { return name != "closed" && name != "shortest" && name != "longest_turning"; }
+bool has_machine(const Job& job)
+{
+    return std::any_of(job.fits.begin(), job.fits.end(), [](const JobFit& fit) { return fit.machine.has_value(); });
+}
+
+bool may_be_empty(const BaseJob& base, const std::string& name)
+{
+    if (has_machine(base.job)) return name != "closed";
+    return name != "closed" && name != "shortest" && name != "longest_turning";
+}
+
+// What the machine of a job's only fit gives by itself for the shortest or one range's longest.
+std::optional<Length> computed(const BaseJob& base, std::optional<Range> range)
+{
+    const auto& geometry = base.issued.fits[0].geometry;
+    if (!geometry) return std::nullopt;
+    if (!range) return geometry->lengths.shortest.length;
+    const auto& extremes = geometry->lengths.ranges[*range];
+    return extremes ? std::optional(extremes->longest.length) : std::nullopt;
+}
+
+bool measures_any(const JobFit& fit)
+{
+    return fit.shortest || std::any_of(all_ranges.begin(), all_ranges.end(), [&](Range range) { return fit.longest[range].has_value(); });
+}
 
 // The tolerance of an element holds for all of its lengths, also for one that is added to it.
 std::optional<Length> element_tolerance(const JobHalf& half)
@@ -22,12 +48,33 @@ void set(std::optional<Measurement>& measurement, const std::optional<Length>& l
     measurement->length = *length;
 }
 
-void set_input(Job& job, const std::string& name, const std::optional<Length>& length)
+// A length of the only fit of a job with a machine. What the workbook got from the machine is typed between the inner crosses:
+// the changed job says so where it measures nothing else; where it does, only the shortest may be such a length, and is put
+// at the job's own reference.
+void set_beside_machine(const BaseJob& base, Job& job, std::optional<Range> range, const std::optional<Length>& length)
+{
+    JobFit& fit = job.fits[0];
+    auto& measurement = range ? fit.longest[*range] : fit.shortest;
+    const bool issued = (range ? base.job.fits[0].longest[*range] : base.job.fits[0].shortest).has_value();
+    if (issued || !length) return set(measurement, length, std::nullopt);
+    if (length == computed(base, range)) return measurement.reset();
+    const bool beside_others = measures_any(base.job.fits[0]);
+    if (!beside_others) fit.reference = Reference::inner_cross;
+    set(measurement, range || !beside_others ? *length : *length - in_line(Length(), base.issued.fits[0].reaches), std::nullopt);
+}
+
+void set_fit_input(const BaseJob& base, Job& job, std::optional<Range> range, const std::optional<Length>& length)
+{
+    if (job.fits[0].machine) set_beside_machine(base, job, range, length);
+    else set(range ? job.fits[0].longest[*range] : job.fits[0].shortest, length, std::nullopt);
+}
+
+void set_input(const BaseJob& base, Job& job, const std::string& name, const std::optional<Length>& length)
 {
     if (name == "closed") job.shaft.closed.length = *length;
-    if (name == "shortest") job.fits[0].shortest->length = *length;
+    if (name == "shortest") set_fit_input(base, job, std::nullopt, length);
     for (const Range range : all_ranges)
-        if (name == std::string("longest_") + to_word(range)) set(job.fits[0].longest[range], length, std::nullopt);
+        if (name == std::string("longest_") + to_word(range)) set_fit_input(base, job, range, length);
     for (const Tube tube : both_tubes) {
         JobHalf& half = job.shaft.halves[tube];
         const auto plus_minus = element_tolerance(half);
@@ -45,6 +92,31 @@ JobFit deciding_job_fit(const WorkOrder& order)
         if (const auto& longest = order.fit.longest[range]) fit.longest[range] = Measurement{longest->value, longest->plus_minus, {}};
     fit.angles = order.fit.angles;
     return fit;
+}
+
+std::optional<Length> read_as(const BaseJob& base, const std::string& name, std::optional<Range> range, Length typed)
+{
+    const Fit fit = worked(base, changed_job(base, {{name, typed}})).fit;
+    const auto& length = range ? fit.longest[*range] : fit.shortest;
+    return length ? std::optional(length->value) : std::nullopt;
+}
+
+// What would have to be typed into a fit's cell to measure what the machine gives by itself; nothing for other cells.
+std::optional<Length> as_typed(const BaseJob& base, const std::string& name)
+{
+    if (base.job.fits.size() > 1) return std::nullopt;
+    std::optional<Range> range;
+    for (const Range one : all_ranges)
+        if (name == std::string("longest_") + to_word(one)) range = one;
+    if (!range && name != "shortest") return std::nullopt;
+    const auto given = computed(base, range);
+    if (!given) return std::nullopt;
+    Length low = *given, high = *given + Length::millimetres(500);  // yokes and spacings are less
+    while (high - low > Length::micrometres(1)) {
+        const Length middle = Length::micrometres((low.um() + high.um()) / 2);
+        (read_as(base, name, range, middle) <= given ? low : high) = middle;
+    }
+    return low;
 }
 
 // One word for each thing that must not differ: the verdict, the checks' results, how the closed length agrees.
@@ -89,39 +161,44 @@ Length last_before_change(const BaseJob& base, const std::string& name, Length l
 Job changed_job(const BaseJob& base, const Changes& changes)
 {
     Job job = base.job;
-    if (job.fits.size() > 1) job.fits = {deciding_job_fit(worked(base, base.job))};
-    for (const auto& [name, length] : changes) set_input(job, name, length);
+    if (job.fits.size() > 1 && !has_machine(job)) job.fits = {deciding_job_fit(base.issued)};
+    for (const auto& [name, length] : changes) set_input(base, job, name, length);
     return job;
 }
 
 Changes issued_lengths(const BaseJob& base)
 {
     const Job job = changed_job(base, {});
-    Changes issued{{"closed", job.shaft.closed.length}, {"shortest", job.fits[0].shortest->length}};
+    Changes issued{{"closed", job.shaft.closed.length}};
     const auto add = [&](const std::string& name, const std::optional<Measurement>& measurement) {
         issued[name] = measurement ? std::optional(measurement->length) : std::nullopt;
     };
-    for (const Range range : all_ranges) add(std::string("longest_") + to_word(range), job.fits[0].longest[range]);
     for (const Tube tube : both_tubes) {
         add(std::string(to_word(tube)) + "_half", job.shaft.halves[tube].length);
         add(std::string(to_word(tube)) + "_guard_half", job.shaft.halves[tube].guard);
     }
+    if (job.fits.size() > 1) return issued;
+    const auto add_fit = [&](const std::string& name, std::optional<Range> range, const std::optional<Measurement>& measurement) {
+        add(name, measurement);
+        if (!measurement && job.fits[0].machine) issued[name] = computed(base, range);
+    };
+    add_fit("shortest", std::nullopt, job.fits[0].shortest);
+    for (const Range range : all_ranges) add_fit(std::string("longest_") + to_word(range), range, job.fits[0].longest[range]);
     return issued;
 }
 
-std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const std::string& name, Length issued)
+std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const std::string& name, const Around& around)
 {
-    constexpr std::int64_t step = 7'300, span = 600'000;
-    constexpr int most_inputs = 2;
     std::vector<Changes> all;
-    const Length least = Length::micrometres(std::max<std::int64_t>(0, issued.um() - span));
-    for (Length low = least; low < issued + Length::micrometres(span); low += Length::micrometres(step)) {
-        const Length high = low + Length::micrometres(step);
-        if (results_at(base, name, low) == results_at(base, name, high)) continue;
+    const Length least = std::max(Length(), around.middle - around.span);
+    Results at_low, at_high = results_at(base, name, least);
+    for (Length low = least; low < around.middle + around.span; low += around.step) {
+        const Length high = low + around.step;
+        at_low = std::exchange(at_high, results_at(base, name, high));
+        if (at_low == at_high) continue;
         const Length last = last_before_change(base, name, low, high);
         const std::string change = change_between(results_at(base, name, last), results_at(base, name, last + Length::micrometres(1)));
-        const bool inches = base.job.units == Units::in;
-        if (++seen_[inches ? "in " + change : change] > (inches ? 1 : most_inputs)) continue;
+        if (++seen_[around.kind + change] > around.most_inputs) continue;
         for (const int off : {-10, -9, 0, 1, 10, 11}) {
             const Length length = last + Length::micrometres(off);
             if (length >= Length()) all.push_back({{name, length}});
@@ -133,9 +210,15 @@ std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const s
 std::vector<Changes> ChangeSearch::around_limits(const BaseJob& base)
 {
     std::vector<Changes> all;
+    const auto add = [&](std::vector<Changes> more) { all.insert(all.end(), more.begin(), more.end()); };
+    const bool inches = base.job.units == Units::in, machine = has_machine(base.job);
     for (const auto& [name, length] : issued_lengths(base)) {
-        for (Changes& changes : around_limits_of(base, name, length.value_or(Length::millimetres(650)))) all.push_back(std::move(changes));
-        if (length && may_be_empty(name)) all.push_back({{name, std::nullopt}});
+        // A machine takes time, so fewer jobs are worked up, and more of them about what it gives by itself.
+        const Length step = Length::micrometres(machine ? 60'000 : 7'300);
+        add(around_limits_of(base, name, {length.value_or(Length::millimetres(650)), Length::millimetres(600), step, inches ? "in " : "", inches ? 1 : 2}));
+        if (const auto given = as_typed(base, name))
+            add(around_limits_of(base, name, {*given, Length::millimetres(6), Length::millimetres(1), base.name + " " + name + " ", 1}));
+        if (length && may_be_empty(base, name)) all.push_back({{name, std::nullopt}});
         if (!length) all.push_back({{name, Length::millimetres(650)}});
         if (!length || *length < Length::millimetres(1)) continue;
         for (const int off : {-10, -9, 9, 10}) all.push_back({{name, *length + Length::micrometres(off)}});
@@ -151,7 +234,7 @@ std::vector<Changes> ChangeSearch::at_random(const BaseJob& base, int count)
     for (int i = 0; i < count; ++i) {
         Changes changes;
         for (const auto& [name, length] : issued_lengths(base)) {
-            if (may_be_empty(name) && below(12) == 0) {
+            if (may_be_empty(base, name) && below(12) == 0) {
                 changes[name] = std::nullopt;
                 continue;
             }

@@ -14,7 +14,8 @@ namespace shaftcut::test {
 using Changes = std::map<std::string, std::optional<Length>>;
 
 // The job as if its file had held these lengths. With several fits the workbook holds the deciding lengths, so the changed
-// job has one fit between the inner crosses with those.
+// job has one fit between the inner crosses with those; where one of them has a machine only the shaft's lengths change. Beside
+// a machine an emptied length is the machine's again, and so is one that is what the machine gives.
 Job changed_job(const BaseJob& base, const Changes& changes);
 
 // The lengths as issued.
@@ -25,7 +26,8 @@ class ChangeSearch {
 public:
     // For every input every place, found by bisection to the micrometre, where a check's result, the verdict or the agreement
     // of the closed length changes: at it, one micrometre past it, and 0.009 to 0.011 mm to both sides. A change of results is
-    // taken the first two times that it comes up (in inches once more), so the order of calls matters.
+    // taken the first two times that it comes up (in inches once more), so the order of calls matters. About the lengths that a
+    // machine gives by itself every change is taken.
     // Besides: every optional length emptied or filled, every length changed by as little as decides nothing.
     std::vector<Changes> around_limits(const BaseJob& base);
 
@@ -33,7 +35,13 @@ public:
     static std::vector<Changes> at_random(const BaseJob& base, int count);
 
 private:
-    std::vector<Changes> around_limits_of(const BaseJob& base, const std::string& name, Length issued);
+    // Where to look for changes of one input, and how many of each kind of change are taken.
+    struct Around {
+        Length middle, span, step;
+        std::string kind;
+        int most_inputs = 1;
+    };
+    std::vector<Changes> around_limits_of(const BaseJob& base, const std::string& name, const Around& around);
 
     std::map<std::string, int> seen_;
 };

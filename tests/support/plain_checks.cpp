@@ -6,8 +6,6 @@
 namespace shaftcut::test::plain {
 namespace {
 
-bool below(Um a, Um b) { return b - a >= 10; }  // by 0.01 mm or more
-
 CheckResult graded(bool fails, bool warns)
 {
     return fails ? CheckResult::fail : warns ? CheckResult::warn : CheckResult::pass;
@@ -36,21 +34,6 @@ Um fraction_limit(const PlainShaft& shaft, Limit limit)
     return std::llround(whole * static_cast<long double>(part.numerator) / static_cast<long double>(part.denominator));
 }
 
-bool fit_contradicts(const PlainFit& fit)
-{
-    if (fit.shortest) {
-        if (fit.shortest->value < 10) return true;
-        for (const MaybeFigure& longest : fit.longest)
-            if (longest && below(longest->value, fit.shortest->value)) return true;
-    }
-    const auto& [working, turning, standing] = fit.longest;
-    if (working && turning && below(turning->value, working->value)) return true;
-    if (standing && turning && below(standing->value, turning->value)) return true;
-    for (const auto& angle : fit.angle)
-        if (angle[0] && angle[1] && *angle[0] > *angle[1]) return true;
-    return false;
-}
-
 bool halves_contradict(const PlainShaft& shaft)
 {
     const Um c = shaft.closed.value;
@@ -70,7 +53,7 @@ PlainCheck consistency(const PlainShaft& shaft)
     bool warns = shaft.shoulders_disagree || any_limit_loosened(shaft);
     for (const PlainFit& fit : shaft.fits) {
         fails |= fit_contradicts(fit) || !fit.shortest;  // lengths between grooves that cannot be converted refuse the job
-        warns |= fit.unbent;
+        warns |= fit.unbent || disputed(fit);
     }
     return {graded(fails, warns), {}, {}, {}};
 }
@@ -213,6 +196,11 @@ PlainCheck irregularity(const PlainShaft& shaft)
     const long double pi = 3.141592653589793238462643383279502884L;
     Um greatest = 0;
     for (const PlainFit& fit : shaft.fits) {
+        if (machine_ripples(fit, *shaft.job)) {
+            if (!fit.machine->ripple) return {};
+            greatest = std::max(greatest, *fit.machine->ripple);
+            continue;
+        }
         std::array<long double, 2> cosine{1, 1};
         for (std::size_t end = 0; end < 2; ++end) {
             if (shaft.job->shaft.ends[static_cast<End>(end)].joint == JointKind::wide_angle) continue;

@@ -6,36 +6,7 @@
 namespace shaftcut::test::plain {
 namespace {
 
-Figure figure_of(const Measurement& measured, const Workshop& workshop)
-{
-    return {measured.length.um(), measured.plus_minus.value_or(workshop.measuring_plus_minus).um()};
-}
-
-MaybeFigure figure_of(const std::optional<Measurement>& measured, const Workshop& workshop)
-{
-    return measured ? MaybeFigure(figure_of(*measured, workshop)) : std::nullopt;
-}
-
 Maybe um(const std::optional<Length>& length) { return length ? Maybe(length->um()) : std::nullopt; }
-
-bool is_wide(const PlainShaft& shaft, std::size_t end)
-{
-    return shaft.job->shaft.ends[static_cast<End>(end)].joint == JointKind::wide_angle;
-}
-
-Um spacing(const PlainShaft& shaft, std::size_t end)
-{
-    if (!is_wide(shaft, end)) return 0;
-    return shaft.series ? shaft.series->wide_angle->spacing.um() : shaft.job->shaft.spacing->um();
-}
-
-bool closed_from_outer_cross(const PlainShaft& shaft)
-{
-    if (shaft.job->shaft.closed_reference) return *shaft.job->shaft.closed_reference == Reference::outer_cross;
-    if (shaft.series && shaft.series->wide_angle_reference) return *shaft.series->wide_angle_reference == Reference::outer_cross;
-    const Shape shape = shaft.series ? shaft.series->shape : shaft.job->shaft.shape.value_or(Shape::other);
-    return shape == Shape::lemon || shape == Shape::star;
-}
 
 PlainHalf read_half(const PlainShaft& shaft, std::size_t which)
 {
@@ -70,96 +41,6 @@ void derive_halves(PlainShaft& shaft)
     for (std::size_t which = 0; which < 2; ++which)
         if (!shaft.halves[which].length && shaft.halves[1 - which].shoulder)
             shaft.halves[which].length = Figure{shaft.closed.value - *shaft.halves[1 - which].shoulder, shaft.closed.plus_minus};
-}
-
-// What lies between a measured length's start and the inner cross at one end.
-struct Ends {
-    bool known = true;
-    std::array<long double, 2> yoke{}, wide{};
-};
-
-Ends ends_of(const JobFit& fit, const PlainShaft& shaft)
-{
-    Ends ends;
-    const bool outer = fit.reference ? *fit.reference == Reference::outer_cross : closed_from_outer_cross(shaft);
-    for (std::size_t end = 0; end < 2; ++end) {
-        if (fit.between == Between::crosses) {
-            if (outer) ends.wide[end] = static_cast<long double>(spacing(shaft, end));
-            continue;
-        }
-        const JobEnd& job_end = shaft.job->shaft.ends[static_cast<End>(end)];
-        Maybe groove;
-        if (shaft.series && job_end.connection)
-            for (const Yoke& yoke : shaft.series->yokes)
-                if (!groove && yoke.connection == *job_end.connection && (!yoke.joint || *yoke.joint == job_end.joint))
-                    groove = um(yoke.cross_to_groove);
-        if (!groove) ends.known = false;
-        ends.yoke[end] = static_cast<long double>(groove.value_or(0));
-        ends.wide[end] = static_cast<long double>(spacing(shaft, end));
-    }
-    return ends;
-}
-
-// |eT·u + wT·m(u,t) + L·t + wI·m(v,t) + eI·v| = D with t = (1, 0), u above it and v below it.
-Um bent_length(Um distance, const Ends& ends, const std::array<Maybe, 3>& tractor, const std::array<Maybe, 3>& implement, std::size_t range)
-{
-    const long double pi = 3.141592653589793238462643383279502884L;
-    const long double above = static_cast<long double>(tractor[range].value_or(0)) * pi / 180000;
-    const long double below = static_cast<long double>(implement[range].value_or(0)) * pi / 180000;
-    const long double x = ends.yoke[0] * std::cos(above) + ends.wide[0] * std::cos(above / 2) + ends.wide[1] * std::cos(below / 2) +
-                          ends.yoke[1] * std::cos(below);
-    const long double y = ends.yoke[0] * std::sin(above) + ends.wide[0] * std::sin(above / 2) - ends.wide[1] * std::sin(below / 2) -
-                          ends.yoke[1] * std::sin(below);
-    const long double d = static_cast<long double>(distance);
-    return std::llround(std::sqrt(std::max(0.0L, d * d - y * y)) - x);
-}
-
-PlainFit read_fit(const JobFit& from, const PlainShaft& shaft)
-{
-    PlainFit fit;
-    for (std::size_t end = 0; end < 2; ++end)
-        for (std::size_t range = 0; range < 3; ++range) {
-            const auto& angle = from.angles[static_cast<End>(end)][static_cast<Range>(range)];
-            if (angle) fit.angle[end][range] = angle->mdeg();
-        }
-    const Ends ends = ends_of(from, shaft);
-    if (!ends.known) return fit;
-    const Um inline_sum = static_cast<Um>(ends.yoke[0] + ends.yoke[1] + ends.wide[0] + ends.wide[1]);
-    fit.shortest = figure_of(*from.shortest, *shaft.workshop);
-    fit.shortest->value -= inline_sum;
-    for (std::size_t range = 0; range < 3; ++range) {
-        fit.longest[range] = figure_of(from.longest[static_cast<Range>(range)], *shaft.workshop);
-        if (!fit.longest[range]) continue;
-        fit.longest[range]->value = bent_length(fit.longest[range]->value, ends, fit.angle[0], fit.angle[1], range);
-        for (std::size_t end = 0; end < 2; ++end)
-            if ((ends.yoke[end] != 0 || ends.wide[end] != 0) && !fit.angle[end][range]) fit.unbent = true;
-    }
-    return fit;
-}
-
-// Of two equal lengths the one known less well decides.
-bool decides(const Figure& candidate, const Figure& held, int sign)
-{
-    if (candidate.value != held.value) return sign * candidate.value > sign * held.value;
-    return candidate.plus_minus > held.plus_minus;
-}
-
-PlainFit decide(const std::vector<PlainFit>& fits)
-{
-    PlainFit all;
-    bool readable = true;
-    for (const PlainFit& fit : fits) {
-        if (!fit.shortest) readable = false;
-        if (fit.shortest && (!all.shortest || decides(*fit.shortest, *all.shortest, -1))) all.shortest = fit.shortest;
-        for (std::size_t range = 0; range < 3; ++range) {
-            if (fit.longest[range] && (!all.longest[range] || decides(*fit.longest[range], *all.longest[range], 1)))
-                all.longest[range] = fit.longest[range];
-            for (std::size_t end = 0; end < 2; ++end)
-                if (fit.angle[end][range]) all.angle[end][range] = std::max(all.angle[end][range].value_or(0), *fit.angle[end][range]);
-        }
-    }
-    if (!readable) all.shortest.reset();
-    return all;
 }
 
 bool guards_stop_it(const PlainShaft& shaft)
@@ -257,7 +138,7 @@ void make_cut(PlainShaft& shaft, Units units)
 
 }  // namespace
 
-PlainAnswer answer(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units)
+PlainAnswer answer(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units, const std::vector<std::optional<PlainMachine>>& machines)
 {
     PlainAnswer result;
     PlainShaft& shaft = result.shaft;
@@ -270,7 +151,7 @@ PlainAnswer answer(const Job& job, const Catalogue& catalogue, const Workshop& w
     if (closed_from_outer_cross(shaft)) shaft.closed.value -= spacing(shaft, 0) + spacing(shaft, 1);
     shaft.halves = {read_half(shaft, 0), read_half(shaft, 1)};
     derive_halves(shaft);
-    for (const JobFit& fit : job.fits) shaft.fits.push_back(read_fit(fit, shaft));
+    for (std::size_t i = 0; i < job.fits.size(); ++i) shaft.fits.push_back(read_fit(job.fits[i], shaft, i < machines.size() ? machines[i] : std::nullopt));
     shaft.deciding = decide(shaft.fits);
     shaft.clearance = limit_of(shaft, Limit::closing_clearance).numerator;
     find_shoulders(shaft);

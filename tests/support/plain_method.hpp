@@ -32,12 +32,25 @@ struct PlainHalf {
     bool coated = false, end_stop = false, one_chain = false;
 };
 
+// What a machine's geometry gives, taken from where it is computed and proven (hitch_test, hitch_oracle_test).
+struct PlainMachine {
+    Figure shortest;
+    std::array<MaybeFigure, 3> longest;
+    std::array<std::array<Maybe, 3>, 2> angle;  // thousandths of a degree
+    bool has_working_range = false;
+    Maybe ripple;                               // thousandths of a per cent; empty: it cannot turn
+};
+
 // What one fit says, telescoping. Ranges: 0 working, 1 turning, 2 standing. Ends: 0 tractor, 1 implement.
 struct PlainFit {
     MaybeFigure shortest;
     std::array<MaybeFigure, 3> longest;
     std::array<std::array<Maybe, 3>, 2> angle;  // thousandths of a degree
     bool unbent = false;                        // a longest was read in line for want of an angle
+    bool shortest_measured = false;
+    std::array<bool, 3> longest_measured{};
+    std::array<std::array<bool, 3>, 2> angle_measured{};
+    std::optional<PlainMachine> machine;
 };
 
 struct PlainCut {
@@ -74,6 +87,22 @@ struct PlainAnswer {
     std::array<PlainCheck, 16> checks;
 };
 
+// By 0.01 mm or more.
+bool below(Um a, Um b);
+Figure figure_of(const Measurement& measured, const Workshop& workshop);
+MaybeFigure figure_of(const std::optional<Measurement>& measured, const Workshop& workshop);
+bool is_wide(const PlainShaft& shaft, std::size_t end);
+Um spacing(const PlainShaft& shaft, std::size_t end);
+bool closed_from_outer_cross(const PlainShaft& shaft);
+
+PlainFit read_fit(const JobFit& from, const PlainShaft& shaft, const std::optional<PlainMachine>& machine);
+PlainFit decide(const std::vector<PlainFit>& fits);
+bool fit_contradicts(const PlainFit& fit);
+// Whether a measured length lies from the machine's own extreme by more than its tolerance.
+bool disputed(const PlainFit& fit);
+// Whether the ripple is the machine's: no working angle of a standard joint was measured.
+bool machine_ripples(const PlainFit& fit, const Job& job);
+
 // A limit as the job, else the series, else the workshop, else the default of method 4 has it.
 LimitValue limit_of(const PlainShaft& shaft, Limit limit);
 // Whether the job sets any limit looser than the workshop does.
@@ -81,6 +110,7 @@ bool any_limit_loosened(const PlainShaft& shaft);
 
 std::array<PlainCheck, 16> plain_checks(const PlainShaft& shaft);
 
-PlainAnswer answer(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units);
+// `machines`: for each fit what its geometry gives, where it has one; may be empty.
+PlainAnswer answer(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units, const std::vector<std::optional<PlainMachine>>& machines = {});
 
 }  // namespace shaftcut::test::plain

@@ -113,6 +113,36 @@ TEST_CASE("a measurement outside what the geometry reaches by more than its tole
     CHECK(doubted.says.find("less than the machine's geometry can reach") != std::string::npos);
 }
 
+TEST_CASE("a position that was not measured and goes past a measurement by more than its tolerance is a warning that names it")
+{
+    const Job base = machine_job(lifted_machine());
+    const OperatingLengths lengths = geometry_of(worked(base)).lengths;
+    Job mixed = base;
+    mixed.fits[0].shortest = Measurement{lengths.shortest.length + mm(0.5), mm(0.5), {}};
+    CHECK(check(worked(mixed), CheckId::consistency).result == CheckResult::pass);
+    mixed.fits[0].shortest->length = lengths.shortest.length + mm(0.51);
+    const WorkOrder order = worked(mixed);
+    const Check undercut = check(order, CheckId::consistency);
+    CHECK(undercut.result == CheckResult::warn);
+    CHECK(undercut.says.find("goes past the measured shortest") != std::string::npos);
+    CHECK(undercut.says.find("by 0.5 mm") != std::string::npos);
+    CHECK(undercut.says.find(in_words(lengths.shortest.at, Units::mm)) != std::string::npos);
+    CHECK(order.fit.shortest->value == mixed.fits[0].shortest->length);
+    for (const Range range : all_ranges) {
+        const ExtremeLength& longest = lengths.ranges[range]->longest;
+        const auto result = [&](Length length) {
+            Job exceeded = base;
+            exceeded.fits[0].longest[range] = Measurement{length, mm(0.5), {}};
+            return check(worked(exceeded), CheckId::consistency);
+        };
+        CHECK(result(longest.length - mm(0.5)).result == CheckResult::pass);
+        const Check exceeded = result(longest.length - mm(0.51));
+        CHECK(exceeded.result == CheckResult::warn);
+        CHECK(exceeded.says.find("goes past the measured longest " + std::string(to_word(range))) != std::string::npos);
+        CHECK(exceeded.says.find(in_words(longest.at, Units::mm)) != std::string::npos);
+    }
+}
+
 TEST_CASE("ranges of a geometry need not contain each other, measured ones must")
 {
     Mounted machine = lifted_machine();
@@ -181,8 +211,39 @@ TEST_CASE("the ripple comes from the geometry, with what it would be one step ou
     CHECK(check(worked(twisted), CheckId::irregularity).basis.find("in one plane") != std::string::npos);
 }
 
+TEST_CASE("the step that puts the shaft together in phase says what one step of its tubes out of phase would do")
+{
+    for (const auto& [shape, step] : {std::pair(Shape::lemon, 90), {Shape::triangular, 120}}) {
+        Catalogue series = catalogue();
+        series.series[0].shape = shape;
+        const WorkOrder order = work_up(machine_job(turned_machine(25)), series, workshop(), Units::mm);
+        const OperatingLengths& lengths = geometry_of(order).lengths;
+        REQUIRE(lengths.irregularity_out_of_phase->percent);
+        const auto text = [](double percent) { return figure(Angle::from_degrees(percent)) + " %"; };
+        CHECK(mentions(order.steps, "in phase: the marks meet. The speed then ripples by up to " + text(*lengths.irregularity->percent) + ", one step (" +
+                                        std::to_string(step) + "°) out by up to " + text(*lengths.irregularity_out_of_phase->percent) + "."));
+    }
+    const WorkOrder wide = worked(job());
+    CHECK_FALSE(mentions(wide.steps, "out by up to"));
+}
+
 TEST_CASE("the note on a lift says what a measurement at its ends would miss")
 {
+    Job bends = machine_job(lifted_machine());
+    Mounted machine = lifted_machine();
+    machine.lower_pivot_behind = support::length(-220);
+    machine.lower_pivot_height = support::length(495);
+    machine.lower_link = support::length(925);
+    machine.top_pivot_behind = support::length(-160);
+    machine.top_pivot_height = support::length(1055);
+    machine.top_link = support::length(815);
+    machine.mast = support::length(510);
+    machine.input_above = support::length(85);
+    machine.ranges.standing = support::heights(220, 980);
+    bends.fits[0].machine = machine;
+    bends.limits[Limit::closing_clearance] = LimitSetting{{20'000, 1}, {}};
+    CHECK(mentions(worked(bends).notes, "bottom on the way"));
+    CHECK(mentions(worked(machine_job(lifted_machine())).notes, "left on the way"));
     const WorkOrder order = worked(machine_job(lifted_machine()));
     CHECK(mentions(order.notes, "The shortest lies inside the lift"));
     CHECK(mentions(worked(machine_job(turned_machine(25))).notes, "The joint angles would come out") );

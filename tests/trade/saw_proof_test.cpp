@@ -1,14 +1,10 @@
 // Saw plans against answers that do not come from the solver: exhaustive search, a general solver, first-fit decreasing.
-#include <cmath>
-#include <cstdio>
-#include <cstdlib>
-#include <ctime>
 #include <filesystem>
-#include <fstream>
 
 #include "shaftcut/trade/saw_greedy.hpp"
 #include "shaftcut/trade/saw_knapsack.hpp"
 #include "support/catch.hpp"
+#include "support/general_solver.hpp"
 #include "support/saw_cases.hpp"
 #include "support/saw_checker.hpp"
 
@@ -43,45 +39,14 @@ SawTask shop_task(std::int64_t count, std::int64_t lengths, std::uint64_t start)
     return task;
 }
 
-// Each bar on its own: open or not, and how many of each piece are cut from it.
-std::string full_model(const SawTask& task, std::int64_t most_bars)
+// The least cost by GLPK's branch and bound on the full model, in cost units; nothing without a proven answer.
+std::optional<std::int64_t> cost_by_general_solver(const SawTask& task, const std::filesystem::path& folder)
 {
-    std::string objective, rows, bounds, integers;
-    std::vector<std::string> cover(task.pieces.size());
-    for (std::size_t k = 0; k < task.stock.size(); ++k)
-        for (std::int64_t b = 0; b < std::min(task.stock[k].count.value_or(most_bars), most_bars); ++b) {
-            const std::string bar = std::to_string(k) + "_" + std::to_string(b);
-            objective += " + " + std::to_string(task.stock[k].cost / cost_unit) + " y" + bar;
-            bounds += " y" + bar + " <= 1\n";
-            integers += " y" + bar + "\n";
-            std::string row;
-            for (std::size_t i = 0; i < task.pieces.size(); ++i) {
-                const std::string cut = "x" + std::to_string(i) + "_" + bar;
-                row += " + " + std::to_string((task.pieces[i].length + task.kerf).um()) + " " + cut;
-                cover[i] += " + " + cut;
-                integers += " " + cut + "\n";
-            }
-            const std::int64_t held = (task.stock[k].length - task.trim_start - task.trim_end + task.kerf).um();
-            rows += row + " - " + std::to_string(held) + " y" + bar + " <= 0\n";
-        }
-    for (std::size_t i = 0; i < cover.size(); ++i) rows += cover[i] + " = " + std::to_string(task.pieces[i].count) + "\n";
-    return "Minimize\n" + objective + "\nSubject To\n" + rows + "Bounds\n" + bounds + "General\n" + integers + "End\n";
-}
-
-// The least cost by GLPK's branch and bound (glpsol of Debian's glpk-utils), in cost units; nothing without an answer.
-std::optional<std::int64_t> cost_by_glpsol(const std::string& model, const std::filesystem::path& folder)
-{
-    std::ofstream(folder / "model.lp") << model;
-    const std::string call = "glpsol --lp " + (folder / "model.lp").string() + " --tmlim 5 --write " + (folder / "answer").string() + " > "
-        + (folder / "log").string();
-    if (std::system(call.c_str()) != 0) return std::nullopt;
-    std::ifstream answer(folder / "answer");
-    for (std::string line; std::getline(answer, line);) {
-        char status = ' ';
-        double objective = 0;
-        if (std::sscanf(line.c_str(), "s mip %*d %*d %c %lf", &status, &objective) == 2 && status == 'o') return std::llround(objective);
-    }
-    return std::nullopt;
+    constexpr std::int64_t enough_bars = 5;
+    std::vector<std::int64_t> most_bars;
+    for (const SawStock& stock : task.stock) most_bars.push_back(std::min(stock.count.value_or(enough_bars), enough_bars));
+    const test::GeneralAnswer answer = test::solve_in_general(test::full_model(task, most_bars), 5, folder);
+    return answer.proven ? answer.cost : std::nullopt;
 }
 
 }  // namespace
@@ -119,7 +84,7 @@ TEST_CASE("limited racks: feasible exactly when exhaustive search says so")
 
 TEST_CASE("small tasks cost what a general solver says on the full model")
 {
-    if (std::system("glpsol --version > /dev/null 2>&1") != 0) {
+    if (!test::general_solver_is_there()) {
         WARN("skipped: glpsol (Debian package glpk-utils) is not installed");
         return;
     }
@@ -130,7 +95,7 @@ TEST_CASE("small tasks cost what a general solver says on the full model")
         const SawTask task = test::small_task(start);
         const SawOutcome outcome = plan_saw(task, test::no_hurry());
         if (!std::holds_alternative<SawPlan>(outcome)) continue;
-        const auto expected = cost_by_glpsol(full_model(task, 5), folder);
+        const auto expected = cost_by_general_solver(task, folder);
         if (!expected) continue;
         CAPTURE(start);
         CHECK(std::get<SawPlan>(outcome).cost == *expected * cost_unit);
@@ -210,19 +175,4 @@ TEST_CASE("the knapsack finds what a plain dynamic programme finds")
             if (effort == saw::Effort::exact) CHECK(filling.most == best.back());
         }
     }
-}
-
-TEST_CASE("the seconds allowed are kept")
-{
-    // 600 different lengths to the micrometre, as inches give: no proof is expected in the time.
-    test::Numbers numbers(5);
-    SawTask task;
-    for (int i = 0; i < 600; ++i) task.pieces.push_back({Length::micrometres(numbers.between(300'000, 2'800'000)), 4, ""});
-    task.stock = {{Length::millimetres(6000), std::nullopt, cost_unit}};
-    const std::clock_t start = std::clock();
-    const auto used = [&] { return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC; };
-    const SawOutcome outcome = plan_saw(task, {[&] { return 0.5 - used(); }, {}});
-    CHECK(used() < 0.5 + 0.2);
-    REQUIRE(std::holds_alternative<SawPlan>(outcome));
-    CHECK(test::fault_of(task, std::get<SawPlan>(outcome)) == "");
 }

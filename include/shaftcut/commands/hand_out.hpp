@@ -10,6 +10,10 @@ namespace shaftcut {
 // with the reason said.
 Outcome make_folder(const CommonOptions& options, Console& console);
 
+// Unwritable, with the reason said, where documents of these names could not be written now (names_fault()); nothing is
+// checked for standard output.
+Outcome check_names(const std::vector<std::string>& names, const CommonOptions& options, Console& console);
+
 // Writes one order's documents as write_documents() does, says `text` (for people), then the fault or each file written.
 Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console);
 

@@ -10,6 +10,10 @@ namespace shaftcut {
 
 enum class Existing { keep, replace };
 
+// The fault that write_documents() would find at once in targets of these names in `folder`: one that exists and is to be kept, one that is
+// no plain file. Empty: none now. Spares long work that could not be written; what is written is checked again.
+std::string names_fault(const std::string& folder, const std::vector<std::string>& names, Existing existing);
+
 // Writes every document of one order into `folder`: each to a hidden temporary file beside its target, synced; then, with the
 // folder locked, each gets its name; the folder is synced last. Returns an empty string, or a sentence that says which file
 // could not be written and why: a target exists and is to be kept, is no plain file, no space, no permission, another

@@ -8,7 +8,11 @@
 
 namespace shaftcut {
 
-// Of the whole batch, but for its JSON: NAME-saw-plan.pdf, every profile's saw sheets one after the other. None where nothing is sawn.
+// Of one order: ORDER-assembly.pdf, its assembly work order.
+Document assembly_document(const BuildPlan& plan, Paper paper);
+
+// Of the whole batch, but for its JSON. PDF: NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing
+// is sawn; NAME-labels.pdf, none where nothing can be built or where there are more than most_labels. XLSX: NAME-batch.xlsx.
 std::vector<Document> batch_documents(const Batch& batch, Format format, Paper paper);
 
 // The names that batch_documents() and the JSON of a batch called `name` may have.

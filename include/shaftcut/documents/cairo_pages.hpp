@@ -2,6 +2,7 @@
 // a document, and identical pages give identical bytes. Checked by reading back what it wrote (tests/documents).
 #pragma once
 
+#include <functional>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -18,6 +19,9 @@ struct DrawingFault : std::runtime_error {
 // A tagged PDF 1.4 with its fonts embedded; its creation date is noon of `info.created`. `pages`:
 // at least one, all of the size of the first. Throws DrawingFault.
 std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info);
+
+// The same of `count` pages, at least one, that are made one by one as they are written.
+std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& page, const DocumentInfo& info);
 
 // One page in grey levels on white. Throws DrawingFault.
 std::string png_of(const Page& page, double dots_per_inch);

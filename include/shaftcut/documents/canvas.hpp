@@ -26,8 +26,9 @@ inline constexpr double cut_mark = 1.0;
 struct Lettering {
     double cap_height = 2.5;
     Weight weight = Weight::regular;
-    // From baseline to baseline.
-    double pitch() const { return 1.6 * cap_height; }
+    double stretch = text_stretch;  // of the font's own width
+    double leading = 1.6;           // from baseline to baseline, in capital heights
+    double pitch() const { return leading * cap_height; }
 };
 
 namespace lettering {
@@ -36,6 +37,12 @@ inline constexpr Lettering strong{2.5, Weight::bold};
 inline constexpr Lettering figure{3.5, Weight::regular};
 inline constexpr Lettering name{3.5, Weight::bold};
 inline constexpr Lettering cut{5.5, Weight::bold};
+// Notes that must share one sheet with much else.
+inline constexpr Lettering close_note{2.5, Weight::regular, 0.75, 1.4};
+inline constexpr Lettering close_strong{2.5, Weight::bold, 0.75, 1.4};
+inline constexpr Lettering close_name{3.0, Weight::bold, 0.85, 1.4};
+inline constexpr Lettering closest_note{2.5, Weight::regular, 0.63, 1.4};
+inline constexpr Lettering closest_strong{2.5, Weight::bold, 0.63, 1.4};
 }  // namespace lettering
 
 class Canvas {

@@ -25,5 +25,6 @@ Document document_of(const WorkOrder& order, Format format, Paper paper);
 
 // Named NAME-saw-plan.pdf and so on; PNG and SVG are pictures of the saw sheet's first sheet.
 Document document_of(const SawOrder& order, Format format, Paper paper);
+std::string saw_document_name(const std::string& order_name, Format format);
 
 }  // namespace shaftcut

@@ -46,7 +46,7 @@ public:
 
     // Printable text in lines of at most `width` mm, broken at spaces (but not between a figure and its mm); a word
     // that is wider than a line is broken where the line ends. One empty line for an empty text.
-    std::vector<std::string> wrap(std::string_view text, double cap_height, Weight weight, double width) const;
+    std::vector<std::string> wrap(std::string_view text, double cap_height, Weight weight, double width, double stretch = text_stretch) const;
 
 private:
     struct Faces;

@@ -1,6 +1,7 @@
 // A workbook as plain data, and its XLSX bytes. What stands behind it (libxlsxwriter) is seen in spreadsheet.cpp only.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <utility>
@@ -51,6 +52,7 @@ struct CellRule {
     double least = 0, most = 0;
     std::vector<std::string> words;  // if any, these instead of the numbers
     std::string refusal;             // what a program says to anything else; at most 255 characters
+    int rows = 1;                    // from `row` down
 };
 
 // A chart of lines through points, over cells of its own sheet. Rows and columns count from 0.
@@ -67,6 +69,13 @@ struct SheetChart {
     std::vector<Series> series;
 };
 
+// A row of a sheet that is too long to be held: made when it is written. Its cells are in their columns' order; what they say of
+// their row does not count.
+struct SheetRow {
+    double points = 15;  // its height
+    std::vector<Cell> cells;
+};
+
 struct Worksheet {
     std::string name;                          // at most 31 characters
     std::vector<double> column_widths;         // in characters of the usual font
@@ -77,18 +86,26 @@ struct Worksheet {
     std::string header, footer;                // with the format's own & codes
     int repeated_rows = 0;                     // from the top, on every printed page
     std::vector<int> page_breaks;              // a new printed page starts with these rows
+    bool landscape = false;
+    int printed_columns = 0;                   // from the left; 0: all
+    int rows_begin = 0, rows_end = 0;          // rows that `make_row` makes, below all `cells`
+    std::function<SheetRow(int)> make_row;
 };
 
 struct Spreadsheet {
     std::string title, author;
     std::string date;  // YYYY-MM-DD, set as the day of creation; empty or no date: a fixed day
     Paper paper = Paper::a4;
+    // Written row by row with none held: cells and heights must then be in the rows' order, and texts are not shared.
+    bool long_sheets = false;
     std::vector<Worksheet> sheets;
     // Workbook-level names: of a cell ("Order!$B$3") or of an expression, without "=". A name and what it stands for have at
     // most 127 characters each; a name is letters, digits and "_" and must not look like a cell.
     std::vector<std::pair<std::string, std::string>> names;
 };
 
+// "B" of column 1, "AA" of column 26.
+std::string column_letters(int column);
 // "$B$3" of row 2, column 1.
 std::string absolute_cell(int row, int column);
 

@@ -6,6 +6,7 @@
 
 #include <map>
 
+#include "shaftcut/trade/build_inputs.hpp"
 #include "shaftcut/trade/build_plan.hpp"
 #include "shaftcut/trade/saw_order.hpp"
 
@@ -13,6 +14,7 @@ namespace shaftcut {
 
 // The lengths of one shaft of an order, for a table.
 struct BatchLengths {
+    BuildInputs inputs;
     BuiltLengths lengths;
     Length closed;                     // at `reference`
     Reference reference = Reference::inner_cross;
@@ -34,6 +36,7 @@ struct BatchOrder {
 struct BatchPiece {
     std::string order;
     std::string part;     // "inner tube", "outer guard tube"
+    End end = End::tractor;  // of its half
     std::string profile;  // what it is sawn from
     Length length;
     std::int64_t count = 0;

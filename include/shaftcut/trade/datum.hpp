@@ -49,11 +49,14 @@ struct UnbentReading {
     Length at_limit_angles;     // the telescoping length if those joints stood at their limit angles
 };
 
-// A measured length that the machine's geometry cannot reach by more than the measurement's tolerance.
-struct UnreachedLength {
+// A measured extreme that lies from the machine's own by more than the measurement's tolerance. Either no position of the
+// geometry reaches it, or a position that was not measured goes past it, which is what ruins shafts.
+struct DisputedLength {
     std::optional<Range> range;  // whose longest; nothing: the shortest
     Toleranced measured;         // telescoping
-    Length least, most;          // what the geometry reaches: of that range, or of all
+    ExtremeLength reached;       // the machine's shortest of all ranges, or its longest of that range
+    // Past the measurement: shorter than a measured shortest, longer than a measured longest.
+    bool goes_past() const { return range ? reached.length > measured.value : reached.length < measured.value; }
 };
 
 // A machine's geometry and what it gives for this shaft.
@@ -75,7 +78,7 @@ struct FitReading {
     std::optional<GeometryReading> geometry;
     Fit fit;                                                  // telescoping; a measurement wins over the geometry
     std::vector<UnbentReading> unbent;
-    std::vector<UnreachedLength> unreached;
+    std::vector<DisputedLength> disputed;
     std::string unreadable;  // why lengths cannot be known; empty where they can
 
     // What `fit` has from the geometry, with its posture; null where it was measured or is not known.

@@ -16,6 +16,9 @@ const ExtremeLength* deciding_shortest(const std::vector<FitReading>& fits, cons
 const ExtremeLength* deciding_longest(const std::vector<FitReading>& fits, const Fit& deciding, Range range);
 const ExtremeAngle* deciding_angle(const std::vector<FitReading>& fits, const Fit& deciding, End end, Range range);
 
+// "± 7.1 mm, most of it from input-behind (1.9 mm) and lower-link (1.3 mm)": what to measure again first.
+std::string doubt_in_words(const ExtremeLength& length, Units units);
+
 // "computed from the machine's geometry, where the machine is …; ± 7 mm, most of it from input-behind (1.9 mm) and lower-link (1.3 mm)".
 std::string origin_in_words(const ExtremeLength& length, Units units);
 

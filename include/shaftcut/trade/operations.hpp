@@ -2,10 +2,12 @@
 // published manuals, in our own words.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "shaftcut/trade/terms.hpp"
+#include "shaftcut/words/length.hpp"
 
 namespace shaftcut {
 
@@ -20,6 +22,10 @@ struct Operation {
 };
 
 struct BuildPlan;
+
+// The length that the finished shaft is pulled to on the bench, at the reference of its closed length: the fit's greatest known, else
+// the greatest that it may be pulled to. Nothing where neither is known.
+std::optional<Length> longest_to_try(const BuildPlan& plan);
 
 // Of a plan whose shaft is built but for its operations.
 std::vector<Operation> operations_of(const BuildPlan& plan);

@@ -12,6 +12,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -50,9 +51,18 @@ struct SawBar {
 // What proves the bound. For any prices, one bar of a kind is worth at most what its best filling is worth, and the bars
 // taken must be worth at least all pieces together. The bound is the cheapest whole numbers of bars, within the stock,
 // that satisfy this for each row of prices at once.
+// A step of a proof by cases, in the order: a case, then its first half with all its steps, then its second half.
+// The sizes of a case are those of SawCertificate::lengths, then one for each pair joined on the way to it, in that order.
+struct SawProofNode {
+    std::vector<std::vector<std::int64_t>> prices;              // rows for this case and its halves: one price, 0 or more, for each size of it
+    std::optional<std::pair<std::size_t, std::size_t>> halves;  // two sizes of the case. First half: a bar holds a piece of each, and these are
+                                                                // one piece from now on. Second half: no bar does. Nothing: no halves
+};
+
 struct SawCertificate {
     std::vector<Length> lengths;                    // the different piece lengths, longest first
     std::vector<std::vector<std::int64_t>> prices;  // each row: one price, 0 or more, for each length
+    std::vector<SawProofNode> cases;                // empty: the rows do it alone. Else every case without halves is refuted by its rows and those above it
 };
 
 struct SawPlan {

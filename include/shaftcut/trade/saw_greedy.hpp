@@ -15,7 +15,8 @@ std::optional<Packing> first_fit_decreasing(const Model& model, const Counts& co
 Packing on_cheapest_bars(const Model& model, Packing packing, const Counts& bars);
 
 // The cheapest of first-fit decreasing under each kind first, then the longest first, then the cheapest for its length
-// first, each before and after on_cheapest_bars(). Nothing when all of them ran out of bars.
-std::optional<Packing> greedy_packing(const Model& model, const Counts& counts, const Counts& bars);
+// first, each before and after on_cheapest_bars(); of fewer of them when time is up and one has worked. Nothing when all of
+// them ran out of bars.
+std::optional<Packing> greedy_packing(const Model& model, const Counts& counts, const Counts& bars, const SawWatch& watch);
 
 }  // namespace shaftcut::saw

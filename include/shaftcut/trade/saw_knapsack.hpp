@@ -15,6 +15,9 @@ struct Filling {
     std::vector<Part> parts;  // in rising order of size index
 };
 
+// For each size those that no bar may hold beside it; itself: a bar holds at most one. Sizes beyond its end: none.
+using Apart = std::vector<std::vector<std::size_t>>;
+
 // How hard to look. quick: branch and bound over densities, cut off early, its `most` then weak.
 // exact: with a table of bounds over room and remaining sizes; `most` exceeds `value` only where the search had to be cut off.
 enum class Effort { quick, exact };
@@ -27,6 +30,9 @@ public:
     Knapsack(const Knapsack&) = delete;
     Knapsack& operator=(const Knapsack&) = delete;
 
+    // From now on no filling holds what these sizes keep apart.
+    void keep_apart(const Apart& apart) { apart_ = apart; }
+
     // One filling for each bar kind of the model with bars[k] > 0 (others are empty, worth 0), using at most limits[i] pieces
     // of size i. prices[i] is 0 or more and the prices must pass values_fit().
     std::vector<Filling> best_fillings(const Counts& bars, const Counts& limits, const std::vector<std::int64_t>& prices, Effort effort);
@@ -35,6 +41,7 @@ private:
     class Search;
     const Model& model_;
     const SawWatch& watch_;
+    Apart apart_;
     std::unique_ptr<BoundTable> table_;
 };
 

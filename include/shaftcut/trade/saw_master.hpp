@@ -29,13 +29,16 @@ public:
     Master(const Master&) = delete;
     Master& operator=(const Master&) = delete;
 
+    // Takes up the sizes that the model has got since; so far nothing of them is wanted.
+    void add_sizes();
     void add(const Pattern& pattern);
+    void add_all(const std::vector<Pattern>& patterns, std::size_t from);  // those from there on
     std::size_t columns() const;
     void set_wanted(const Counts& counts);
     void set_bars(const Counts& available);
     void allow(std::size_t column, bool allowed);
-    // Not solved: infeasible, or the seconds ran out.
-    MasterAnswer solve(double seconds);
+    // Not solved: infeasible, or time is up.
+    MasterAnswer solve(const SawWatch& watch);
 
 private:
     struct Program;

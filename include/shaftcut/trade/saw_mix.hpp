@@ -19,6 +19,8 @@ struct PriceRow {
 
 // The row for prices that have their values within values_fit(). Exact knapsacks.
 PriceRow price_row(const Model& model, Knapsack& knapsack, const std::vector<std::int64_t>& prices);
+// For so many pieces of each size instead of all of the model's.
+PriceRow price_row(const Model& model, Knapsack& knapsack, const Counts& counts, const std::vector<std::int64_t>& prices);
 
 bool satisfies(const PriceRow& row, const Mix& mix);
 std::int64_t cost_of_mix(const Model& model, const Mix& mix);

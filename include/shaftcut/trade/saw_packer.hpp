@@ -1,6 +1,7 @@
 // Packing all pieces into exactly given numbers of bars: fractions first, then dives that fix pattern after pattern.
 #pragma once
 
+#include "shaftcut/trade/saw_branch.hpp"
 #include "shaftcut/trade/saw_columns.hpp"
 
 namespace shaftcut::saw {
@@ -29,6 +30,10 @@ public:
     MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, const SawWatch& watch);
 
     MixTest test(const Mix& mix);
+    // From now on tests are about this branch of all plans; the model may have got sizes since.
+    void enter(const Branch& branch);
+    // The fractions that fit, of each pattern of the pool, after a test that says so.
+    const std::vector<double>& fractions() const { return answer_.amounts; }
 
     // Fixes patterns from the linear master one by one, solving again after each; steps back a few times when the rest does
     // not fit any more. Equal numbers give equal dives; number 0 is the plain one.
@@ -62,6 +67,7 @@ private:
     Knapsack& knapsack_;
     ColumnPool& pool_;
     const SawWatch& watch_;
+    Branch branch_;
     std::unique_ptr<Master> master_;
     std::vector<bool> allowed_;  // of each pool pattern, in the master in the same order
     std::size_t tested_ = 0;  // pool patterns after the last test of a mix

@@ -9,6 +9,7 @@ struct Found {
     Packing packing;
     std::int64_t bound = 0;      // in the model's unit of cost
     std::vector<PriceRow> rows;  // prove the bound
+    std::vector<SawProofNode> cases;  // where the rows alone do not
     ColumnPool pool;             // patterns that were useful on the way
 };
 

@@ -1,0 +1,46 @@
+// The parts of the assembly work order, each drawn by one function, and the figures as the assembly worker sees them.
+#pragma once
+
+#include <string>
+
+#include "cut_sheet_parts.hpp"
+#include "shaftcut/documents/canvas.hpp"
+#include "shaftcut/trade/build_plan.hpp"
+
+namespace shaftcut::assembly_sheet {
+
+using cut_sheet::Block;
+using cut_sheet::Blocks;
+using cut_sheet::Lead;
+using cut_sheet::Spacing;
+
+// "3 shafts alike", "1 shaft".
+std::string count_words(const BuildPlan& plan);
+// "OUTER crosses", "INNER cross" of the joint that has two, "crosses" where none has.
+std::string cross_words(const BuildPlan& plan, Reference reference);
+// "860 mm", in inches with the millimetres beside.
+std::string length_text(const BuildPlan& plan, Length length, Toward toward = Toward::nearest);
+// Of a tube as its half's name: "TRACTOR END".
+std::string end_name(End end);
+bool is_wide_angle(const BuildPlan& plan, End end);
+
+Blocks part_blocks(const BuildPlan& plan, Spacing spacing);       // to fetch, for all shafts of the order
+Blocks operation_blocks(const BuildPlan& plan, Spacing spacing);  // in order, to tick
+Blocks check_blocks(const BuildPlan& plan, Spacing spacing);
+Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
+Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be
+Block caution_block(const BuildPlan& plan);
+
+// Each draws within the width of `room` from its top down and returns the y below itself.
+double draw_refused(Canvas& canvas, Rect room);  // in the largest words
+
+// The following only of a plan that can be built.
+double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan);
+double draw_shaft(Canvas& canvas, Rect room, const BuildPlan& plan);
+double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan);
+
+// The boxes to write in: control lengths of a shaft that is built, who did it, when, and a signature.
+void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan);
+inline constexpr double entries_height = 10;
+
+}  // namespace shaftcut::assembly_sheet

@@ -1,0 +1,175 @@
+// What is fetched, done and checked: the running text of the assembly work order.
+#include <algorithm>
+
+#include "assembly_parts.hpp"
+
+namespace shaftcut::assembly_sheet {
+namespace {
+
+std::string spoken(CheckId id)
+{
+    std::string name = to_word(id);
+    std::replace(name.begin(), name.end(), '-', ' ');
+    return name;
+}
+
+// "closing clearance: pass, 44 mm, worst 42 mm, limit 40 mm".
+std::string made_text(const BuildPlan& plan, const Check& check)
+{
+    const auto with = [&](const char* name, const std::optional<std::int64_t>& figure) {
+        return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check.unit, figure) : std::string();
+    };
+    return spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass") + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
+}
+
+bool has_figure(const Check& check) { return check.value || check.worst || check.limit; }
+
+// Those with a figure, and those that failed.
+std::vector<std::string> made_texts(const BuildPlan& plan)
+{
+    std::vector<std::string> texts;
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::fail || (check.result == CheckResult::pass && has_figure(check))) texts.push_back(made_text(plan, check));
+    return texts;
+}
+
+// Those that passed without a figure, on one line.
+std::string plain_passes(const BuildPlan& plan)
+{
+    std::string names;
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::pass && !has_figure(check)) names += (names.empty() ? "" : ", ") + spoken(check.id);
+    return names;
+}
+
+// A list under its heading, all of one spacing.
+struct List {
+    Spacing spacing;
+    Blocks blocks;
+
+    List(const std::string& heading, Spacing spacing_of_all) : spacing(spacing_of_all), blocks{{Lead::heading, heading, false, spacing_of_all}} {}
+    void add(Lead lead, const std::string& text, bool strong = false) { blocks.push_back({lead, text, strong, spacing}); }
+    // A line each, or where room is short all in one paragraph.
+    void add_lines(const std::vector<std::string>& texts)
+    {
+        std::string run;
+        for (const std::string& text : texts) {
+            if (spacing != Spacing::closest) add(Lead::none, text);
+            run += (run.empty() ? "" : " · ") + text;
+        }
+        if (spacing == Spacing::closest && !run.empty()) add(Lead::none, run);
+    }
+};
+
+void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false)
+{
+    if (texts.empty()) return;
+    blocks.push_back({Lead::heading, heading});
+    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
+}
+
+// A part of one name with all its places.
+struct Fetched {
+    std::string name, places;
+    std::int64_t count = 0;
+    bool in_catalogue = false;
+};
+
+std::vector<Fetched> fetched(const BuildPlan& plan)
+{
+    std::vector<Fetched> all;
+    for (const ShaftPart& part : plan.built->parts) {
+        const auto same = std::find_if(all.begin(), all.end(), [&](const Fetched& one) { return one.name == part.name; });
+        Fetched& one = same == all.end() ? all.emplace_back(Fetched{part.name, "", 0, part.in_catalogue}) : *same;
+        one.places += (one.places.empty() ? "" : "; ") + part.place;
+        one.count += std::int64_t{part.count} * plan.count;
+    }
+    return all;
+}
+
+// Checks that could not be made, those for one reason together.
+std::vector<std::string> not_made_texts(const BuildPlan& plan)
+{
+    std::vector<std::pair<std::string, std::string>> reasons;  // and the checks' names
+    for (const Check& check : plan.checks) {
+        if (check.result != CheckResult::not_checked) continue;
+        const auto same = std::find_if(reasons.begin(), reasons.end(), [&](const auto& reason) { return reason.first == check.basis; });
+        if (same == reasons.end()) reasons.emplace_back(check.basis, spoken(check.id));
+        else same->second += ", " + spoken(check.id);
+    }
+    std::vector<std::string> texts;
+    for (const auto& [reason, names] : reasons) texts.push_back("NOT CHECKED, " + names + ": " + reason + ".");
+    return texts;
+}
+
+}  // namespace
+
+std::string count_words(const BuildPlan& plan) { return plan.count == 1 ? "1 shaft" : std::to_string(plan.count) + " shafts alike"; }
+
+bool is_wide_angle(const BuildPlan& plan, End end) { return plan.ordered.ends[end].joint == JointKind::wide_angle; }
+
+std::string cross_words(const BuildPlan& plan, Reference reference)
+{
+    if (!plan.has_wide_angle) return "crosses";
+    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
+    return std::string(reference == Reference::outer_cross ? "OUTER" : "INNER") + (both ? " crosses" : " cross of the wide-angle joint");
+}
+
+std::string length_text(const BuildPlan& plan, Length length, Toward toward) { return figure_with_millimetres(length, plan.units, toward); }
+
+std::string end_name(End end) { return end == End::tractor ? "TRACTOR END" : "IMPLEMENT END"; }
+
+Blocks part_blocks(const BuildPlan& plan, Spacing spacing)
+{
+    List list("Fetch, for " + count_words(plan), spacing);
+    for (const Fetched& part : fetched(plan)) list.add(Lead::tick, std::to_string(part.count) + " × " + part.name + " — " + part.places, !part.in_catalogue);
+    return list.blocks;
+}
+
+Blocks operation_blocks(const BuildPlan& plan, Spacing spacing)
+{
+    List list(plan.count == 1 ? "Do in this order" : "Do with each shaft", spacing);
+    int number = 0;
+    for (const Operation& operation : plan.built->operations) list.add(Lead::tick, std::to_string(++number) + ". " + operation.does);
+    return list.blocks;
+}
+
+Blocks check_blocks(const BuildPlan& plan, Spacing spacing)
+{
+    List list("Checks on the finished shaft", spacing);
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::warn) list.add(Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, spacing != Spacing::closest);
+    std::vector<std::string> texts = made_texts(plan);
+    const std::string passes = plain_passes(plan);
+    if (!passes.empty()) texts.push_back("pass: " + passes);
+    for (const std::string& text : not_made_texts(plan)) texts.push_back(text);
+    list.add_lines(texts);
+    return list.blocks;
+}
+
+Blocks note_blocks(const BuildPlan& plan, Spacing spacing)
+{
+    if (plan.notes.empty()) return {};
+    List list("Notes", spacing);
+    for (const std::string& note : plan.notes) list.add(Lead::bullet, (spacing == Spacing::closest ? "Note: " : "") + note);
+    if (spacing == Spacing::closest) list.blocks.erase(list.blocks.begin());  // the word in front tells it
+    return list.blocks;
+}
+
+Blocks refusal_blocks(const BuildPlan& plan)
+{
+    Blocks blocks;
+    add_list(blocks, "Why", plan.reasons, true);
+    add_list(blocks, "What could be built", plan.ways_out);
+    add_list(blocks, "Notes", plan.notes);
+    return blocks;
+}
+
+Block caution_block(const BuildPlan& plan)
+{
+    Block block{Lead::none, "", true, Spacing::close};
+    for (const std::string& caution : plan.cautions) block.text += (block.text.empty() ? "" : " ") + caution;
+    return block;
+}
+
+}  // namespace shaftcut::assembly_sheet

@@ -1,0 +1,153 @@
+// The fit's four lengths as they can be typed in, and what each becomes between the inner crosses.
+#include <fmt/format.h>
+
+#include "workbook_lines.hpp"
+
+namespace shaftcut::workbook {
+namespace {
+
+std::optional<Length> value_of(const std::optional<Toleranced>& length) { return length ? std::optional(length->value) : std::nullopt; }
+
+const std::optional<Toleranced>& telescoping(const WorkOrder& order, std::optional<Range> range)
+{
+    return range ? order.fit.longest[*range] : order.fit.shortest;
+}
+
+// What the machine gives, whatever was measured; null: nothing.
+const ExtremeLength* machine_gives(const FitReading& fit, std::optional<Range> range)
+{
+    if (!fit.geometry) return nullptr;
+    if (!range) return &fit.geometry->lengths.shortest;
+    const auto& extremes = fit.geometry->lengths.ranges[*range];
+    return extremes ? &extremes->longest : nullptr;
+}
+
+FitInput fit_input(const WorkOrder& order, std::optional<Range> range)
+{
+    const FitReading& fit = order.fits.front();
+    FitInput input;
+    input.range = range;
+    input.word = range ? to_word(*range) : "shortest";
+    input.name = (range ? "longest_" : "") + input.word;
+    const auto& stated = range ? fit.longest[*range] : fit.shortest;
+    const auto& held = has_deciding_inputs(order) ? telescoping(order, range) : stated;
+    input.issued = value_of(held);
+    input.plus_minus = held ? held->plus_minus : order.measuring_plus_minus;
+    input.between_inner_crosses = has_deciding_inputs(order) || (fit.geometry && !stated);
+    if (has_deciding_inputs(order)) return input;
+    input.geometry = machine_gives(fit, range);
+    if (!input.issued && input.geometry) input.issued = input.geometry->length;
+    return input;
+}
+
+std::string words_of(const WorkOrder& order, const FitInput& input)
+{
+    const std::string inner = "cross to cross, between the inner crosses";
+    if (order.fits.size() > 1) return inner + ": the deciding one of all tractors";
+    const FitReading& fit = order.fits.front();
+    const std::string measured = input.between_inner_crosses             ? inner
+                                 : fit.between == Between::grooves ? "between the locking grooves of the two stubs"
+                                                                   : cross_words(order, fit.reference);
+    if (!input.geometry) return measured;
+    return measured + (input.between_inner_crosses ? "; from the machine's geometry unless changed" : "; empty: from the machine's geometry");
+}
+
+// What a straight distance over bent joints holds along and across the tubes.
+struct Bend {
+    std::string along, across;
+};
+
+Bend bend_of(const FitReading& fit, Range range)
+{
+    Bend bend;
+    for (const End end : both_ends) {
+        const Reach& reach = fit.reaches[end];
+        if (!reach.bends()) continue;
+        const std::string angle = "RADIANS(" + figure(fit.fit.angles[end][range].value_or(Angle()), 3) + ")";
+        const char* sign = end == End::tractor ? "+" : "-";
+        bend.along += fmt::format("+{}*COS({})+{}*COS({}/2)", literal(reach.yoke), angle, literal(reach.spacing), angle);
+        bend.across += fmt::format("{}({}*SIN({})+{}*SIN({}/2))", sign, literal(reach.yoke), angle, literal(reach.spacing), angle);
+    }
+    return bend;
+}
+
+// What a typed length becomes.
+std::string read_formula(const WorkOrder& order, const FitInput& input)
+{
+    const std::string distance = in_mm(input.name, order.units);
+    if (input.between_inner_crosses) return distance;
+    const FitReading& fit = order.fits.front();
+    if (!input.range) return less_spacing(distance, Length() - in_line(Length(), fit.reaches));
+    const Bend bend = bend_of(fit, *input.range);
+    if (bend.along.empty()) return distance;
+    return fmt::format("ROUND(SQRT(MAX(0,{0}*{0}-(0{2})*(0{2})))-(0{1}),3)", distance, bend.along, bend.across);
+}
+
+constexpr PerEach<Range, const char*> longest_labels()
+{
+    PerEach<Range, const char*> labels;
+    labels[Range::working] = "Longest in the usual working position";
+    labels[Range::turning] = "Longest with the PTO turning";
+    labels[Range::standing] = "Longest with the PTO stopped";
+    return labels;
+}
+
+std::string label_of(const FitInput& input) { return input.range ? longest_labels()[*input.range] : "Shortest, in any position"; }
+
+}  // namespace
+
+std::string FitInput::is_measured(Units units) const
+{
+    if (!geometry || !between_inner_crosses) return "ISNUMBER(" + name + ")";
+    return if_number(name, "ROUND(" + in_mm(name, units) + "-" + literal(geometry->length) + ",3)<>0", "FALSE");
+}
+
+std::vector<FitInput> fit_inputs(const WorkOrder& order)
+{
+    std::vector<FitInput> inputs{fit_input(order, std::nullopt)};
+    for (const Range range : all_ranges) inputs.push_back(fit_input(order, range));
+    return inputs;
+}
+
+std::vector<InputLine> fit_lines(const WorkOrder& order)
+{
+    std::vector<InputLine> lines;
+    for (const FitInput& input : fit_inputs(order)) {
+        InputLine line;
+        line.name = input.name;
+        line.label = label_of(input);
+        line.issued = input.issued;
+        line.required = !input.geometry && (!input.range || input.range == Range::turning) && input.issued;
+        const bool may_stay_empty = input.range && input.range != Range::turning && !input.geometry;
+        line.measured = words_of(order, input) + (may_stay_empty ? "; empty: not checked" : "");
+        const auto& held = telescoping(order, input.range);
+        line.plus_minus = held ? held->plus_minus : input.plus_minus;
+        if (input.geometry) line.plus_minus_name = input.word + "_plus_minus";
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+std::vector<LengthLine> fit_lengths(const WorkOrder& order)
+{
+    std::vector<LengthLine> lines;
+    const bool readable = order.fit.shortest.has_value();
+    for (const FitInput& input : fit_inputs(order)) {
+        const std::string otherwise = input.geometry ? literal(input.geometry->length) : "\"\"";
+        const std::string formula = "IF(" + input.is_measured(order.units) + "," + read_formula(order, input) + "," + otherwise + ")";
+        const auto& now = telescoping(order, input.range);
+        LengthLine line;
+        line.name = input.word + "_length";
+        line.label = label_of(input);
+        line.formula = {readable ? formula : "\"\"", readable ? now_in_mm(value_of(now)) : std::string()};
+        line.tolerance_name = input.word + "_plus_minus";
+        line.tolerance = {"", input.plus_minus.mm()};
+        if (input.geometry)
+            line.tolerance = {"IF(" + input.is_measured(order.units) + "," + literal(input.plus_minus) + "," + literal(input.geometry->plus_minus) + ")",
+                              now->plus_minus.mm()};
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+}  // namespace shaftcut::workbook

@@ -1,0 +1,23 @@
+#include "shaftcut/trade/build_inputs.hpp"
+
+namespace shaftcut {
+
+BuildInputs build_inputs(const BuildPlan& plan, const Series& series)
+{
+    BuildInputs inputs;
+    inputs.beyond = plan.built->closed_at[plan.reference] - plan.built->lengths.closed;
+    inputs.closed = plan.ordered_closed ? plan.ordered_closed->length : plan.fit.shortest->value - plan.limits.length(Limit::closing_clearance) + inputs.beyond;
+    inputs.setback = plan.limits.length(Limit::guard_setback_new);
+    inputs.step_um = plan.saw.step_um;
+    for (const Tube tube : both_tubes) {
+        const SeriesHalf& half = series.halves[tube];
+        inputs.shoulder[tube] = *half.shoulder;
+        inputs.seat[tube] = *half.seat;
+        inputs.guard_shoulder[tube] = half.guard_shoulder;
+        const bool wide = plan.ordered.ends[end_of(plan.ordered, tube)].joint == JointKind::wide_angle;
+        inputs.guard_seat[tube] = wide ? half.guard_seat_wide_angle : half.guard_seat;
+    }
+    return inputs;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,172 @@
+#include "shaftcut/documents/assembly_sheet.hpp"
+
+#include "documents/build_cases.hpp"
+#include "documents/page_checks.hpp"
+#include "shaftcut/documents/font.hpp"
+#include "shaftcut/trade/saw_order.hpp"
+#include "shaftcut/words/text.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+using namespace shaftcut::test::papers;
+
+namespace {
+
+const Fonts& fonts()
+{
+    static const Fonts loaded;
+    return loaded;
+}
+
+std::string joined(const std::vector<std::string>& lines)
+{
+    std::string out;
+    for (const std::string& line : lines) out += "\n  " + line;
+    return out;
+}
+
+// The sheets of every case on both papers.
+template <class Look>
+void on_all_sheets(const Look& look)
+{
+    for (const BuildCase& one : build_cases()) {
+        const BuildPlan plan = planned(one);
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
+            look(one, plan, draw_assembly_sheet(plan, paper));
+        }
+    }
+}
+
+const Text* find(const Page& page, const std::string& words)
+{
+    for (const Mark& mark : page.marks)
+        if (const auto* text = std::get_if<Text>(&mark.what); text && text->text == words) return text;
+    return nullptr;
+}
+
+bool contains(const std::vector<Page>& pages, const std::string& words) { return all_text(pages).find(squeezed(fonts().printable(words))) != std::string::npos; }
+
+std::vector<Length> blanks_of(const BuiltLengths& lengths)
+{
+    std::vector<Length> blanks;
+    for (const Tube tube : both_tubes) {
+        blanks.push_back(lengths.blank[tube]);
+        if (lengths.guard_blank[tube]) blanks.push_back(*lengths.guard_blank[tube]);
+    }
+    return blanks;
+}
+
+}  // namespace
+
+TEST_CASE("the shafts made to order are what their names say")
+{
+    for (const BuildCase& one : build_cases()) {
+        INFO(one.name);
+        CHECK(planned(one).built.has_value() == !one.name.starts_with("refused"));
+    }
+}
+
+TEST_CASE("an assembly work order takes one sheet, and says where it goes on if it must")
+{
+    on_all_sheets([](const BuildCase& one, const BuildPlan&, const std::vector<Page>& pages) {
+        CHECK(pages.size() <= (one.one_sheet ? 1 : 2));
+        CHECK(find(pages.front(), "1 of " + std::to_string(pages.size())));
+        CHECK((contains(pages, "continued on sheet 2") || contains(pages, "in full after the checks")) == (pages.size() > 1));
+    });
+}
+
+TEST_CASE("on an assembly work order no two texts overlap, none leaves the margins, no line runs through one")
+{
+    on_all_sheets([](const BuildCase&, const BuildPlan&, const std::vector<Page>& pages) {
+        for (const Page& page : pages) {
+            const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
+            INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
+            CHECK(overlapping.empty());
+            CHECK(struck.empty());
+            for (const Text& text : texts_of(page)) {
+                INFO(text.text);
+                CHECK(inside(page, text.box, 9.9));
+                CHECK(text.cap_height >= 2.5);
+                CHECK(text.stretch >= 0.62);
+                for (const char32_t point : code_points(text.text)) CHECK(fonts().can_draw(point));
+            }
+        }
+    });
+}
+
+TEST_CASE("the lengths to saw are bold and over 5 mm high")
+{
+    on_all_sheets([](const BuildCase&, const BuildPlan& plan, const std::vector<Page>& pages) {
+        if (!plan.built) return;
+        for (const Length blank : blanks_of(plan.built->lengths)) {
+            const Text* text = find(pages.front(), saw_figure(blank, plan.units) + " " + unit_word(plan.units));
+            REQUIRE(text);
+            CHECK(text->cap_height > 5);
+            CHECK(text->weight == Weight::bold);
+        }
+    });
+}
+
+TEST_CASE("nothing of an order is dropped from its assembly work order")
+{
+    on_all_sheets([](const BuildCase&, const BuildPlan& plan, const std::vector<Page>& pages) {
+        std::vector<std::string> sentences{plan.order, plan.shaft_title, plan.owner, plan.customer, plan.machine, plan.due};
+        for (const auto* list : {&plan.reasons, &plan.ways_out, &plan.notes}) sentences.insert(sentences.end(), list->begin(), list->end());
+        for (const std::string& caution : plan.cautions) sentences.push_back(caution);
+        if (plan.built) {
+            for (const Operation& operation : plan.built->operations) sentences.push_back(operation.does);
+            for (const ShaftPart& part : plan.built->parts) sentences.insert(sentences.end(), {part.name, part.place});
+        }
+        for (const Check& check : plan.checks) {
+            std::string name = to_word(check.id);
+            std::replace(name.begin(), name.end(), '-', ' ');
+            sentences.push_back(name);
+            if (check.result == CheckResult::warn) sentences.push_back(check.says);
+            if (check.result == CheckResult::not_checked) sentences.push_back(check.basis);
+        }
+        for (const std::string& sentence : sentences) {
+            INFO(sentence);
+            CHECK(contains(pages, sentence));
+        }
+    });
+}
+
+TEST_CASE("parts are counted for all shafts of the order, those of one name together")
+{
+    BuildOrder order = build_order("B-101");
+    order.count = 3;
+    const std::vector<Page> pages = draw_assembly_sheet(planned(order), Paper::a4);
+    CHECK(contains(pages, "6 × spring pin 10 x 60 — inner tube, in its yoke; outer tube, in its yoke"));
+    CHECK(contains(pages, "3 × double yoke 64 — tractor end, between the crosses"));
+    CHECK(contains(pages, "Fetch, for 3 shafts alike"));
+}
+
+TEST_CASE("a refused assembly work order says so and holds none of the lengths that it would have had")
+{
+    const BuildOrder sound = build_order("B-109");
+    BuildOrder refused = sound;
+    refused.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    const BuiltLengths lengths = planned(sound).built->lengths;
+    for (const Units units : {Units::mm, Units::in})
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::vector<Page> pages = draw_assembly_sheet(planned(refused, units), paper);
+            const Text* verdict = find(pages.front(), "DO NOT BUILD");
+            REQUIRE(verdict);
+            CHECK(verdict->cap_height >= 10);
+            std::vector<Length> figures = blanks_of(lengths);
+            figures.insert(figures.end(), {lengths.closed, lengths.half[Tube::inner], lengths.half[Tube::outer]});
+            for (const Length length : figures) CHECK_FALSE(contains(pages, figure_with_unit(length, Units::mm)));
+            for (const char* words : {"saw to", "BUILD 1", "Pull to at most", "Closed, ", "Fetch"}) CHECK_FALSE(contains({pages.front()}, words));
+        }
+}
+
+TEST_CASE("the drawing names both ends and both crosses of a wide-angle joint")
+{
+    const BuildPlan plan = planned(build_order("B-101"));
+    const Page page = draw_assembly_sheet(plan, Paper::a4).front();
+    for (const char* words : {"TRACTOR END", "IMPLEMENT END", "wide-angle joint, outer tube", "standard joint, inner tube"}) CHECK(find(page, words));
+    CHECK(find(page, "CLOSED " + figure_with_unit(plan.built->closed_at[Reference::outer_cross], Units::mm) + " from the OUTER cross"));
+    CHECK(find(page, "closed " + figure_with_unit(plan.built->closed_at[Reference::inner_cross], Units::mm) + " from the INNER cross"));
+}

@@ -1,0 +1,198 @@
+// The papers of shafts made to order as finished files, read back by other programs.
+#include <set>
+
+#include "documents/build_cases.hpp"
+#include "documents/page_checks.hpp"
+#include "documents/print_checks.hpp"
+#include "shaftcut/documents/build_documents.hpp"
+#include "shaftcut/documents/cairo_pages.hpp"
+#include "shaftcut/documents/font.hpp"
+#include "shaftcut/documents/labels_sheet.hpp"
+#include "shaftcut/trade/saw_order.hpp"
+#include "shaftcut/words/text.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+using namespace shaftcut::test::papers;
+
+namespace {
+
+std::set<std::string> lines_of(const std::string& text)
+{
+    std::set<std::string> lines;
+    for (std::size_t at = 0, end = 0; (end = text.find('\n', at)) != std::string::npos; at = end + 1) lines.insert(text.substr(at, end - at));
+    return lines;
+}
+
+// What the codes of a file's page say, from 150 dots an inch, or from a bad photocopy of 100.
+std::set<std::string> codes_of(const Folder& folder, const std::string& pdf, std::size_t page, bool copied)
+{
+    const std::string pages = " -f " + std::to_string(page + 1) + " -l " + std::to_string(page + 1) + " -singlefile ";
+    output_of("pdftoppm -r " + std::string(copied ? "100" : "150") + " -gray" + pages + (folder / pdf) + " " + (folder / "page"));
+    if (copied) write(folder / "page.pgm", photocopied(read_picture(folder / "page.pgm")));
+    return lines_of(output_of("zbarimg -q --raw --nodbus " + (folder / "page.pgm")));
+}
+
+std::vector<Page> label_pages(const Batch& batch, Paper paper)
+{
+    const LabelSheets sheets = label_sheets(batch, paper);
+    std::vector<Page> pages;
+    for (std::size_t i = 0; i < sheets.count; ++i) pages.push_back(sheets.draw(i));
+    return pages;
+}
+
+std::set<std::string> expected_codes(const Batch& batch)
+{
+    std::set<std::string> codes;
+    for (const BatchPiece& piece : batch.pieces) codes.insert(piece.order + " " + piece.part);
+    for (const BatchOrder& order : batch.orders)
+        if (order.built) codes.insert(order.order + " shaft");
+    return codes;
+}
+
+// The same of labels, parted: each is held before the reader by itself.
+std::set<std::string> label_codes(const Folder& folder, const std::string& pdf, std::size_t page, bool copied)
+{
+    const std::string number = std::to_string(page + 1);
+    output_of("pdftoppm -r " + std::string(copied ? "100" : "150") + " -gray -f " + number + " -l " + number + " -singlefile " + (folder / pdf) + " " + (folder / "page"));
+    const Picture sheet = read_picture(folder / "page.pgm");
+    const int width = sheet.width / 2, height = sheet.height / 6;
+    std::set<std::string> codes;
+    for (int place = 0; place < 12; ++place) {
+        const Picture label = cropped(sheet, place % 2 * width, place / 2 * height, width, height);
+        write(folder / "label.pgm", copied ? photocopied(label) : pgm_of(label));
+        codes.merge(lines_of(output_of("zbarimg -q --raw --nodbus " + (folder / "label.pgm"))));
+    }
+    return codes;
+}
+
+// Orders whose numbers make the least and the greatest codes.
+Batch batch_of_long_numbers(Units units) { return batch_of({build_order("7"), build_order(std::string(40, 'W')), closed_order("K-1042/ab.7_x", 830)}, units); }
+
+std::int64_t count_of(const std::vector<Page>& pages, const std::string& words)
+{
+    std::int64_t count = 0;
+    for (const Page& page : pages)
+        for (const Text& text : texts_of(page)) count += text.text == words ? 1 : 0;
+    return count;
+}
+
+}  // namespace
+
+TEST_CASE("an assembly work order's code and blanks read back from its file, and the same order gives the same bytes")
+{
+    const Folder folder;
+    for (const char* number : {"B-101", "K-1042-very-long-order-number-of-forty-ch"}) {
+        const BuildPlan plan = planned(build_order(number));
+        const Document document = assembly_document(plan, Paper::a4);
+        CHECK(document.name == std::string(number) + "-assembly.pdf");
+        CHECK(document.bytes == assembly_document(plan, Paper::a4).bytes);
+        write(folder / "sheet.pdf", document.bytes);
+        CHECK(codes_of(folder, "sheet.pdf", 0, false) == std::set<std::string>{number});
+        CHECK(codes_of(folder, "sheet.pdf", 0, true) == std::set<std::string>{number});
+        const std::string text = output_of("pdftotext -layout " + (folder / "sheet.pdf") + " -");
+        for (const Tube tube : both_tubes) {
+            CHECK(text.find(figure_with_unit(plan.built->lengths.blank[tube], Units::mm)) != std::string::npos);
+            CHECK(text.find(figure_with_unit(*plan.built->lengths.guard_blank[tube], Units::mm)) != std::string::npos);
+        }
+    }
+}
+
+TEST_CASE("there is one label for each piece and each shaft")
+{
+    const Batch batch = case_batch(Units::mm);
+    const std::vector<Page> pages = label_pages(batch, Paper::a4);
+    std::int64_t codes = 0;
+    for (const Page& page : pages)
+        for (const Mark& mark : page.marks) codes += std::holds_alternative<Code>(mark.what) ? 1 : 0;
+    CHECK(codes == count_labels(batch));
+    CHECK(pages.size() == static_cast<std::size_t>((codes + 11) / 12));
+    std::int64_t shafts = 0, guarded = 0;
+    for (const BatchOrder& order : batch.orders) {
+        shafts += order.built ? order.count : 0;
+        guarded += order.built && order.built->lengths.guard_blank[Tube::inner] ? order.count : 0;
+    }
+    CHECK(shafts > 8);
+    CHECK(guarded < shafts);
+    CHECK(count_of(pages, "INNER TUBE") == shafts);
+    CHECK(count_of(pages, "OUTER GUARD TUBE") == guarded);
+}
+
+TEST_CASE("on labels no text overlaps another or leaves its label, and no code loses its white edge")
+{
+    for (const Units units : {Units::mm, Units::in})
+        for (const Paper paper : {Paper::a4, Paper::letter})
+            for (const Batch& batch : {case_batch(units), batch_of_long_numbers(units)})
+                for (const Page& page : label_pages(batch, paper)) {
+                    const double width = page.width / 2, height = page.height / 6;
+                    std::vector<Rect> codes;
+                    for (const Mark& mark : page.marks)
+                        if (const auto* code = std::get_if<Code>(&mark.what)) codes.push_back({code->box.x - 4, code->box.y - 4, code->box.width + 8, code->box.height + 8});
+                    CHECK(overlapping_texts(page).empty());
+                    CHECK(struck_texts(page).empty());
+                    for (const Text& text : texts_of(page)) {
+                        INFO(text.text);
+                        const double x = text.box.x - width * static_cast<int>(text.box.x / width), y = text.box.y - height * static_cast<int>(text.box.y / height);
+                        CHECK(x >= 4.9);
+                        CHECK(x + text.box.width <= width - 4.9);
+                        CHECK(y >= 3.9);
+                        CHECK(y + text.box.height <= height - 3.9);
+                        CHECK(text.cap_height >= 2.5);
+                        for (const Rect& code : codes) CHECK_FALSE(overlap(text.box, code));
+                    }
+                }
+}
+
+TEST_CASE("labels' codes read back from 150 dots an inch, and from a bad photocopy of 100")
+{
+    const Folder folder;
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const Batch batch = batch_of_long_numbers(Units::mm);
+        const std::vector<Document> documents = batch_documents(batch, Format::pdf, paper);
+        const auto labels = std::find_if(documents.begin(), documents.end(), [](const Document& document) { return document.name == "demo-batch-labels.pdf"; });
+        REQUIRE(labels != documents.end());
+        write(folder / "labels.pdf", labels->bytes);
+        for (const bool copied : {false, true}) {
+            std::set<std::string> read;
+            for (std::size_t page = 0; page < label_sheets(batch, paper).count; ++page) read.merge(label_codes(folder, "labels.pdf", page, copied));
+            INFO((copied ? "copied" : "clean") << (paper == Paper::a4 ? ", A4" : ", Letter"));
+            CHECK(read == expected_codes(batch));
+        }
+    }
+}
+
+TEST_CASE("a label shows its piece's length, and a shaft's label how far it may be pulled")
+{
+    const Batch batch = batch_of({build_order("B-101")}, Units::mm);
+    const std::string text = all_text(label_pages(batch, Paper::a4));
+    for (const BatchPiece& piece : batch.pieces) CHECK(text.find(squeezed(figure_with_unit(piece.length, Units::mm))) != std::string::npos);
+    const UseRange& use = batch.orders.front().built->use;
+    for (const Range range : all_ranges)
+        CHECK(text.find(squeezed(std::string(to_word(range)) + " " + figure_with_unit((*use.longest[range])[Reference::outer_cross], Units::mm, Toward::down))) != std::string::npos);
+    CHECK(text.find(squeezed("from the OUTER cross; shaft 1 of 1")) != std::string::npos);
+}
+
+TEST_CASE("an order that is refused has no label")
+{
+    BuildOrder refused = build_order("B-109");
+    refused.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    const Batch batch = batch_of({refused}, Units::mm);
+    CHECK(count_labels(batch) == 0);
+    CHECK(label_sheets(batch, Paper::a4).count == 0);
+    CHECK(batch_documents(batch, Format::pdf, Paper::a4).empty());
+}
+
+TEST_CASE("the same batch gives the same bytes, under the names that are said before")
+{
+    const Batch batch = case_batch(Units::mm);
+    for (const Format format : {Format::pdf, Format::xlsx}) {
+        const std::vector<Document> once = batch_documents(batch, format, Paper::letter), again = batch_documents(batch, format, Paper::letter);
+        const std::vector<std::string> names = batch_document_names(batch.name, format);
+        REQUIRE(once.size() == names.size());
+        for (std::size_t i = 0; i < once.size(); ++i) {
+            CHECK(once[i].name == names[i]);
+            CHECK(once[i].bytes == again[i].bytes);
+        }
+    }
+}
