@@ -28,8 +28,6 @@ public:
     Unpacked(const Unpacked&) = delete;
     Unpacked& operator=(const Unpacked&) = delete;
 
-    bool holds(const std::string& part) const { return fs::exists(folder_ / "parts" / part); }
-
     pugi::xml_document read(const std::string& part) const
     {
         pugi::xml_document document;
