@@ -5,6 +5,7 @@
 #include <ostream>
 #include <sstream>
 
+#include "batch_json.hpp"
 #include "batch_saw.hpp"
 #include "commands.hpp"
 #include "saw_options.hpp"
@@ -12,7 +13,6 @@
 #include "shaftcut/commands/hand_out.hpp"
 #include "shaftcut/documents/build_documents.hpp"
 #include "shaftcut/documents/build_terminal.hpp"
-#include "shaftcut/documents/json.hpp"
 #include "shaftcut/documents/labels_sheet.hpp"
 #include "shaftcut/reading/orders_reader.hpp"
 #include "shaftcut/reading/pieces.hpp"
@@ -144,7 +144,7 @@ private:
     {
         const Units units = options_.units.value_or(list.units);
         BatchBuilder builder(list_name(), configuration.workshop.name, units);
-        BatchJson json(options_.to_standard_output() ? JsonLayout::one_line : JsonLayout::indented);
+        BatchJsonOutput json(options_, list_name(), console);
         Outcome outcome = Outcome::answered;
         for (std::size_t i = 0; i < list.orders.size(); ++i) {
             const BuildOrder& order = list.orders[i];
@@ -157,7 +157,7 @@ private:
         }
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = Outcome::refused;
-        return std::max(outcome, hand_out_batch(batch, json.finished(batch.plans), console));
+        return std::max({outcome, hand_out_batch(batch, console), json.finish(batch.plans)});
     }
 
     // Each order's paper is written at once: none is kept.
@@ -170,19 +170,15 @@ private:
         return Outcome::answered;
     }
 
-    Outcome hand_out_batch(const Batch& batch, std::string json, Console& console) const
+    // One format's documents at a time: not all are held.
+    Outcome hand_out_batch(const Batch& batch, Console& console) const
     {
-        const std::string text = terminal_text(batch, colour(console));
-        if (options_.to_standard_output()) {
-            console.err << text;
-            return hand_out_json(json, console);
-        }
-        std::vector<Document> documents;
-        for (const Format format : options_.formats) {
-            if (format == Format::json) documents.push_back(batch_json_document(batch.name, std::move(json)));
-            for (Document& document : batch_documents(batch, format, options_.paper)) documents.push_back(std::move(document));
-        }
-        return std::max(hand_out(documents, text, options_, console), labels_outcome(batch, console));
+        words(console) << terminal_text(batch, colour(console));
+        if (options_.to_standard_output()) return Outcome::answered;
+        Outcome outcome = labels_outcome(batch, console);
+        for (const Format format : options_.formats)
+            if (const auto documents = batch_documents(batch, format, options_.paper); !documents.empty()) outcome = std::max(outcome, hand_out(documents, "", options_, console));
+        return outcome;
     }
 
     Outcome labels_outcome(const Batch& batch, Console& console) const

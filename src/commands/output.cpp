@@ -10,6 +10,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstring>
+#include <functional>
 #include <thread>
 #include <utility>
 
@@ -23,23 +24,15 @@ std::string exists_already(const std::string& target) { return target + " exists
 // A file being written under a temporary name; what is not named in the end is removed.
 class Draft {
 public:
-    Draft(const std::string& folder, const Document& document)
-        : target_(folder + "/" + document.name), path_(folder + "/." + document.name + ".XXXXXX")
+    Draft(const std::string& folder, const std::string& name) : target_(folder + "/" + name), path_(folder + "/." + name + ".XXXXXX")
     {
-        const int descriptor = ::mkostemp(path_.data(), O_CLOEXEC);
-        exists_ = descriptor >= 0;
-        if (!exists_) {
-            note_fault();
-            return;
-        }
-        // mkostemp makes files private; documents get what the user's umask allows, as any other file.
-        const mode_t mask = ::umask(0);
-        ::umask(mask);
-        if (!write_all(descriptor, document.bytes) || ::fchmod(descriptor, 0666 & ~mask) != 0 || ::fsync(descriptor) != 0) note_fault();
-        if (::close(descriptor) != 0) note_fault();
+        descriptor_ = ::mkostemp(path_.data(), O_CLOEXEC);
+        exists_ = descriptor_ >= 0;
+        if (!exists_) note_fault();
     }
     Draft(Draft&& from) noexcept
-        : target_(std::move(from.target_)), path_(std::move(from.path_)), fault_(std::move(from.fault_)), exists_(std::exchange(from.exists_, false))
+        : target_(std::move(from.target_)), path_(std::move(from.path_)), fault_(std::move(from.fault_)), descriptor_(std::exchange(from.descriptor_, -1)),
+          exists_(std::exchange(from.exists_, false))
     {
     }
     Draft(const Draft&) = delete;
@@ -47,10 +40,27 @@ public:
     Draft& operator=(Draft&&) = delete;
     ~Draft()
     {
+        if (descriptor_ >= 0) ::close(descriptor_);
         if (exists_) ::unlink(path_.c_str());
     }
 
     const std::string& fault() const { return fault_; }
+
+    void add(const std::string& bytes)
+    {
+        if (fault_.empty() && !write_all(descriptor_, bytes)) note_fault();
+    }
+
+    // Nothing can be added afterwards.
+    void finish()
+    {
+        if (descriptor_ < 0) return;
+        // mkostemp makes files private; documents get what the user's umask allows, as any other file.
+        const mode_t mask = ::umask(0);
+        ::umask(mask);
+        if (fault_.empty() && (::fchmod(descriptor_, 0666 & ~mask) != 0 || ::fsync(descriptor_) != 0)) note_fault();
+        if (::close(std::exchange(descriptor_, -1)) != 0) note_fault();
+    }
 
     bool give_name(Existing existing)
     {
@@ -92,6 +102,7 @@ private:
     }
 
     std::string target_, path_, fault_;
+    int descriptor_ = -1;
     bool exists_ = false;  // under its temporary name
 };
 
@@ -167,6 +178,19 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
     return {};
 }
 
+namespace {
+
+// With the folder locked, so that no other process names documents in it meanwhile.
+std::string name_in(const FolderHold& hold, std::vector<Draft>& drafts, const std::function<std::string()>& targets_fault, Existing existing)
+{
+    if (std::string fault = hold.lock(); !fault.empty()) return fault;
+    if (std::string fault = targets_fault(); !fault.empty()) return fault;
+    if (std::string fault = give_names(drafts, existing); !fault.empty()) return fault;
+    return hold.sync();
+}
+
+}  // namespace
+
 std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing)
 {
     const FolderHold hold(folder);
@@ -175,13 +199,36 @@ std::string write_documents(const std::string& folder, const std::vector<Documen
     std::vector<Draft> drafts;
     drafts.reserve(documents.size());
     for (const Document& document : documents) {
-        drafts.emplace_back(folder, document);
+        drafts.emplace_back(folder, document.name);
+        drafts.back().add(document.bytes);
+        drafts.back().finish();
         if (!drafts.back().fault().empty()) return drafts.back().fault();
     }
-    if (std::string fault = hold.lock(); !fault.empty()) return fault;
-    if (std::string fault = names_fault(folder, names_of(documents), existing); !fault.empty()) return fault;
-    if (std::string fault = give_names(drafts, existing); !fault.empty()) return fault;
-    return hold.sync();
+    return name_in(hold, drafts, [&] { return names_fault(folder, names_of(documents), existing); }, existing);
+}
+
+struct DocumentWriter::State {
+    std::string folder, name;
+    std::vector<Draft> drafts;  // one
+};
+
+DocumentWriter::DocumentWriter(const std::string& folder, const std::string& name) : state_(std::make_unique<State>(State{folder, name, {}}))
+{
+    state_->drafts.emplace_back(folder, name);
+}
+
+DocumentWriter::~DocumentWriter() = default;
+
+void DocumentWriter::add(const std::string& bytes) { state_->drafts.front().add(bytes); }
+
+std::string DocumentWriter::finish(Existing existing)
+{
+    Draft& draft = state_->drafts.front();
+    draft.finish();
+    if (!draft.fault().empty()) return draft.fault();
+    const FolderHold hold(state_->folder);
+    if (std::string fault = hold.open_fault(); !fault.empty()) return fault;
+    return name_in(hold, state_->drafts, [&] { return names_fault(state_->folder, {state_->name}, existing); }, existing);
 }
 
 }  // namespace shaftcut

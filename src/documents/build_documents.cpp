@@ -12,7 +12,6 @@ namespace {
 std::string saw_plan_name(const std::string& name) { return name + "-saw-plan.pdf"; }
 std::string labels_name(const std::string& name) { return name + "-labels.pdf"; }
 std::string workbook_name(const std::string& name) { return name + "-batch.xlsx"; }
-std::string json_name(const std::string& name) { return name + ".json"; }
 
 void add_saw_plans(std::vector<Document>& documents, const Batch& batch, Paper paper)
 {
@@ -61,11 +60,11 @@ std::vector<std::string> batch_document_names(const std::string& name, Format fo
     switch (format) {
     case Format::pdf: return {saw_plan_name(name), labels_name(name)};
     case Format::xlsx: return {workbook_name(name)};
-    case Format::json: return {json_name(name)};
+    case Format::json: return {batch_json_name(name)};
     default: return {};
     }
 }
 
-Document batch_json_document(const std::string& name, std::string json) { return {json_name(name), std::move(json)}; }
+std::string batch_json_name(const std::string& name) { return name + ".json"; }
 
 }  // namespace shaftcut

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <utility>
 
 namespace shaftcut {
 namespace {
@@ -220,15 +221,17 @@ std::string json_of(const WorkOrder& order, JsonLayout layout)
 
 std::string json_of(const SawOrder& order, JsonLayout layout) { return dumped(saw_plan(order), layout); }
 
-BatchJson::BatchJson(JsonLayout layout) : between_(layout == JsonLayout::indented ? "\n" : ""), text_("{\"orders\": [") {}
+BatchJson::BatchJson(JsonLayout layout) : between_(layout == JsonLayout::indented ? "\n" : "") {}
 
-void BatchJson::add_entry(const std::string& json)
+std::string BatchJson::begin() { return "{\"orders\": ["; }
+
+std::string BatchJson::entry(const std::string& json)
 {
-    text_ += (first_ ? "" : ",") + between_ + json;
-    first_ = false;
+    const bool first = std::exchange(first_, false);
+    return (first ? "" : ",") + between_ + json;
 }
 
-void BatchJson::add(const BuildPlan& plan)
+std::string BatchJson::next(const BuildPlan& plan)
 {
     const Json json = {{"order", plan.order},
                        {"verdict", to_word(plan.verdict)},
@@ -245,22 +248,21 @@ void BatchJson::add(const BuildPlan& plan)
                        {"operations", operations(plan)},
                        {"ways_out", plan.ways_out},
                        {"notes", plan.notes}};
-    add_entry(json.dump());
+    return entry(json.dump());
 }
 
-std::string BatchJson::finished(const std::vector<ProfilePlan>& plans)
+std::string BatchJson::end(const std::vector<ProfilePlan>& plans)
 {
-    text_ += between_ + "], \"saw\": [";
+    std::string text = between_ + "], \"saw\": [";
     first_ = true;
     for (const ProfilePlan& plan : plans) {
         Json json = {{"stock", plan.profile}};
         if (plan.order) json.update(saw_plan(*plan.order));
         else json.update({{"bars", nullptr}, {"bars_used", nullptr}, {"cost", nullptr}, {"lower_bound", nullptr}, {"proven_optimal", nullptr}, {"seconds", nullptr}});
         json["refusal"] = plan.order ? Json(nullptr) : Json(plan.refusal);
-        add_entry(json.dump());
+        text += entry(json.dump());
     }
-    text_ += between_ + "]}\n";
-    return std::move(text_);
+    return text + between_ + "]}\n";
 }
 
 }  // namespace shaftcut

@@ -52,13 +52,14 @@ std::string try_orders(std::string_view bytes)
     const OrderList list = bytes.starts_with("<") ? read_orders_xml(source, demo_catalogue()) : read_orders_csv(source, demo_catalogue(), Units::mm);
     if (list.orders.empty() && list.problems.empty()) return "a list gives neither an order nor a problem";
     BatchJson json(JsonLayout::one_line);
+    std::string text = json.begin();
     for (const BuildOrder& order : list.orders) {
         const BuildPlan plan = plan_build(order, demo_catalogue(), demo_workshop(), list.units);
         if (std::string wrong = wrong_with(plan); !wrong.empty()) return wrong;
         if (terminal_text(plan, Colour::none).find(order.order + ": ") != 0) return "an order's words do not begin with it";
-        json.add(plan);
+        text += json.next(plan);
     }
-    const auto read_back = nlohmann::json::parse(json.finished({}), nullptr, false);
+    const auto read_back = nlohmann::json::parse(text + json.end({}), nullptr, false);
     return read_back.is_discarded() || read_back["orders"].size() != list.orders.size() ? "the JSON does not hold every order" : "";
 }
 

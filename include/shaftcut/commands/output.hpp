@@ -1,6 +1,7 @@
 // Writing documents so that under a final name there is always the old file or the whole new one.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -32,5 +33,22 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
 // Temporary files that a killed process leaves begin with a dot, as no order does.
 // Checked in tests/commands/faults_test.cpp, kills_test.cpp and races_test.cpp.
 std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing);
+
+// One document too long to be held: what is added goes to the hidden temporary file at once. The same holds of it as of documents
+// that are written whole.
+class DocumentWriter {
+public:
+    DocumentWriter(const std::string& folder, const std::string& name);
+    ~DocumentWriter();  // a document that was not finished leaves nothing
+    DocumentWriter(const DocumentWriter&) = delete;
+    DocumentWriter& operator=(const DocumentWriter&) = delete;
+    void add(const std::string& bytes);
+    // Gives it its name. Empty, or the sentence of write_documents() about what failed, here or before.
+    std::string finish(Existing existing);
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
 
 }  // namespace shaftcut

@@ -18,7 +18,7 @@ std::vector<Document> batch_documents(const Batch& batch, Format format, Paper p
 // The names that batch_documents() and the JSON of a batch called `name` may have.
 std::vector<std::string> batch_document_names(const std::string& name, Format format);
 
-// The batch's JSON under its name.
-Document batch_json_document(const std::string& name, std::string json);
+// That of the JSON.
+std::string batch_json_name(const std::string& name);
 
 }  // namespace shaftcut

@@ -22,20 +22,20 @@ std::string json_of(const SawOrder& order, JsonLayout layout);
 // no range states is null.
 std::string lengths_json_of(const WorkOrder& order, JsonLayout layout);
 
-// A batch of shafts made to order: one document, put together order by order so that no order need be kept. Each order and each plan
-// stands on a line of its own where `layout` is indented. A refused order's lengths are null and its parts empty.
+// A batch of shafts made to order: one document, made piece by piece so that no order need be kept. Each order and each plan stands on
+// a line of its own where `layout` is indented. A refused order's lengths are null and its parts empty.
 class BatchJson {
 public:
     explicit BatchJson(JsonLayout layout);
-    void add(const BuildPlan& plan);
-    // All of it, given away; ends with a newline.
-    std::string finished(const std::vector<ProfilePlan>& plans);
+    // To be written one after the other: the beginning, each order, the end, which ends with a newline.
+    std::string begin();
+    std::string next(const BuildPlan& plan);
+    std::string end(const std::vector<ProfilePlan>& plans);
 
 private:
-    void add_entry(const std::string& json);
+    std::string entry(const std::string& json);
 
     std::string between_;  // entries
-    std::string text_;
     bool first_ = true;
 };
 

@@ -1,0 +1,41 @@
+#include "batch_json.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <ostream>
+
+#include "shaftcut/documents/build_documents.hpp"
+
+namespace shaftcut {
+
+BatchJsonOutput::BatchJsonOutput(const CommonOptions& options, const std::string& name, Console& console)
+    : options_(options), file_(batch_json_name(name)), console_(console), json_(options.to_standard_output() ? JsonLayout::one_line : JsonLayout::indented)
+{
+    const bool asked = std::find(options.formats.begin(), options.formats.end(), Format::json) != options.formats.end();
+    if (asked && !options.to_standard_output()) writer_.emplace(options.output, file_);
+    write(json_.begin());
+}
+
+void BatchJsonOutput::write(const std::string& text)
+{
+    if (writer_) writer_->add(text);
+    else if (options_.to_standard_output()) console_.out << text;
+}
+
+void BatchJsonOutput::add(const BuildPlan& plan)
+{
+    if (writer_ || options_.to_standard_output()) write(json_.next(plan));
+}
+
+Outcome BatchJsonOutput::finish(const std::vector<ProfilePlan>& plans)
+{
+    write(json_.end(plans));
+    if (options_.to_standard_output()) return console_.out ? Outcome::answered : Outcome::unwritable;
+    if (!writer_) return Outcome::answered;
+    const std::string fault = writer_->finish(options_.replace ? Existing::replace : Existing::keep);
+    if (fault.empty()) console_.out << "  wrote       " << (std::filesystem::path(options_.output) / file_).string() << "\n";
+    else console_.err << fault << "\n";
+    return fault.empty() ? Outcome::answered : Outcome::unwritable;
+}
+
+}  // namespace shaftcut
