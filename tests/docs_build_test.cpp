@@ -82,6 +82,7 @@ TEST_CASE("build: each file of the table is written under its name, and no other
     const SampleBatch batch;
     INFO(batch.ended.err);
     REQUIRE(batch.ended.exit == 1);
+    const auto json = batch.json();
     std::size_t files = 0;
     for (const TableRow& row : page().rows_under("Files"))
         for (const std::string& name : code_spans(row.cells[1])) {
@@ -93,7 +94,7 @@ TEST_CASE("build: each file of the table is written under its name, and no other
                 ++files;
                 continue;
             }
-            for (const auto& order : batch.json()["orders"]) {
+            for (const auto& order : json["orders"]) {
                 CHECK(std::filesystem::exists(batch.folder.file(order["order"].get<std::string>() + name.substr(5))));
                 ++files;
             }
