@@ -82,13 +82,22 @@ TEST_CASE("build: each file of the table is written under its name, and no other
     const SampleBatch batch;
     INFO(batch.ended.err);
     REQUIRE(batch.ended.exit == 1);
+    const auto json = batch.json();
     std::size_t files = 0;
     for (const TableRow& row : page().rows_under("Files"))
         for (const std::string& name : code_spans(row.cells[1])) {
             INFO(name);
-            REQUIRE(name.rfind("LIST", 0) == 0);
-            CHECK(std::filesystem::exists(batch.folder.file("orders" + name.substr(4))));
-            ++files;
+            const bool of_list = name.rfind("LIST", 0) == 0;
+            REQUIRE((of_list || name.rfind("ORDER", 0) == 0));
+            if (of_list) {
+                CHECK(std::filesystem::exists(batch.folder.file("orders" + name.substr(4))));
+                ++files;
+                continue;
+            }
+            for (const auto& order : json["orders"]) {
+                CHECK(std::filesystem::exists(batch.folder.file(order["order"].get<std::string>() + name.substr(5))));
+                ++files;
+            }
         }
     CHECK(files == batch.folder.count());
 }

@@ -87,15 +87,16 @@ public:
         const Outcome faults = list.problems.empty() ? Outcome::answered : Outcome::bad_input;
         if (list.orders.empty()) return faults;
         if (const Outcome outcome = make_folder(options_, console); outcome != Outcome::answered) return outcome;
-        if (const Outcome outcome = check_names(batch_names(), options_, console); outcome != Outcome::answered) return outcome;
+        if (const Outcome outcome = check_names(names_for(list), options_, console); outcome != Outcome::answered) return outcome;
         return std::max(faults, build(list, *read.configuration, *stock.first, console));
     }
 
     std::string help() const override
     {
         std::ostringstream text;
-        text << "shaftcut build ORDERS.csv|ORDERS.xml\n\nMakes out a whole list of shafts made to order: half lengths, blanks, checks, parts and operations of each, and saw\n"
-                "plans for all of them together (PDF), and the figures (JSON). Ctrl-C ends the search for saw plans with the best so far.\n\n"
+        text << "shaftcut build ORDERS.csv|ORDERS.xml\n\nMakes out a whole list of shafts made to order: an assembly work order of each (PDF) with\n"
+                "its blanks, checks, parts and operations; for all of them together saw plans, labels (PDF), a workbook (XLSX) and the\n"
+                "figures (JSON). Ctrl-C ends the search for saw plans with the best so far.\n\n"
              << described_;
         return text.str();
     }
@@ -111,9 +112,11 @@ private:
 
     std::string list_name() const { return std::filesystem::path(files_.front()).stem().string(); }
 
-    std::vector<std::string> batch_names() const
+    std::vector<std::string> names_for(const OrderList& list) const
     {
         std::vector<std::string> names;
+        if (writes_papers())
+            for (const BuildOrder& order : list.orders) names.push_back(assembly_document_name(order.order));
         for (const Format format : options_.formats)
             for (std::string& name : batch_document_names(list_name(), format)) names.push_back(std::move(name));
         return names;
@@ -149,14 +152,14 @@ private:
         for (std::size_t i = 0; i < list.orders.size(); ++i) {
             const BuildOrder& order = list.orders[i];
             const BuildPlan plan = plan_build(order, configuration.catalogue, configuration.workshop, units);
-            if (!plan.built) outcome = Outcome::refused;
+            if (!plan.built) outcome = std::max(outcome, Outcome::refused);
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
             outcome = std::max(outcome, hand_out_order(plan, console));
             show_progress(i + 1, list.orders.size(), console);
         }
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
-        if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = Outcome::refused;
+        if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
         return std::max({outcome, hand_out_batch(batch, console), json.finish(batch.plans)});
     }
 
@@ -164,8 +167,7 @@ private:
     Outcome hand_out_order(const BuildPlan& plan, Console& console) const
     {
         const std::string text = terminal_text(plan, colour(console));
-        const bool paper = std::find(options_.formats.begin(), options_.formats.end(), Format::pdf) != options_.formats.end();
-        if (!options_.to_standard_output() && paper) return hand_out({assembly_document(plan, options_.paper)}, text, options_, console);
+        if (!options_.to_standard_output() && writes_papers()) return hand_out({assembly_document(plan, options_.paper)}, text, options_, console);
         words(console) << text;
         return Outcome::answered;
     }
@@ -183,11 +185,12 @@ private:
 
     Outcome labels_outcome(const Batch& batch, Console& console) const
     {
-        const bool paper = std::find(options_.formats.begin(), options_.formats.end(), Format::pdf) != options_.formats.end();
-        if (!paper || count_labels(batch) <= most_labels) return Outcome::answered;
+        if (!writes_papers() || count_labels(batch) <= most_labels) return Outcome::answered;
         console.err << files_.front() << ": " << count_labels(batch) << " labels are more than the " << most_labels << " of one file, so none are made; split the list\n";
         return Outcome::refused;
     }
+
+    bool writes_papers() const { return std::find(options_.formats.begin(), options_.formats.end(), Format::pdf) != options_.formats.end(); }
 
     // People's words go where the documents do not.
     std::ostream& words(Console& console) const { return options_.to_standard_output() ? console.err : console.out; }

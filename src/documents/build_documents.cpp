@@ -39,9 +39,11 @@ void add_labels(std::vector<Document>& documents, const Batch& batch, Paper pape
 
 }  // namespace
 
+std::string assembly_document_name(const std::string& order) { return order + "-assembly.pdf"; }
+
 Document assembly_document(const BuildPlan& plan, Paper paper)
 {
-    return {plan.order + "-assembly.pdf", pdf_of(draw_assembly_sheet(plan, paper), assembly_sheet_info(plan))};
+    return {assembly_document_name(plan.order), pdf_of(draw_assembly_sheet(plan, paper), assembly_sheet_info(plan))};
 }
 
 std::vector<Document> batch_documents(const Batch& batch, Format format, Paper paper)

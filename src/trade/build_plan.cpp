@@ -91,8 +91,8 @@ std::vector<std::string> reasons_of(const BuildSetting& setting, const BuildTria
     std::vector<std::string> reasons;
     if (!setting.unstated.empty())
         reasons.push_back("No shaft can be built of series " + setting.series.name + ": the catalogue does not state " + listed(setting.unstated, "and") + ".");
-    for (const Check& check : trial.checks)
-        if (check.result == CheckResult::fail) reasons.push_back(check.says);
+    const std::vector<std::string> failed = reasons_to_refuse(trial.checks);
+    reasons.insert(reasons.end(), failed.begin(), failed.end());
     if (trial.lengths) find_impossible_pieces(reasons, *trial.lengths);
     return reasons;
 }

@@ -59,6 +59,17 @@ bool any_failed(const std::vector<Check>& checks)
     return std::any_of(checks.begin(), checks.end(), [](const Check& check) { return check.result == CheckResult::fail; });
 }
 
+std::vector<std::string> reasons_to_refuse(const std::vector<Check>& checks)
+{
+    std::vector<std::string> reasons;
+    for (const Check& check : checks) {
+        if (check.result != CheckResult::fail) continue;
+        if (check.contradictions.empty()) reasons.push_back(check.says);
+        reasons.insert(reasons.end(), check.contradictions.begin(), check.contradictions.end());
+    }
+    return reasons;
+}
+
 Check not_checked(CheckId id, const std::string& reason)
 {
     Check check;

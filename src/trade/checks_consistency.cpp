@@ -133,8 +133,8 @@ void doubt_unbent(Findings& found, const CheckInput& input, const FitReading& fi
         const Length more = unbent.at_limit_angles - fit.fit.longest[unbent.range]->value;
         std::string sentence = std::string("The longest ") + to_word(unbent.range) + " length was read with the joints in line, for no " +
                                to_word(unbent.range) + " angle is given for the " + (ends.size() == 2 ? "tractor and implement ends" : ends[0] + " end") +
-                               "; at the limit angle it would be " + limit_text(input, more) + " longer";
-        if (input.plan) sentence += " and leave an overlap of " + value_text(input, input.plan->overlap_at(unbent.at_limit_angles));
+                               "; at the limit angle it would be " + figure_with_unit(more, input.units, Toward::up) + " longer";
+        if (input.plan) sentence += " and leave an overlap of " + figure_with_unit(input.plan->overlap_at(unbent.at_limit_angles), input.units, Toward::down);
         found.doubts.push_back(sentence + ".");
     }
 }

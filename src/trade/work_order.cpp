@@ -47,17 +47,6 @@ CutFigures cut_figures(const WorkOrder& order, const CutPlan& plan)
     return {plan, closed_at, overlaps_of(plan, order.fit)};
 }
 
-std::vector<std::string> reasons_of(const std::vector<Check>& checks)
-{
-    std::vector<std::string> reasons;
-    for (const Check& check : checks) {
-        if (check.result != CheckResult::fail) continue;
-        if (check.contradictions.empty()) reasons.push_back(check.says);
-        reasons.insert(reasons.end(), check.contradictions.begin(), check.contradictions.end());
-    }
-    return reasons;
-}
-
 std::optional<Length> overlap_before(const Shaft& shaft)
 {
     const auto& inner = shaft.halves[Tube::inner].length;
@@ -71,7 +60,7 @@ void judge(WorkOrder& order, const CheckInput& input)
     order.checks = run_checks(input);
     if (any_failed(order.checks)) {
         order.verdict = Verdict::refused;
-        order.reasons = reasons_of(order.checks);
+        order.reasons = reasons_to_refuse(order.checks);
         order.ways_out = ways_out(input, order.checks);
         return;
     }

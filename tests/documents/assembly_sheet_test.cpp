@@ -3,6 +3,9 @@
 #include "documents/build_cases.hpp"
 #include "documents/page_checks.hpp"
 #include "shaftcut/documents/font.hpp"
+#include "shaftcut/reading/catalogue_reader.hpp"
+#include "shaftcut/reading/orders_reader.hpp"
+#include "shaftcut/reading/workshop_reader.hpp"
 #include "shaftcut/trade/saw_order.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
@@ -75,6 +78,21 @@ TEST_CASE("an assembly work order takes one sheet, and says where it goes on if 
         CHECK(find(pages.front(), "1 of " + std::to_string(pages.size())));
         CHECK((contains(pages, "continued on sheet 2") || contains(pages, "in full after the checks")) == (pages.size() > 1));
     });
+}
+
+TEST_CASE("every order of the sample takes one sheet on either paper")
+{
+    const std::string folder = std::string(SHAFTCUT_SOURCE_DIR) + "/";
+    const auto source = [&](const char* name) { return std::get<Source>(load(folder + name)); };
+    const Catalogue catalogue = read_catalogue(source("config/series.xml")).value.value();
+    const Workshop workshop = read_workshop(source("config/workshop.xml")).value.value();
+    const OrderList list = read_orders_csv(source("samples/orders.csv"), catalogue, Units::mm);
+    REQUIRE(list.orders.size() == 20);
+    for (const BuildOrder& order : list.orders)
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            INFO(order.order << (paper == Paper::a4 ? ", A4" : ", Letter"));
+            CHECK(draw_assembly_sheet(plan_build(order, catalogue, workshop, Units::mm), paper).size() == 1);
+        }
 }
 
 TEST_CASE("on an assembly work order no two texts overlap, none leaves the margins, no line runs through one")

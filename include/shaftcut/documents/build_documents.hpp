@@ -10,6 +10,7 @@ namespace shaftcut {
 
 // Of one order: ORDER-assembly.pdf, its assembly work order.
 Document assembly_document(const BuildPlan& plan, Paper paper);
+std::string assembly_document_name(const std::string& order);
 
 // Of the whole batch, but for its JSON. PDF: NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing
 // is sawn; NAME-labels.pdf, none where nothing can be built or where there are more than most_labels. XLSX: NAME-batch.xlsx.

@@ -60,4 +60,7 @@ std::vector<Check> run_checks(const CheckInput& input);
 
 bool any_failed(const std::vector<Check>& checks);
 
+// What the failed ones say; of one with contradictions, each for itself.
+std::vector<std::string> reasons_to_refuse(const std::vector<Check>& checks);
+
 }  // namespace shaftcut
