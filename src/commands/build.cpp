@@ -81,14 +81,14 @@ public:
         const auto stock = read_own_stock(read.configuration->workshop, console);
         if (!stock.first) return stock.second;
         const Catalogue& catalogue = read.configuration->catalogue;
-        const OrderList list = kind_of(files_.front()) == ListKind::csv ? read_orders_csv(*source, catalogue, options_.units.value_or(Units::mm))
+        OrderList list = kind_of(files_.front()) == ListKind::csv ? read_orders_csv(*source, catalogue, options_.units.value_or(Units::mm))
                                                                         : read_orders_xml(*source, catalogue);
         report(list.problems, console);
         const Outcome faults = list.problems.empty() ? Outcome::answered : Outcome::bad_input;
         if (list.orders.empty()) return faults;
         if (const Outcome outcome = make_folder(options_, console); outcome != Outcome::answered) return outcome;
         if (const Outcome outcome = check_names(names_for(list), options_, console); outcome != Outcome::answered) return outcome;
-        return std::max(faults, build(list, *read.configuration, *stock.first, console));
+        return std::max(faults, build(std::move(list), *read.configuration, *stock.first, console));
     }
 
     std::string help() const override
@@ -143,20 +143,21 @@ private:
         return {std::move(saw), Outcome::answered};
     }
 
-    Outcome build(const OrderList& list, const Configuration& configuration, const BatchSaw& saw, Console& console) const
+    Outcome build(OrderList list, const Configuration& configuration, const BatchSaw& saw, Console& console) const
     {
         const Units units = options_.units.value_or(list.units);
         BatchBuilder builder(list_name(), configuration.workshop.name, units);
         BatchJsonOutput json(options_, list_name(), console);
         Outcome outcome = Outcome::answered;
-        for (std::size_t i = 0; i < list.orders.size(); ++i) {
-            const BuildOrder& order = list.orders[i];
+        const std::size_t count = list.orders.size();
+        for (; !list.orders.empty(); list.orders.pop_front()) {
+            const BuildOrder& order = list.orders.front();
             const BuildPlan plan = plan_build(order, configuration.catalogue, configuration.workshop, units);
             if (!plan.built) outcome = std::max(outcome, Outcome::refused);
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
             outcome = std::max(outcome, hand_out_order(plan, console));
-            show_progress(i + 1, list.orders.size(), console);
+            show_progress(count - list.orders.size() + 1, count, console);
         }
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);

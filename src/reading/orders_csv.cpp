@@ -243,15 +243,17 @@ OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Unit
     }
     const ListSetting setting{catalogue, units, {names_in(catalogue.series, "the catalogue"), names_in(catalogue.connections, "the catalogue")}};
     std::map<std::string, int> met;
-    for (const auto& cells : lines.rows) {
+    const bool empty = lines.rows.empty();
+    for (auto& cells : lines.rows) {
         const std::size_t before = lines.faults.count();
         BuildOrder order = LineReader(cells, setting, lines.faults).read();
+        cells = {};  // a long list is not held twice
         if (const auto [earlier, added] = met.emplace(order.order, order.place.line); !added && !order.order.empty())
             lines.faults.add({order.place.line, order.place.column}, "order " + quoted(order.order) + " stands in line " + std::to_string(earlier->second) + " too",
                              "give each order its own number");
         if (lines.faults.count() == before) list.orders.push_back(std::move(order));
     }
-    if (lines.rows.empty() && lines.faults.none()) lines.faults.add({1, 1}, "the list holds no order", "write one a line under its header");
+    if (empty && lines.faults.none()) lines.faults.add({1, 1}, "the list holds no order", "write one a line under its header");
     list.problems = lines.faults.listed();
     return list;
 }

@@ -64,7 +64,7 @@ class SoundOrders {
 public:
     void begin(std::size_t faults) { settle(faults), faults_ = faults; }
     void add(BuildOrder order) { pending_ = std::move(order); }
-    std::vector<BuildOrder> take(std::size_t faults)
+    std::deque<BuildOrder> take(std::size_t faults)
     {
         settle(faults);
         return std::move(orders_);
@@ -77,12 +77,12 @@ private:
         pending_.reset();
     }
 
-    std::vector<BuildOrder> orders_;
+    std::deque<BuildOrder> orders_;
     std::optional<BuildOrder> pending_;
     std::size_t faults_ = 0;
 };
 
-std::vector<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
+std::deque<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
 {
     const bool sound_file = element.faults_so_far() == 0;
     SoundOrders orders;
@@ -94,8 +94,8 @@ std::vector<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
         if (++count == most_orders + 1) child.fault("the list holds more than " + std::to_string(most_orders) + " orders", "split it");
     });
     if (count == 0) element.fault("orders holds no order", "add one");
-    std::vector<BuildOrder> sound = orders.take(element.faults_so_far());
-    return sound_file && count <= most_orders ? std::move(sound) : std::vector<BuildOrder>();
+    std::deque<BuildOrder> sound = orders.take(element.faults_so_far());
+    return sound_file && count <= most_orders ? std::move(sound) : std::deque<BuildOrder>();
 }
 
 }  // namespace

@@ -147,9 +147,13 @@ void add_length_ways(std::vector<std::string>& ways, const BuildSetting& setting
     if (lengths_serve(trial)) return;
     if (setting.order.closed) {
         ways.push_back(closed_way(setting));
+    } else if (failed(trial.checks, CheckId::closing_clearance)) {
+        // No other shortest mends that: the shaft is built to the same clearance.
+        const Length doubt = setting.fit.shortest->plus_minus + setting.saw.plus_minus;
+        ways.push_back("Measure the shortest length more exactly, or ask for a closing clearance of more than " + text_of(setting, doubt, Toward::up) +
+                       ": that much the shortest and the sawn lengths may be wrong by.");
+        return;
     } else {
-        if (failed(trial.checks, CheckId::closing_clearance))
-            ways.emplace_back("Measure the shortest length more exactly: what it may be wrong by leaves no clearance.");
         add_longest_ways(ways, setting, trial);
         if (failed(trial.checks, CheckId::guard_cover)) ways.push_back(guard_way(setting, trial));
         ways.push_back(shortest_way(setting));

@@ -140,3 +140,16 @@ TEST_CASE("fits between grooves need the yokes' lengths")
     CHECK_FALSE(plan.built);
     CHECK(says(plan.ways_out, "between the crosses"));
 }
+
+// The shortest is known to ± 2, the sawn lengths to ± 1.
+TEST_CASE("a clearance that tolerances eat up is refused, and the clearance to ask for is named")
+{
+    BuildOrder order = build_order();
+    order.limits[Limit::closing_clearance] = LimitSetting{{3'000, 1}, {}};
+    const BuildPlan refused = planned(order);
+    CHECK_FALSE(refused.built);
+    CHECK(says(refused.ways_out, "closing clearance of more than 3 mm"));
+    CHECK_FALSE(says(refused.ways_out, "however far"));
+    order.limits[Limit::closing_clearance]->value.numerator = 3'020;
+    CHECK(planned(order).built);
+}

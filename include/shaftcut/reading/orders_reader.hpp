@@ -1,6 +1,8 @@
 // Lists of shafts to be made, as CSV or XML. What can be read of a list with faults is still there to be built.
 #pragma once
 
+#include <deque>
+
 #include "shaftcut/reading/source.hpp"
 #include "shaftcut/trade/build_order.hpp"
 #include "shaftcut/trade/catalogue.hpp"
@@ -11,9 +13,9 @@ namespace shaftcut {
 inline constexpr std::size_t most_orders = 20'000;
 
 // `orders`: those without a fault, in the list's order. `problems`: of all others and of the file, in the order of their places.
-// `units`: of the list's lengths.
+// `units`: of the list's lengths. A deque, so that each order can go once it is built.
 struct OrderList {
-    std::vector<BuildOrder> orders;
+    std::deque<BuildOrder> orders;
     Problems problems;
     Units units = Units::mm;
 };
