@@ -54,8 +54,8 @@ void add_drilling(std::vector<Operation>& operations, const BuildPlan& plan)
 void add_yokes(std::vector<Operation>& operations, const BuildPlan& plan)
 {
     const auto end_of_tube = [&](Tube tube) { return std::string(to_word(end_of(plan.ordered, tube))); };
-    operations.push_back({Work::yoke, "Drive each tube yoke fully home on its tube, the inner tube's for the " + end_of_tube(Tube::inner) + " end, the outer tube's for the " +
-                                          end_of_tube(Tube::outer) + " end. Drive the pins in flush."});
+    operations.push_back({Work::yoke, "Drive the tube yokes fully home: the inner tube's for the " + end_of_tube(Tube::inner) + " end, the outer tube's for the " +
+                                          end_of_tube(Tube::outer) + " end. Drive the pins flush."});
     for (const End end : both_ends) {
         const JobEnd& of = plan.ordered.ends[end];
         const std::string at = "At the " + std::string(to_word(end)) + " end ";
@@ -64,40 +64,43 @@ void add_yokes(std::vector<Operation>& operations, const BuildPlan& plan)
                                                ? at + "fit the cross with its four caps and rings between the tube yoke and " + yoke + "."
                                                : at + "fit the inner cross between the tube yoke and the double yoke, the outer cross between that and " + yoke + ", each with its four caps and rings."});
         if (of.device && *of.device != Device::none)
-            operations.push_back({Work::device, at + "fit the " + to_word(*of.device) + ", the way round that is marked on it."});
+            operations.push_back({Work::device, at + "fit the " + to_word(*of.device) + " the way round marked on it."});
     }
 }
 
 const char* phase_words(Shape shape)
 {
     switch (shape) {
-    case Shape::lemon: return "Lemon tubes go together in two ways, half a turn apart, and both are in phase.";
+    case Shape::lemon: return "Lemon tubes go together in two ways, and both are in phase.";
     case Shape::triangular: return "Triangular tubes go together in three ways, of which one is in phase.";
     case Shape::square: return "Square tubes go together in four ways, of which two are in phase.";
     default: return "Tubes of this shape can be put together out of phase.";
     }
 }
 
-void add_joining(std::vector<Operation>& operations, const BuildPlan& plan)
+void add_grease(std::vector<Operation>& operations)
 {
-    operations.push_back({Work::grease, "Grease each cross until grease shows at all four caps; grease the inner tube over its whole length."});
-    operations.push_back({Work::phase, std::string("Put the halves together in phase: the forks of the two tube yokes lie in one plane. ") + phase_words(plan.shape) + " Mark both tubes."});
+    operations.push_back({Work::grease, "Grease each cross until all four caps show it; grease the inner tube."});
 }
 
-void add_guard(std::vector<Operation>& operations, const BuildPlan& plan)
+// The forks are seen best without the guard, and a guard half goes on from the free end: so the halves are parted once more.
+void add_joining(std::vector<Operation>& operations, const BuildPlan& plan)
 {
+    operations.push_back({Work::phase, std::string("Put the halves together in phase: both tube yokes' forks in one plane. ") + phase_words(plan.shape) + " Mark both tubes" +
+                                           (plan.guard ? ", and part them again." : ".")});
     if (!plan.guard) return;
     std::vector<std::string> setbacks;
     for (const Tube tube : both_tubes)
         setbacks.push_back("the " + std::string(to_word(tube)) + " one " + length_text(plan, plan.built->lengths.half[tube] - *plan.built->lengths.guard_half[tube]));
-    operations.push_back({Work::bearing, "Set a guard bearing into the groove of each tube yoke, greased."});
-    operations.push_back({Work::guard, "Fit the guard tubes on their bearings; each ends short of its drive tube: " + listed(setbacks, "and") + "."});
-    operations.push_back({Work::chain, "Hook a restraint chain to each guard half. Never hang the shaft up by it."});
+    operations.push_back({Work::bearing, "Set a greased guard bearing into each tube yoke's groove."});
+    operations.push_back({Work::guard, "Push each guard tube over its half on to the bearing; it ends short of its drive tube: " + listed(setbacks, "and") + "."});
+    operations.push_back({Work::phase, "Put the halves together, guard in guard: the marks meet."});
+    operations.push_back({Work::chain, "Hook a chain to each guard half; never hang the shaft by it."});
 }
 
 void add_label(std::vector<Operation>& operations, const BuildPlan& plan)
 {
-    std::string does = "Stick the safety label on" + std::string(plan.guard ? " the guard" : "") + " so that it reads from the tractor's side. Write on it: order " + plan.order + ", closed " +
+    std::string does = "Stick the safety label on" + std::string(plan.guard ? " the guard" : "") + ", to be read from the tractor. Write on it: order " + plan.order + ", closed " +
                        length_text(plan, plan.built->closed_at[plan.reference]) + " " + from_text(plan, plan.reference);
     const auto& longest = plan.built->use.longest[Range::turning];
     if (plan.ordered_closed && longest) does += "; turning, pull to " + length_text(plan, (*longest)[plan.reference], Toward::down) + " at most, measured the same way";
@@ -124,10 +127,10 @@ void add_checks(std::vector<Operation>& operations, const BuildPlan& plan)
                                            " ± " + figure_with_unit(plan.saw.plus_minus, Units::mm) + "."});
     if (const auto longest = telescoping_to_try(plan)) {
         const Length left = built.lengths.half[Tube::inner] + built.lengths.half[Tube::outer] - *longest;
-        operations.push_back({Work::check, "Pull out to " + length_text(plan, *longest + beyond_inner_crosses(plan)) + " measured the same way: it slides freely, and " +
-                                               length_text(plan, left, Toward::down) + " of overlap is left."});
+        operations.push_back({Work::check, "Pull out to " + length_text(plan, *longest + beyond_inner_crosses(plan)) + " in the same way: it slides freely, " +
+                                               length_text(plan, left, Toward::down) + " of overlap left."});
     }
-    operations.push_back({Work::check, plan.guard ? "Turn by hand: no joint binds, and each guard half turns freely on its tube." : "Turn by hand: no joint binds."});
+    operations.push_back({Work::check, plan.guard ? "Turn by hand: no joint binds, each guard half turns freely." : "Turn by hand: no joint binds."});
 }
 
 }  // namespace
@@ -142,11 +145,11 @@ std::vector<Operation> operations_of(const BuildPlan& plan)
 {
     std::vector<Operation> operations;
     add_sawing(operations, plan);
-    operations.push_back({Work::deburr, "Deburr every end inside and out, and clear swarf out of the tubes."});
+    operations.push_back({Work::deburr, "Deburr every end inside and out; clear the swarf."});
     add_drilling(operations, plan);
     add_yokes(operations, plan);
+    add_grease(operations);
     add_joining(operations, plan);
-    add_guard(operations, plan);
     add_label(operations, plan);
     add_checks(operations, plan);
     return operations;

@@ -202,6 +202,16 @@ TEST_CASE("build: every fault of the stock file is named, and nothing is written
     CHECK(folder.count() == 1);
 }
 
+TEST_CASE("build: profiles without bars are named")
+{
+    const Folder folder;
+    write_all(folder.file("list.csv"), header + "A-1,1,Larch 6,primary,540,implement,standard,1-3/8-6,shrouded-push-pin,standard,1-3/8-6,clamp-bolt,830,,\n");
+    const Run one = run(call_for(folder.file("list.csv"), {"--formats", "json", "--output", folder.path()}));
+    CHECK(one.exit == 0);
+    CHECK(has(one.out, "no saw plan guard tube 112: the workshop states no bars for it"));
+    CHECK_FALSE(has(one.out, "no saw plan lemon"));
+}
+
 TEST_CASE("build: kerf and trims are the options'")
 {
     const Folder folder;

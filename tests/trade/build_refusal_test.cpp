@@ -73,11 +73,16 @@ TEST_CASE("another series that could be built to the same lengths is named, and 
     jointless.wide_angle.reset();
     catalogue.series.push_back(stubby);
     catalogue.series.push_back(jointless);
+    Series long_yoked = catalogue.series[0];
+    long_yoked.name = "Longyoke";
+    long_yoked.halves[Tube::inner].shoulder = mm(150);
+    catalogue.series.push_back(long_yoked);
     BuildOrder order = build_order();
     order.fits = {reaching(600, 760)};
     const BuildPlan refused = planned_with(order, catalogue);
     CHECK(says(refused.ways_out, "Stubby could be built"));
     CHECK_FALSE(says(refused.ways_out, "Jointless"));
+    CHECK_FALSE(says(refused.ways_out, "Longyoke"));
     order.shaft.series = "Stubby";
     CHECK(planned_with(order, catalogue).built);
 }

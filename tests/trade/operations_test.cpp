@@ -36,11 +36,25 @@ BuildPlan of_shape(Shape shape)
 TEST_CASE("operations come in the order of the work")
 {
     using enum Work;
-    CHECK(works(planned(build_order())) == std::vector<Work>{saw, deburr, drill, yoke, cross, cross, grease, phase, bearing, guard, chain, label, check, check, check});
+    CHECK(works(planned(build_order())) == std::vector<Work>{saw, deburr, drill, yoke, cross, cross, grease, phase, bearing, guard, phase, chain, label, check, check, check});
     BuildOrder order = build_order();
     order.guard = false;
     order.shaft.ends[End::implement].device = Device::overrunning_clutch;
     CHECK(works(planned(order)) == std::vector<Work>{saw, deburr, drill, yoke, cross, cross, device, grease, phase, label, check, check, check});
+}
+
+// A guard half goes on from its half's free end, which is inside the other half once they are together.
+TEST_CASE("guards are fitted while the halves are apart")
+{
+    const std::vector<Operation> operations = planned(build_order()).built->operations;
+    const auto at = [&](const std::string& words) {
+        return std::find_if(operations.begin(), operations.end(), [&](const Operation& operation) { return operation.does.find(words) != std::string::npos; }) - operations.begin();
+    };
+    CHECK(at("part them again") < at("Push each guard tube over its half"));
+    CHECK(at("Push each guard tube over its half") < at("Put the halves together, guard in guard"));
+    BuildOrder bare = build_order();
+    bare.guard = false;
+    CHECK(text_of(planned(bare), Work::phase).find("part them again") == std::string::npos);
 }
 
 TEST_CASE("each operation has the figures that it needs")
@@ -54,7 +68,7 @@ TEST_CASE("each operation has the figures that it needs")
     CHECK(text_of(plan, Work::guard).find("the inner one 10 mm and the outer one 10 mm") != std::string::npos);
     CHECK(text_of(plan, Work::check).find("from the outer cross of the wide-angle joint, joints straight: 766 mm ± 1 mm.") != std::string::npos);
     // 905 between the inner crosses is 969 from the outer one, where 596 + 574 − 905 is left.
-    CHECK(text_of(plan, Work::check).find("Pull out to 969 mm measured the same way: it slides freely, and 265 mm of overlap is left.") != std::string::npos);
+    CHECK(text_of(plan, Work::check).find("Pull out to 969 mm in the same way: it slides freely, 265 mm of overlap left.") != std::string::npos);
 }
 
 TEST_CASE("where the catalogue does not say where a pin hole is, the yoke's own hole does")
