@@ -2,7 +2,7 @@
 #include <sys/resource.h>
 
 #include <nlohmann/json.hpp>
-#include <regex>
+#include <sstream>
 
 #include "commands/process.hpp"
 
@@ -29,6 +29,16 @@ std::vector<std::string> build_into(const Folder& folder, const std::string& lis
 
 using Files = std::map<std::string, std::string>;
 
+
+// The configuration's lines but those of bars.
+std::string without_stock(const std::string& workshop)
+{
+    std::istringstream lines(workshop);
+    std::string kept;
+    for (std::string line; std::getline(lines, line);)
+        if (line.find("<stock") == std::string::npos) kept += line + "\n";
+    return kept;
+}
 
 void limit_files_to(rlim_t bytes)
 {
@@ -81,7 +91,7 @@ TEST_CASE("build: the JSON of thousands of orders is not held in memory")
     write_all(lists.file("many.csv"), list_of(4'000));
     // Without bars: saw plans need memory of their own.
     write_all(lists.file("series.xml"), read_all(config_folder + "/series.xml"));
-    write_all(lists.file("workshop.xml"), std::regex_replace(read_all(config_folder + "/workshop.xml"), std::regex("<stock[^>]*/>"), ""));
+    write_all(lists.file("workshop.xml"), without_stock(read_all(config_folder + "/workshop.xml")));
     const auto ended = [&](const char* list) {
         return run_process({{"build", "--config", lists.path(), "--formats", "json", "--output", folder.path(), lists.file(list)}});
     };
