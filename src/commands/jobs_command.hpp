@@ -37,6 +37,7 @@ private:
     Problems why_not(const Job& job, const std::string& path);
     Outcome hand_out_or_report(const WorkOrder& order, Console& console) const;
     Outcome hand_out_order(const WorkOrder& order, Console& console) const;
+    std::vector<Document> documents_of(const WorkOrder& order) const;
     void show_progress(std::size_t done, Console& console) const;
 
     const JobAnswers& answers_;

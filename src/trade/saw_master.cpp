@@ -1,72 +1,139 @@
 #include "shaftcut/trade/saw_master.hpp"
 
+#include <Clp_C_Interface.h>
+#include <dlfcn.h>
+
 #include <algorithm>
-#include <ClpEventHandler.hpp>
-#include <ClpSimplex.hpp>
+#include <array>
+#include <limits>
+#include <stdexcept>
+#include <string>
 
 namespace shaftcut::saw {
 
 namespace {
 
 constexpr double tolerance = 1e-9;  // a hundredth of the library's own: a proof can hang on a millionth of a bar
+constexpr double unlimited = std::numeric_limits<double>::max();  // as the library has it
 
-// Stops the simplex method when time is up. The library's own limit counts processor time.
-class StopInTime final : public ClpEventHandler {
-public:
-    explicit StopInTime(const SawWatch& watch) : watch_(&watch) {}
-
-    int event(Event which) override
+// The library's functions. It is loaded when the first plan needs it, not with the program: with it come LAPACK and the Fortran
+// runtime, whose hooks in printf slow every document by a sixth and whose loading is a quarter of the program's start
+// (docs/performance.md).
+struct Clp {
+    static const Clp& loaded()
     {
-        if (which != endOfIteration || ++iterations_ % iterations_between_asking != 0 || watch_->seconds_left() > 0) return go_on;
-        return stop_here;
+        static const Clp library;
+        return library;
     }
 
-    ClpEventHandler* clone() const override { return new StopInTime(*this); }
+    void* const handle = dlopen("libClp.so.1", RTLD_NOW | RTLD_LOCAL);
 
-private:
-    static constexpr int go_on = -1;
-    static constexpr int stop_here = 5;  // becomes the status of the solution
-    static constexpr int iterations_between_asking = 16;
+    template <class Function>
+    Function* find(const char* name) const
+    {
+        void* const found = handle ? dlsym(handle, name) : nullptr;
+        if (!found) throw std::runtime_error(std::string("saw plans need the library CLP: ") + dlerror());
+        return reinterpret_cast<Function*>(found);
+    }
 
-    const SawWatch* watch_;
-    int iterations_ = 0;
+    decltype(Clp_newModel)* const new_model = find<decltype(Clp_newModel)>("Clp_newModel");
+    decltype(Clp_deleteModel)* const delete_model = find<decltype(Clp_deleteModel)>("Clp_deleteModel");
+    decltype(Clp_setLogLevel)* const set_log_level = find<decltype(Clp_setLogLevel)>("Clp_setLogLevel");
+    decltype(Clp_scaling)* const scaling = find<decltype(Clp_scaling)>("Clp_scaling");
+    decltype(Clp_setDualTolerance)* const set_dual_tolerance = find<decltype(Clp_setDualTolerance)>("Clp_setDualTolerance");
+    decltype(Clp_setPrimalTolerance)* const set_primal_tolerance = find<decltype(Clp_setPrimalTolerance)>("Clp_setPrimalTolerance");
+    decltype(Clp_setMaximumIterations)* const set_maximum_iterations = find<decltype(Clp_setMaximumIterations)>("Clp_setMaximumIterations");
+    decltype(Clp_setMaximumSeconds)* const set_maximum_seconds = find<decltype(Clp_setMaximumSeconds)>("Clp_setMaximumSeconds");
+    decltype(Clp_addRows)* const add_rows = find<decltype(Clp_addRows)>("Clp_addRows");
+    decltype(Clp_addColumns)* const add_columns = find<decltype(Clp_addColumns)>("Clp_addColumns");
+    decltype(Clp_chgRowLower)* const change_row_lower = find<decltype(Clp_chgRowLower)>("Clp_chgRowLower");
+    decltype(Clp_chgRowUpper)* const change_row_upper = find<decltype(Clp_chgRowUpper)>("Clp_chgRowUpper");
+    decltype(Clp_chgColumnUpper)* const change_column_upper = find<decltype(Clp_chgColumnUpper)>("Clp_chgColumnUpper");
+    decltype(Clp_primal)* const primal = find<decltype(Clp_primal)>("Clp_primal");
+    decltype(Clp_dual)* const dual = find<decltype(Clp_dual)>("Clp_dual");
+    decltype(Clp_objectiveValue)* const objective_value = find<decltype(Clp_objectiveValue)>("Clp_objectiveValue");
+    decltype(Clp_getRowPrice)* const row_price = find<decltype(Clp_getRowPrice)>("Clp_getRowPrice");
+    decltype(Clp_getColSolution)* const column_solution = find<decltype(Clp_getColSolution)>("Clp_getColSolution");
 };
+
+// The simplex method's answers.
+constexpr int optimal = 0, stopped = 3;
+// How much time is left is asked between so many iterations, as the library's own limit counts processor time. To stop more often would
+// lose the prices that the dual method's choice of rows hangs on.
+constexpr int iterations_between_asking = 3000;
 
 }  // namespace
 
+// Rows: the first sizes, the bars, then sizes as they were added.
 struct Master::Program {
-    const Model& model;
-    Aim aim;
-    double unit = 1;  // of the objective
-    ClpSimplex simplex{};
-    bool columns_added = false;
-    int first_bar = 0;                     // row of the first bar
-    std::vector<int> size_rows{};          // of each size
-    std::vector<int> pattern_columns{};    // of each pattern
-
-    void add_size(std::int64_t size, int row)
+    Program(const Model& of, Aim what) : model(of), aim(what)
     {
-        size_rows.push_back(row);
-        const double one = 1.0;
-        if (aim == Aim::least_shortage) simplex.addColumn(1, &row, &one, 0.0, COIN_DBL_MAX, static_cast<double>(size) / unit);
+        for (const BarKind& bar : model.bars) unit = std::max(unit, static_cast<double>(aim == Aim::least_cost ? bar.cost : bar.capacity));
+        clp.set_log_level(simplex, 0);
+        clp.scaling(simplex, 0);
+        clp.set_dual_tolerance(simplex, tolerance);
+        clp.set_primal_tolerance(simplex, tolerance);
     }
+    Program(const Program&) = delete;
+    Program& operator=(const Program&) = delete;
+    ~Program() { clp.delete_model(simplex); }
+
+    int add_row(double least)
+    {
+        const std::array<CoinBigIndex, 2> empty{};
+        clp.add_rows(simplex, 1, nullptr, nullptr, empty.data(), nullptr, nullptr);
+        row_lower.push_back(least);
+        row_upper.push_back(unlimited);
+        return static_cast<int>(row_lower.size()) - 1;
+    }
+
+    // Column c holds elements and their rows from starts[c] to starts[c + 1].
+    void add_columns(const std::vector<double>& costs, const std::vector<CoinBigIndex>& starts, const std::vector<int>& rows, const std::vector<double>& elements)
+    {
+        clp.add_columns(simplex, static_cast<int>(costs.size()), nullptr, nullptr, costs.data(), starts.data(), rows.data(), elements.data());
+        column_upper.resize(column_upper.size() + costs.size(), unlimited);
+    }
+
+    void add_size(std::int64_t size)
+    {
+        size_rows.push_back(add_row(0.0));
+        if (aim == Aim::least_shortage) add_columns({static_cast<double>(size) / unit}, {0, 1}, {size_rows.back()}, {1.0});
+    }
+
+    // False: infeasible, or time is up.
+    bool solve(const SawWatch& watch)
+    {
+        clp.change_row_lower(simplex, row_lower.data());
+        clp.change_row_upper(simplex, row_upper.data());
+        clp.change_column_upper(simplex, column_upper.data());
+        const auto method = columns_added ? clp.primal : clp.dual;
+        columns_added = false;
+        clp.set_maximum_iterations(simplex, iterations_between_asking);
+        int ended = stopped;
+        for (double left = watch.seconds_left(); ended == stopped && left > 0; left = watch.seconds_left()) {
+            clp.set_maximum_seconds(simplex, left);
+            ended = method(simplex, 0);
+        }
+        return ended == optimal;
+    }
+
+    const Clp& clp = Clp::loaded();
+    Clp_Simplex* const simplex = clp.new_model();
+    const Model& model;
+    const Aim aim;
+    double unit = 1;  // of the objective
+    bool columns_added = false;
+    int first_bar = 0;                   // row of the first bar
+    std::vector<int> size_rows{};        // of each size
+    std::vector<int> pattern_columns{};  // of each pattern
+    std::vector<double> row_lower{}, row_upper{}, column_upper{};  // the library takes them whole, before it solves
 };
 
-Master::Master(const Model& model, Aim aim) : program_(new Program{model, aim})
+Master::Master(const Model& model, Aim aim) : program_(new Program(model, aim))
 {
-    std::int64_t unit = 1;
-    for (const BarKind& bar : model.bars) unit = std::max(unit, aim == Aim::least_cost ? bar.cost : bar.capacity);
-    program_->unit = static_cast<double>(unit);
-    ClpSimplex& simplex = program_->simplex;
-    simplex.setLogLevel(0);
-    simplex.scaling(0);
-    simplex.setDualTolerance(tolerance);
-    simplex.setPrimalTolerance(tolerance);
-    program_->first_bar = static_cast<int>(model.sizes.size());
-    const int rows = program_->first_bar + static_cast<int>(model.bars.size());
-    simplex.resize(rows, 0);
-    for (int i = 0; i < rows; ++i) simplex.setRowBounds(i, -COIN_DBL_MAX, COIN_DBL_MAX);
-    for (int i = 0; i < program_->first_bar; ++i) program_->add_size(model.sizes[static_cast<std::size_t>(i)].size, i);
+    for (const CutSize& size : model.sizes) program_->add_size(size.size);
+    program_->first_bar = static_cast<int>(program_->row_lower.size());
+    for (std::size_t k = 0; k < model.bars.size(); ++k) program_->add_row(-unlimited);
     set_wanted(wanted(model));
     set_bars(available(model));
 }
@@ -75,10 +142,8 @@ Master::~Master() = default;
 
 void Master::add_sizes()
 {
-    for (std::size_t i = program_->size_rows.size(); i < program_->model.sizes.size(); ++i) {
-        program_->simplex.addRow(0, nullptr, nullptr, 0.0, COIN_DBL_MAX);
-        program_->add_size(program_->model.sizes[i].size, program_->simplex.numberRows() - 1);
-    }
+    const std::vector<CutSize>& sizes = program_->model.sizes;
+    for (std::size_t i = program_->size_rows.size(); i < sizes.size(); ++i) program_->add_size(sizes[i].size);
 }
 
 void Master::add(const Pattern& pattern)
@@ -102,9 +167,9 @@ void Master::add_all(const std::vector<Pattern>& patterns, std::size_t from)
         elements.push_back(1.0);
         starts.push_back(static_cast<CoinBigIndex>(rows.size()));
         costs.push_back(program_->aim == Aim::least_cost ? static_cast<double>(program_->model.bars[pattern.bar].cost) / program_->unit : 0.0);
-        program_->pattern_columns.push_back(program_->simplex.numberColumns() + static_cast<int>(p - from));
+        program_->pattern_columns.push_back(static_cast<int>(program_->column_upper.size() + (p - from)));
     }
-    program_->simplex.addColumns(static_cast<int>(costs.size()), nullptr, nullptr, costs.data(), starts.data(), rows.data(), elements.data());
+    program_->add_columns(costs, starts, rows, elements);
     program_->columns_added = true;
 }
 
@@ -116,37 +181,32 @@ std::size_t Master::columns() const
 void Master::set_wanted(const Counts& counts)
 {
     for (std::size_t i = 0; i < counts.size(); ++i)
-        program_->simplex.setRowLower(program_->size_rows[i], static_cast<double>(counts[i]));
+        program_->row_lower[static_cast<std::size_t>(program_->size_rows[i])] = static_cast<double>(counts[i]);
 }
 
 void Master::set_bars(const Counts& available)
 {
     for (std::size_t k = 0; k < available.size(); ++k)
-        program_->simplex.setRowUpper(program_->first_bar + static_cast<int>(k), static_cast<double>(available[k]));
+        program_->row_upper[static_cast<std::size_t>(program_->first_bar) + k] = static_cast<double>(available[k]);
 }
 
 void Master::allow(std::size_t column, bool allowed)
 {
-    program_->simplex.setColumnUpper(program_->pattern_columns[column], allowed ? COIN_DBL_MAX : 0.0);
+    program_->column_upper[static_cast<std::size_t>(program_->pattern_columns[column])] = allowed ? unlimited : 0.0;
 }
 
 MasterAnswer Master::solve(const SawWatch& watch)
 {
-    ClpSimplex& simplex = program_->simplex;
-    const StopInTime stop(watch);
-    simplex.passInEventHandler(&stop);
-    if (program_->columns_added) simplex.primal();
-    else simplex.dual();
-    program_->columns_added = false;
     MasterAnswer answer;
-    answer.solved = simplex.status() == 0;
+    answer.solved = program_->solve(watch);
     if (!answer.solved) return answer;
-    answer.objective = simplex.objectiveValue();
-    const double* duals = simplex.getRowPrice();
+    const Clp& clp = program_->clp;
+    answer.objective = clp.objective_value(program_->simplex);
+    const double* duals = clp.row_price(program_->simplex);
     for (const int row : program_->size_rows) answer.prices.push_back(std::max(0.0, duals[row]));
     for (std::size_t k = 0; k < program_->model.bars.size(); ++k)
         answer.bar_prices.push_back(std::max(0.0, -duals[static_cast<std::size_t>(program_->first_bar) + k]));
-    const double* amounts = simplex.getColSolution();
+    const double* amounts = clp.column_solution(program_->simplex);
     for (const int column : program_->pattern_columns) answer.amounts.push_back(amounts[column]);
     return answer;
 }
