@@ -26,6 +26,33 @@ std::string closed_words(const WorkOrder& order, const PerEach<Reference, Length
     return at_cross(order, closed[stated], stated) + " = " + at_cross(order, closed[other], other);
 }
 
+// "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm, INNER crosses": what the steps refer to.
+std::string positions_words(const WorkOrder& order)
+{
+    std::string text = order.fit.shortest ? "Shortest " + printed(order, order.fit.shortest->value, Toward::down) + ", longest " : "Longest ";
+    std::string between;
+    for (const Range range : all_ranges)
+        if (const auto& length = order.fit.longest[range]) {
+            text += between + to_word(range) + " " + printed(order, length->value, Toward::up);
+            between = ", ";
+        }
+    return text + (order.reading.has_wide_angle ? ", INNER crosses" : "");
+}
+
+// What is not to be missed, wherever there is room for it.
+std::string to_be_read(const WorkOrder& order)
+{
+    const auto count = [&](CheckResult result) {
+        return std::count_if(order.checks.begin(), order.checks.end(), [&](const Check& check) { return check.result == result; });
+    };
+    const auto warnings = count(CheckResult::warn), unchecked = count(CheckResult::not_checked);
+    if (warnings + unchecked == 0) return {};
+    std::string text;
+    if (warnings > 0) text = std::to_string(warnings) + (warnings == 1 ? " WARNING" : " WARNINGS");
+    if (unchecked > 0) text += (text.empty() ? "" : ", ") + std::to_string(unchecked) + " NOT CHECKED";
+    return text + ": read before you " + (order.verdict == Verdict::cut ? "saw" : "fit it");
+}
+
 }  // namespace
 
 double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
@@ -41,6 +68,9 @@ double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
     double y = canvas.paragraph({x, room.y - 1}, width, order.shaft_title, lettering::name);
     y = canvas.paragraph({x, y}, width, "Closed now: " + closed_words(order, order.reading.closed_at), lettering::note);
     if (order.verdict == Verdict::cut) y = canvas.paragraph({x, y}, width, "After the cut: " + closed_words(order, order.cut->closed_at), lettering::note);
+    if (refused) return std::max(room.y + height + 0.5, y);
+    y = canvas.paragraph({x, y}, width, positions_words(order), lettering::note);
+    if (const std::string alarm = to_be_read(order); !alarm.empty()) y = canvas.paragraph({x, y}, width, alarm, lettering::strong);
     return std::max(room.y + height + 0.5, y);
 }
 

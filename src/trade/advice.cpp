@@ -14,12 +14,22 @@ bool any_unreadable(const CheckInput& input)
     return std::any_of(input.fits.begin(), input.fits.end(), [](const FitReading& fit) { return !fit.unreadable.empty(); });
 }
 
+// Whether lengths and something else failed, so that no one way out cures all.
+bool failed_in_two_kinds(const std::vector<Check>& checks)
+{
+    const auto any = [&](bool lengths) {
+        return std::any_of(checks.begin(), checks.end(), [&](const Check& check) { return check.result == CheckResult::fail && is_mended_by_lengths(check.id) == lengths; });
+    };
+    return any(true) && any(false);
+}
+
 }  // namespace
 
 std::vector<std::string> ways_out(const CheckInput& input, const std::vector<Check>& checks)
 {
     std::vector<std::string> ways;
     if (!any_failed(checks)) return ways;
+    if (failed_in_two_kinds(checks) && !failed(checks, CheckId::consistency)) ways.emplace_back("Each failed check must be put right: no one of the ways below cures all of them.");
     if (!input.stops)
         ways.emplace_back("Measure both half lengths, from the inner cross to the tube's free end, and write them into the job.");
     if (any_unreadable(input))

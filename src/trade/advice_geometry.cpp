@@ -46,6 +46,9 @@ std::optional<ShaftLimits> broken_limits(const CheckInput& input, const std::vec
     return limits;
 }
 
+// What must be cut with another movement is not known before it is worked out.
+constexpr const char* would_serve = "This shaft, cut if its new sheet says so, would serve ";
+
 std::string movement_text(const char* name, Angle served, Angle now)
 {
     return std::string("a ") + name + " of " + figure(Angle::millidegrees(served.mdeg() / 100 * 100)) + "° (now " + figure(now) + "°)";
@@ -55,7 +58,7 @@ std::string movement_text(const char* name, Angle served, Angle now)
 std::optional<std::string> movement_way(const Trailed& machine, const HitchShaft& shaft, Range range, const ShaftLimits& limits)
 {
     const TrailedRange& whole = *machine.ranges[range];
-    const std::string start = std::string("This shaft would serve ") + positions_of()[range] + " up to ";
+    const std::string start = std::string(would_serve) + positions_of()[range] + " up to ";
     if (const auto turn = movement_served(machine, shaft, whole, limits, Movement::turn))
         return start + movement_text("turn", *turn, whole.turn.value) + ", pitch and roll as stated.";
     if (const auto pitch = movement_served(machine, shaft, whole, limits, Movement::pitch))
@@ -74,7 +77,7 @@ std::optional<std::string> lift_way(const CheckInput& input, const Mounted& mach
     if (served.down_to) way += (way.empty() ? "" : ", or ") + ("lowered from " + text(whole.highest.value, Toward::nearest)) + " down to " +
                                text(*served.down_to, Toward::up) + " (now " + text(whole.lowest.value, Toward::nearest) + ")";
     if (way.empty()) return std::nullopt;
-    return std::string("This shaft would serve ") + positions_of()[range] + " with the lower hitch point " + way + ".";
+    return std::string(would_serve) + positions_of()[range] + " with the lower hitch point " + way + ".";
 }
 
 // The fit as it would be with another machine; its tolerances are taken to stay.
@@ -121,7 +124,7 @@ std::optional<std::string> pin_way(const CheckInput& input, std::size_t index, c
     if (!trial || !serves_with(input, index, *trial)) return std::nullopt;
     const bool rearwards = *move > Length();
     return "With the pin moved " + figure_with_millimetres(rearwards ? *move : -*move, input.units, Toward::up) + (rearwards ? " rearwards" : " forwards") +
-           " along the drawbar, the machine with it, it would serve all ranges as stated.";
+           " along the drawbar, the machine with it, it would serve all ranges as stated, cut if its new sheet says so.";
 }
 
 void add_ways(std::vector<std::string>& ways, const CheckInput& input, const std::vector<Check>& checks, std::size_t index)

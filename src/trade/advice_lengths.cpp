@@ -6,16 +6,19 @@
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
-namespace {
 
-// The checks that other lengths could mend.
-constexpr std::array length_checks{CheckId::closing_clearance, CheckId::overlap_working, CheckId::overlap_turning,
-                                   CheckId::overlap_standing,  CheckId::tube_left,       CheckId::shortening_allowed,
-                                   CheckId::guard_clearance,   CheckId::guard_cover};
+bool is_mended_by_lengths(CheckId id)
+{
+    static constexpr std::array ids{CheckId::closing_clearance, CheckId::overlap_working,    CheckId::overlap_turning, CheckId::overlap_standing,
+                                    CheckId::tube_left,         CheckId::shortening_allowed, CheckId::guard_clearance, CheckId::guard_cover};
+    return std::find(ids.begin(), ids.end(), id) != ids.end();
+}
+
+namespace {
 
 bool any_length_failed(const std::vector<Check>& checks)
 {
-    return std::any_of(length_checks.begin(), length_checks.end(), [&](CheckId id) { return failed(checks, id); });
+    return std::any_of(checks.begin(), checks.end(), [](const Check& check) { return check.result == CheckResult::fail && is_mended_by_lengths(check.id); });
 }
 
 // Another shaft or other positions, tried by the same rules.
@@ -111,23 +114,28 @@ std::optional<std::string> longest_served(const CheckInput& input, const Check& 
     static constexpr std::array positions{"usual working position", "position with the PTO turning", "position with the PTO stopped"};
     const std::string position = positions[static_cast<std::size_t>(range)];
     const Length greatest = input.plan->half[Tube::inner] + input.plan->half[Tube::outer] - Length::micrometres(*check.limit);
-    if (clearly_below(greatest, input.fit.shortest->value))
-        return "With the shortest position as it is, this shaft has too little overlap for any " + position + ".";
-    return "With the shortest position as it is, this shaft can serve no " + position + " longer than " + position_text(input, greatest, Toward::down) + ".";
+    const std::string start = std::string("With the shortest position as it is, this shaft") + (nothing_to_cut(*input.plan) ? "" : ", cut for it,");
+    if (clearly_below(greatest, input.fit.shortest->value)) return start + " has too little overlap for any " + position + ".";
+    return start + " can serve no " + position + " longer than " + position_text(input, greatest, Toward::down) + ".";
+}
+
+Trial try_shortest(const CheckInput& input, Length shortest)
+{
+    return try_lengths(input, input.reading.shaft, with_shortest(input.fit, shortest));
 }
 
 std::optional<Length> shortest_that_serves(const CheckInput& input)
 {
-    return least_serving(input.fit.shortest->value, least_longest(input), [&](Length shortest) {
-        return try_lengths(input, input.reading.shaft, with_shortest(input.fit, shortest)).serves;
-    });
+    return least_serving(input.fit.shortest->value, least_longest(input), [&](Length shortest) { return try_shortest(input, shortest).serves; });
 }
 
 std::string shortest_served(const CheckInput& input, std::optional<Length> least)
 {
     if (!least) return "Raising the shortest position does not make this shaft serve the longest lengths.";
-    return "With the longest lengths as they are, this shaft serves if the shortest position" + std::string(input.fits.size() > 1 ? " of every tractor" : "") +
-           " is raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, Toward::nearest) + ").";
+    const std::string start = "With the longest lengths as they are, this shaft would serve " +
+                              std::string(try_shortest(input, *least).cuts ? "once cut as a new sheet says" : "uncut");
+    return start + " if the shortest position" + (input.fits.size() > 1 ? " of every tractor" : "") +
+           " were raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, Toward::down) + ").";
 }
 
 // A new shaft is tried without a lubrication hole, for where it would be is not known.
@@ -154,8 +162,8 @@ std::optional<std::string> series_lengths(const CheckInput& input)
     const std::string from = !input.reading.has_wide_angle ? "" : reference == Reference::outer_cross ? " (from the outer cross)" : " (from the inner cross)";
     const std::string lengths = "series " + input.series->name + "'s closed lengths" + from;
     if (as_is.empty() && after_cut.empty()) return "None of " + lengths + " serves.";
-    std::string text = "Of " + lengths;
-    if (!as_is.empty()) text += " " + listed(as_is, "and") + (as_is.size() == 1 ? " fits" : " fit") + " as it is";
+    std::string text = "Of new shafts of " + lengths + ",";
+    if (!as_is.empty()) text += " " + listed(as_is, "and") + (as_is.size() == 1 ? " fits as it is" : " fit as they are");
     if (!after_cut.empty()) text += (as_is.empty() ? " " : "; ") + listed(after_cut, "and") + (after_cut.size() == 1 ? " serves" : " serve") + " after a cut";
     return text + hole_condition(input) + ".";
 }
@@ -186,9 +194,7 @@ std::string shaft_to_order(const CheckInput& input, std::optional<Length> least_
     const Length asked = input.fit.shortest->value;
     const auto shaft = longest_shaft(input, asked);
     if (shaft && try_lengths(input, *shaft, input.fit).serves)
-        return "To order: a new shaft of closed length " + closed_text(input, shaft->closed.value) + ", with an inner half of " +
-               text_of(input, shaft->halves[Tube::inner].length->value, Toward::down) + " and an outer half of " +
-               text_of(input, shaft->halves[Tube::outer].length->value, Toward::down) + hole_condition(input) + ".";
+        return "To order: a new shaft of closed length " + closed_text(input, shaft->closed.value) + hole_condition(input) + ".";
     const std::string none = (input.series ? "No new shaft of series " + input.series->name : std::string("No new shaft with this one's yokes")) +
                              " serves these positions";
     const auto least = least_serving(asked, least_longest(input), [&](Length shortest) {

@@ -66,15 +66,21 @@ bool guard_unmeasured(const WorkOrder& order)
     return !order.reading.shaft.halves[Tube::inner].guard || !order.reading.shaft.halves[Tube::outer].guard;
 }
 
+bool is_unchecked(const WorkOrder& order, CheckId id)
+{
+    return order.cut && order.checks[static_cast<std::size_t>(id)].result == CheckResult::not_checked;
+}
+
 void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
 {
     const CutPlan& plan = order.cut->plan;
     if (order.stops->agreement != ClosedAgreement::agrees) steps.emplace_back("Find out why it does not close as its halves say; measure again.");
     steps.emplace_back("Mark the phase along both tubes, then part the shaft.");
-    steps.emplace_back("Both halves as long as \"was\" says? If not, stop.");
+    steps.emplace_back("Closed length and both halves as stated? If not, stop.");
     steps.emplace_back("Mark the cuts from the free ends; check what is kept.");
     steps.emplace_back("At the shortest position hold the halves side by side: do the cuts look right? If not, stop.");
     if (guard_unmeasured(order)) steps.emplace_back("Confirm the cut of the guard that was not measured.");
+    if (is_unchecked(order, CheckId::tube_left)) steps.emplace_back("Compare what is kept with the least that the maker allows.");
     if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Take the end stop off the tube to be sawn.");
     if (any(plan.guard_cut)) steps.push_back(saw_step(order, plan.guard_cut, "guard"));
     if (any(plan.cut)) steps.push_back(saw_step(order, plan.cut, "drive"));
@@ -124,8 +130,9 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
 {
     for (const FitReading& fit : order.fits) {
         const bool converted = fit.reaches[End::tractor].bends() || fit.reaches[End::implement].bends();
+        const bool as_worked_with = fit.reference == Reference::inner_cross && fit.between == Between::crosses;
         const bool says_reference = order.reading.has_wide_angle || fit.between == Between::grooves;
-        if (!fit.fit.shortest || !fit.shortest || !fit.longest[Range::turning] || (order.fits.size() == 1 && !says_reference)) continue;
+        if (!fit.fit.shortest || !fit.shortest || !fit.longest[Range::turning] || (order.fits.size() == 1 && as_worked_with)) continue;
         std::string note = fit.tractor.empty() ? "Shortest" : fit.tractor + ": shortest";
         note += " " + length_text(order, fit.shortest->value) + (says_reference ? " " + fit_reference_text(fit) : "");
         if (converted) note += ", " + length_text(order, fit.fit.shortest->value) + " between the inner crosses";
@@ -140,10 +147,10 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
 // What the fitter does by hand where a check could not be made.
 void add_unchecked_notes(std::vector<std::string>& notes, const WorkOrder& order)
 {
-    const auto unchecked = [&](CheckId id) { return order.cut && order.checks[static_cast<std::size_t>(id)].result == CheckResult::not_checked; };
-    if (unchecked(CheckId::guard_clearance)) notes.emplace_back("By hand, for the guard clearance: push fully together; the guards must not meet before the tubes.");
-    if (unchecked(CheckId::guard_cover)) notes.emplace_back("By hand, for the guard cover: at the longest position no bare tube may show.");
-    if (unchecked(CheckId::tube_left)) notes.emplace_back("By hand, for the tube left: compare with the least that the maker allows.");
+    if (is_unchecked(order, CheckId::guard_clearance)) notes.emplace_back("By hand, for the guard clearance: push fully together; the guards must not meet before the tubes.");
+    if (is_unchecked(order, CheckId::guard_cover)) notes.emplace_back("By hand, for the guard cover: at the longest position no bare tube may show.");
+    // A step where the tube is sawn.
+    if (is_unchecked(order, CheckId::tube_left) && order.verdict == Verdict::fits) notes.emplace_back("By hand, for the tube left: compare with the least that the maker allows.");
 }
 
 // The saw's tolerance beside the general one for the shortest of the lengths that are sawn.
@@ -195,7 +202,8 @@ std::vector<std::string> notes_for(const WorkOrder& order)
         notes.emplace_back("A guard was not measured: its cut is that of its tube. Confirm it by holding the halves side by side.");
     const auto& halves = order.reading.shaft.halves;
     if (order.stops && (!halves[Tube::inner].measured || !halves[Tube::outer].measured))
-        notes.emplace_back("A half was not measured: its length follows from the closed length and the other half's shoulder. Measure it before sawing.");
+        notes.push_back("A half was not measured: its length follows from the closed length and the other half's shoulder." +
+                           std::string(order.verdict == Verdict::cut ? " Measure it before sawing." : ""));
     add_unchecked_notes(notes, order);
     if (order.verdict == Verdict::cut) add_tolerance_note(notes, order);
     return notes;

@@ -158,6 +158,28 @@ TEST_CASE("a refused sheet holds none of the figures that the cut would have had
             }
 }
 
+TEST_CASE("the first sheet has the positions that the steps refer to, and says what is to be read before the saw")
+{
+    for (const SheetCase& one : sheet_cases()) {
+        INFO(one.name);
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::vector<Page> first{draw_cut_sheet(one.order, paper).front()};
+            const auto count = [&](CheckResult result) {
+                return std::count_if(one.order.checks.begin(), one.order.checks.end(), [&](const Check& check) { return check.result == result; });
+            };
+            const bool refused = one.order.verdict == Verdict::refused;
+            const bool warned = count(CheckResult::warn) > 0, unchecked = count(CheckResult::not_checked) > 0;
+            CHECK(contains(first, ": read before you ") == (!refused && (warned || unchecked)));
+            if (refused) continue;
+            if (warned) CHECK(contains(first, std::to_string(count(CheckResult::warn)) + " WARNING"));
+            if (unchecked) CHECK(contains(first, std::to_string(count(CheckResult::not_checked)) + " NOT CHECKED"));
+            CHECK(contains(first, "Shortest " + figure_with_unit(one.order.fit.shortest->value, one.order.units, Toward::down) + ", longest "));
+        }
+    }
+    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front();
+    CHECK(contains({first}, "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm"));
+}
+
 TEST_CASE("a tube that is not cut says so and has no waste")
 {
     const std::vector<Page> pages = draw_cut_sheet(worked_in(fits_job(), Units::mm), Paper::a4);
