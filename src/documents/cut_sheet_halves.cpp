@@ -78,7 +78,8 @@ std::string dimension_text(const WorkOrder& order, const TubeView& view)
     const std::string origin = view.measured ? "was " : "worked out: ";
     if (!view.kept) return what + before + (view.measured ? " as measured" : ", worked out");
     if (!view.comes_off()) return what + before + ", stays";
-    return what + printed(order, *view.kept, Toward::down) + "  (" + origin + figure(*view.before, order.units) + ")";
+    // Down like what is kept, so that in inches too what was less what is cut is what is kept.
+    return what + printed(order, *view.kept, Toward::down) + "  (" + origin + figure(*view.before, order.units, Toward::down) + ")";
 }
 
 void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const WorkOrder& order, const TubeView& view)

@@ -19,7 +19,7 @@ std::string half_name(const WorkOrder& order, Tube tube)
 
 std::string limit_length(const WorkOrder& order, Limit limit)
 {
-    return length_text(order, order.limits.length(limit));
+    return figure_with_millimetres(order.limits.length(limit), order.units, Toward::up);
 }
 
 bool any(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() || cut[Tube::outer] != Length(); }

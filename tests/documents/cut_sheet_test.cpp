@@ -3,6 +3,7 @@
 #include "documents/page_checks.hpp"
 #include "documents/sheet_cases.hpp"
 #include "shaftcut/documents/font.hpp"
+#include "shaftcut/words/parse.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
 
@@ -37,6 +38,9 @@ void on_every_page(const Look& look)
             }
         }
 }
+
+// "574 mm", "22-1/2 in" read again.
+Length printed_length(const std::string& text) { return std::get<Length>(parse_length(text, Units::mm)); }
 
 const Text* find(const Page& page, const std::string& words)
 {
@@ -178,6 +182,30 @@ TEST_CASE("the first sheet has the positions that the steps refer to, and says w
     }
     const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front();
     CHECK(contains({first}, "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm"));
+}
+
+TEST_CASE("in inches as in millimetres what a tube was, less what comes off, is what is kept")
+{
+    int compared = 0;
+    for (const SheetCase& one : sheet_cases()) {
+        if (one.order.verdict != Verdict::cut) continue;
+        const CutPlan& plan = one.order.cut->plan;
+        for (const Text& text : texts_of(draw_cut_sheet(one.order, Paper::a4).front())) {
+            // "tube 22-1/2 in (was 26-1/4)"
+            const std::size_t was = text.text.find(" (was ");
+            if (was == std::string::npos) continue;
+            INFO(one.name << ": " << text.text);
+            const bool guard = text.text.starts_with("guard ");
+            const Length kept = printed_length(text.text.substr(guard ? 6 : 5, was - (guard ? 6 : 5)));
+            const Length before = printed_length(text.text.substr(was + 6, text.text.size() - was - 7) + " " + unit_word(one.order.units));
+            const auto& cuts = guard ? plan.guard_cut : plan.cut;
+            // Each printed to its micrometre.
+            const auto is_cut = [&](Tube tube) { return std::abs((before - kept - cuts[tube]).um()) <= 2; };
+            CHECK((is_cut(Tube::inner) || is_cut(Tube::outer)));
+            ++compared;
+        }
+    }
+    CHECK(compared > 40);
 }
 
 TEST_CASE("a tube that is not cut says so and has no waste")
