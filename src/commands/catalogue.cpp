@@ -31,6 +31,13 @@ std::string series_text(const Series& series, Units units)
     return text + fmt::format("  closed, {}    {}\n", unit_word(units), listed(lengths, "and"));
 }
 
+CommonOptionTexts listing_texts()
+{
+    CommonOptionTexts texts;
+    texts.default_units = "mm";
+    return texts;
+}
+
 class CatalogueCommand final : public Command {
 public:
     std::string set_up(const std::vector<std::string>& arguments) override
@@ -60,13 +67,6 @@ public:
     }
 
 private:
-    static CommonOptionTexts listing_texts()
-    {
-        CommonOptionTexts texts;
-        texts.default_units = "mm";
-        return texts;
-    }
-
     CommonOptionTexts texts_ = listing_texts();
     boost::program_options::options_description described_ = listing_options(texts_);
     CommonOptions options_;

@@ -9,15 +9,15 @@
 #include <cerrno>
 #include <chrono>
 #include <cstdio>
-#include <cstring>
 #include <functional>
+#include <system_error>
 #include <thread>
 #include <utility>
 
 namespace shaftcut {
 namespace {
 
-std::string fault_of(const std::string& path, int error) { return path + " could not be written: " + std::strerror(error); }
+std::string fault_of(const std::string& path, int error) { return path + " could not be written: " + std::generic_category().message(error); }
 
 std::string exists_already(const std::string& target) { return target + " exists already: --replace overwrites it"; }
 
