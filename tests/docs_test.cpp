@@ -21,7 +21,7 @@ namespace {
 using Names = std::set<std::string>;
 
 template <class E>
-Names words_of()
+Names word_set()
 {
     return {Words<E>::all.begin(), Words<E>::all.end()};
 }
@@ -100,7 +100,7 @@ TEST_CASE("the man page names every command, option and format, and nothing else
     CHECK(matches(page, std::regex("shaftcut ([a-z]+)\n")) == command_names());
     const std::size_t formats = page.find("--formats \" LIST"), units = page.find("--units mm");
     REQUIRE(units != std::string::npos);
-    CHECK(matches(page.substr(formats, units - formats), std::regex("\n\\.B ([a-z]+)")) == words_of<Format>());
+    CHECK(matches(page.substr(formats, units - formats), std::regex("\n\\.B ([a-z]+)")) == word_set<Format>());
     CHECK(page.find("\"" + run({"--version"}).out.substr(0, run({"--version"}).out.find('\n')) + "\"") != std::string::npos);
 }
 
@@ -118,7 +118,7 @@ TEST_CASE("the completion offers every command, option and format, and nothing e
         INFO(row.name);
         CHECK(completed({row.name, "-"}) == options_of(row));
     }
-    CHECK(completed({"cut", "--formats", ""}) == words_of<Format>());
+    CHECK(completed({"cut", "--formats", ""}) == word_set<Format>());
     CHECK(completed({"cut", "--formats", "pdf,js"}) == Names{"pdf,json"});
     CHECK(completed({"cut", "--units", ""}) == Names{"mm", "in"});
     CHECK(completed({"cut", "--paper", ""}) == Names{"a4", "letter"});
@@ -174,7 +174,7 @@ TEST_CASE("the table of files has every format under the name that its file gets
     for (const char* word : Words<Format>::all) formats += (formats.empty() ? "" : ",") + std::string(word);
     CHECK(run({"cut", "--config", config_folder, "--formats", formats, "--output", folder.path(), sample("plain-cut")}).exit == 0);
     const auto rows = read_markdown("docs/results.md").rows_under("Files");
-    CHECK(first_spans(rows) == words_of<Format>());
+    CHECK(first_spans(rows) == word_set<Format>());
     for (const TableRow& row : rows) {
         const std::string name = code_spans(row.cells[1]).at(0);
         INFO(name);
@@ -198,7 +198,7 @@ TEST_CASE("the table of JSON fields has every field, and no other")
         find_fields(value, fields);
         const std::vector<std::string> spans = code_spans(row.cells[1]);
         for (const std::string& field : fields) CHECK(std::count(spans.begin(), spans.end(), field) > 0);
-        const Names words = with(with(words_of<CheckResult>(), words_of<CheckUnit>()), with(words_of<Verdict>(), {"null"}));
+        const Names words = with(with(word_set<CheckResult>(), word_set<CheckUnit>()), with(word_set<Verdict>(), {"null"}));
         for (const std::string& span : spans) CHECK(fields.count(span) + words.count(span) > 0);
     }
 }

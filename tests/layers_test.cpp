@@ -88,6 +88,23 @@ std::set<std::string> files_including(const std::string& start)
     return files;
 }
 
+// Each test that a comment names, as a path or by its name alone, with the file that names it.
+std::vector<std::pair<std::string, std::string>> tests_named()
+{
+    static const std::regex form(R"(\btests/[a-z_/]*[a-z_]+\.(cpp|hpp|py)\b|\b[a-z_]+_test\b)");
+    std::vector<std::pair<std::string, std::string>> named;
+    for (const char* folder : {"include", "src"})
+        for (const auto& entry : fs::recursive_directory_iterator(root() / folder)) {
+            std::ifstream stream(entry.path());
+            for (std::string line; std::getline(stream, line);) {
+                const std::string comment = line.substr(std::min(line.find("//"), line.size()));
+                for (auto at = std::sregex_iterator(comment.begin(), comment.end(), form); at != std::sregex_iterator(); ++at)
+                    named.emplace_back(fs::relative(entry.path(), root()).generic_string(), at->str());
+            }
+        }
+    return named;
+}
+
 // A header of the standard library has neither a folder nor a suffix.
 bool is_standard(const Include& include) { return include.outside && include.what.find_first_of("/.") == std::string::npos; }
 
@@ -165,4 +182,16 @@ TEST_CASE("public headers and sources are one to one by name")
         INFO(path);
         CHECK(fs::exists(root() / "src" / fs::path(path).replace_extension(".cpp")));
     }
+}
+
+TEST_CASE("every test that a comment of the program names is there")
+{
+    std::set<std::string> there;
+    for (const auto& entry : fs::recursive_directory_iterator(root() / "tests")) there.insert(entry.path().stem().string());
+    const auto named = tests_named();
+    for (const auto& [file, name] : named) {
+        INFO(file << " names " << name);
+        CHECK((name.starts_with("tests/") ? fs::exists(root() / name) : there.count(name) == 1));
+    }
+    CHECK(named.size() > 20);
 }

@@ -5,6 +5,7 @@
 
 #include "commands.hpp"
 #include "shaftcut/commands/configuration.hpp"
+#include "shaftcut/commands/hand_out.hpp"
 #include "shaftcut/commands/options.hpp"
 #include "shaftcut/commands/output.hpp"
 #include "shaftcut/documents/measuring_form.hpp"
@@ -70,10 +71,8 @@ private:
 
     Outcome hand_out(const Document& document, Console& console) const
     {
-        std::error_code error;
-        std::filesystem::create_directories(options_.output, error);
-        const std::string fault = error ? options_.output + " could not be made: " + error.message()
-                                        : write_documents(options_.output, {document}, options_.replace ? Existing::replace : Existing::keep);
+        if (const Outcome outcome = make_folder(options_, console); outcome != Outcome::answered) return outcome;
+        const std::string fault = write_documents(options_.output, {document}, options_.replace ? Existing::replace : Existing::keep);
         if (!fault.empty()) {
             console.err << fault << "\n";
             return Outcome::unwritable;

@@ -8,12 +8,6 @@ namespace shaftcut {
 namespace po = boost::program_options;
 namespace {
 
-template <class E>
-std::vector<std::string> words_of()
-{
-    return {Words<E>::all.begin(), Words<E>::all.end()};
-}
-
 std::string not_one_of(const std::string& option, const std::string& value, const std::vector<std::string>& known)
 {
     const std::string near = nearest_name(value, known);

@@ -44,7 +44,7 @@ void draw_header(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     for (const End end : both_ends) {
         const bool left = end == End::tractor;
-        const Tube tube = end_of(plan.ordered, Tube::inner) == end ? Tube::inner : Tube::outer;
+        const Tube tube = tube_on(plan.ordered, end);
         const std::string carries = std::string(is_wide_angle(plan, end) ? "wide-angle joint" : "standard joint") + ", " + to_word(tube) + " tube";
         const Point at{left ? room.x : room.right(), room.y + 3.7};
         const Rect name = canvas.text(at, end_name(end), lettering::name, left ? Align::left : Align::right);
@@ -120,7 +120,7 @@ void draw_half_lengths(Canvas& canvas, const Halves& halves, const BuildPlan& pl
 {
     double y = halves.tractor.axis() + to_half_lines;
     for (const End end : both_ends) {
-        const Tube tube = end_of(plan.ordered, Tube::inner) == end ? Tube::inner : Tube::outer;
+        const Tube tube = tube_on(plan.ordered, end);
         const Frame& frame = halves.frame(end);
         const double cross = frame.x(halves.inner_cross(end)), free = frame.x(halves.free_end(end));
         const double at_cross = frame.axis() + cross_radius + 0.5, at_end = frame.axis() + outer_tube / 2 + 0.8;

@@ -16,8 +16,6 @@ using cut_sheet::Spacing;
 
 // "3 shafts alike", "1 shaft".
 std::string count_words(const BuildPlan& plan);
-// "OUTER crosses", "INNER cross" of the joint that has two, "crosses" where none has.
-std::string cross_words(const BuildPlan& plan, Reference reference);
 // "860 mm", in inches with the millimetres beside.
 std::string length_text(const BuildPlan& plan, Length length, Toward toward = Toward::nearest);
 // Of a tube as its half's name: "TRACTOR END".
@@ -29,7 +27,6 @@ Blocks operation_blocks(const BuildPlan& plan, Spacing spacing);  // in order, t
 Blocks check_blocks(const BuildPlan& plan, Spacing spacing);
 Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
 Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be
-Block caution_block(const BuildPlan& plan);
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
 double draw_refused(Canvas& canvas, Rect room);  // in the largest words

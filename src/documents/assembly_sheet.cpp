@@ -28,7 +28,7 @@ Rect draw_foot(cut_sheet::Sheets& sheets, const BuildPlan& plan)
     Canvas& canvas = sheets.canvas();
     const Rect room = sheets.room();
     const double entries = room.bottom() - entries_height;
-    const Block cautions = caution_block(plan);
+    const Block cautions = cut_sheet::caution_block(plan.cautions, Spacing::close);
     const double height = cut_sheet::height_of(canvas, room.width, cautions) + cut_sheet::between_lists;
     cut_sheet::place(canvas, {room.x, entries - height, room.width, height}, {cautions});
     draw_entries(canvas, {room.x, entries, room.width, 0}, plan);
@@ -133,7 +133,7 @@ std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper)
 
 DocumentInfo assembly_sheet_info(const BuildPlan& plan)
 {
-    return {"Assembly work order " + plan.order, plan.owner.empty() ? "shaftcut" : plan.owner, plan.shaft_title, "en", "2000-01-01"};
+    return document_info("Assembly work order " + plan.order, plan.owner, plan.shaft_title);
 }
 
 }  // namespace shaftcut

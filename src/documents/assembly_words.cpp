@@ -6,12 +6,8 @@
 namespace shaftcut::assembly_sheet {
 namespace {
 
-std::string spoken(CheckId id)
-{
-    std::string name = to_word(id);
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
-}
+using cut_sheet::add_list;
+using cut_sheet::spoken;
 
 // "closing clearance: pass, 44 mm, worst 42 mm, limit 40 mm".
 std::string made_text(const BuildPlan& plan, const Check& check)
@@ -61,13 +57,6 @@ struct List {
     }
 };
 
-void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false)
-{
-    if (texts.empty()) return;
-    blocks.push_back({Lead::heading, heading});
-    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
-}
-
 // A part of one name with all its places.
 struct Fetched {
     std::string name, places;
@@ -107,13 +96,6 @@ std::vector<std::string> not_made_texts(const BuildPlan& plan)
 std::string count_words(const BuildPlan& plan) { return plan.count == 1 ? "1 shaft" : std::to_string(plan.count) + " shafts alike"; }
 
 bool is_wide_angle(const BuildPlan& plan, End end) { return plan.ordered.ends[end].joint == JointKind::wide_angle; }
-
-std::string cross_words(const BuildPlan& plan, Reference reference)
-{
-    if (!plan.has_wide_angle) return "crosses";
-    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
-    return std::string(reference == Reference::outer_cross ? "OUTER" : "INNER") + (both ? " crosses" : " cross of the wide-angle joint");
-}
 
 std::string length_text(const BuildPlan& plan, Length length, Toward toward) { return figure_with_millimetres(length, plan.units, toward); }
 
@@ -163,13 +145,6 @@ Blocks refusal_blocks(const BuildPlan& plan)
     add_list(blocks, "What could be built", plan.ways_out);
     add_list(blocks, "Notes", plan.notes);
     return blocks;
-}
-
-Block caution_block(const BuildPlan& plan)
-{
-    Block block{Lead::none, "", true, Spacing::close};
-    for (const std::string& caution : plan.cautions) block.text += (block.text.empty() ? "" : " ") + caution;
-    return block;
 }
 
 }  // namespace shaftcut::assembly_sheet

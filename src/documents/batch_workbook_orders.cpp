@@ -34,7 +34,7 @@ constexpr std::array heads{
     Head{"Shoulder, outer, mm", 11}, Head{"Seat, inner, mm", 11}, Head{"Seat, outer, mm", 11}, Head{"Guard shoulder, inner, mm", 11},
     Head{"Guard shoulder, outer, mm", 11}, Head{"Guard seat, inner, mm", 11}, Head{"Guard seat, outer, mm", 11}};
 constexpr int title_rows = 4, first_row = title_rows + 1;
-constexpr double longest_input = 100'000, line_points = 12.5, characters_of_reasons = 46;
+constexpr double longest_input = workbook::longest_input(Units::mm), line_points = 12.5, characters_of_reasons = 46;
 
 // The column of the outer tube stands behind the inner one's.
 Column of(Column inner, Tube tube) { return static_cast<Column>(inner + static_cast<int>(tube)); }

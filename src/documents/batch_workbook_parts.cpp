@@ -44,7 +44,7 @@ Needs needs_of(const Batch& batch)
 
 Worksheet headed(SheetBuilder sheet, const std::vector<const char*>& titles, const std::string& footer)
 {
-    for (std::size_t column = 0; column < titles.size(); ++column) sheet.put(static_cast<int>(column), std::string(titles[column]), style::table_head());
+    sheet.put_heads(titles);
     sheet.end_row(20);
     return sheet.take("&L&9Batch&R&9&A", footer, first_row);
 }

@@ -11,7 +11,6 @@ using workbook::SheetBuilder;
 namespace style = workbook::style;
 
 constexpr int name_columns = 4, value_column = 5, text_columns = 9;
-constexpr double longest_input = 100'000;
 
 // The blade and the trims are the same for every profile.
 const SawOrder* first_order(const Batch& batch)
@@ -26,7 +25,7 @@ std::vector<std::pair<std::string, std::string>> add_inputs(SheetBuilder& sheet,
     const auto add = [&](const char* name, const std::string& label, CellContent value) {
         sheet.put(0, label, style::label(), name_columns);
         sheet.put(value_column, std::move(value), style::input());
-        sheet.allow_numbers(value_column, 0, longest_input, "A length in millimetres, 0 to 100000.");
+        sheet.allow_numbers(value_column, 0, workbook::longest_input(Units::mm), "A length in millimetres, 0 to 100000.");
         names.emplace_back(name, sheet.here(value_column));
         sheet.end_row();
     };

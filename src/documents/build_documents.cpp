@@ -33,7 +33,7 @@ void add_labels(std::vector<Document>& documents, const Batch& batch, Paper pape
     if (count_labels(batch) > most_labels) return;
     const LabelSheets sheets = label_sheets(batch, paper);
     if (sheets.count == 0) return;
-    const DocumentInfo info{"Labels " + batch.name, batch.owner.empty() ? "shaftcut" : batch.owner, "labels for pieces and shafts", "en", "2000-01-01"};
+    const DocumentInfo info = document_info("Labels " + batch.name, batch.owner, "labels for pieces and shafts");
     documents.push_back({labels_name(batch.name), pdf_of(sheets.count, sheets.draw, info)});
 }
 

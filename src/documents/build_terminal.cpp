@@ -26,13 +26,6 @@ std::string lengths_text(const BuildPlan& plan)
     return lines;
 }
 
-std::string check_line(const Check& check, Colour colour)
-{
-    const std::string head = fmt::format("  {:<11}", to_word(check.result));
-    const std::string text = wrapped(head, std::string(to_word(check.id)) + ": " + check.says);
-    return painted(text.substr(0, head.size()), check.result == CheckResult::fail ? "1;31" : "1;33", colour) + text.substr(head.size());
-}
-
 const char* plural(std::int64_t count) { return count == 1 ? "" : "s"; }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "shaftcut/documents/canvas.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace shaftcut {
 namespace {
@@ -11,6 +12,7 @@ constexpr double arrow_length = 3, arrow_width = 1.1, least_inside = 9, past_lin
 // Parts of the capital height that brackets reach above it and descenders below the baseline.
 constexpr double above_caps = 0.06, below_baseline = 0.33;
 
+// Of a horizontal line: towards the right where `towards` is 1, to the left where it is -1.
 void arrow(Canvas& canvas, Point tip, double towards)
 {
     const double back = tip.x - towards * arrow_length;
@@ -63,6 +65,11 @@ double Canvas::width_of(std::string_view text, Lettering lettering) const
     return fonts_.width(fonts_.printable(text), lettering.cap_height, lettering.weight, lettering.stretch);
 }
 
+std::vector<std::string> Canvas::lines_of(std::string_view text, double width, Lettering lettering) const
+{
+    return fonts_.wrap(fonts_.printable(text), lettering.cap_height, lettering.weight, width, lettering.stretch);
+}
+
 Rect Canvas::set(Point at, const std::string& printable, Lettering lettering, Align align, Ink ink, double stretch)
 {
     if (printable.empty()) return {at.x, at.y, 0, 0};
@@ -90,7 +97,7 @@ Rect Canvas::fitted(Point at, double room, std::string_view text, Lettering lett
 double Canvas::paragraph(Point top_left, double width, std::string_view text, Lettering lettering)
 {
     double y = top_left.y;
-    for (const std::string& line : fonts_.wrap(fonts_.printable(text), lettering.cap_height, lettering.weight, width, lettering.stretch)) {
+    for (const std::string& line : lines_of(text, width, lettering)) {
         set({top_left.x, y + lettering.cap_height * 1.2}, line, lettering, Align::left, Ink::black, lettering.stretch);
         y += lettering.pitch();
     }
@@ -110,6 +117,16 @@ void draw_dimension(Canvas& canvas, const DimensionLine& d)
     arrow(canvas, {d.from, d.y}, inside ? -1 : 1);
     arrow(canvas, {d.to, d.y}, inside ? 1 : -1);
     canvas.text({(d.from + d.to) / 2, d.y - 1.3}, d.figure, lettering::figure, Align::centre);
+}
+
+void draw_arrow(Canvas& canvas, Point from, Point tip)
+{
+    const double length = std::hypot(tip.x - from.x, tip.y - from.y);
+    if (length == 0) return;
+    const Point along{(tip.x - from.x) / length, (tip.y - from.y) / length};
+    const Point back{tip.x - along.x * arrow_length, tip.y - along.y * arrow_length};
+    const double half = arrow_width / 2;
+    canvas.shape({tip, {back.x - along.y * half, back.y + along.x * half}, {back.x + along.y * half, back.y - along.x * half}}, 0, Fill::black);
 }
 
 void draw_number(Canvas& canvas, Point centre, int number, Fill fill)

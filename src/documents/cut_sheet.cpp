@@ -103,7 +103,7 @@ Rect draw_foot(Sheets& sheets, const WorkOrder& order)
 {
     const Rect room = sheets.room();
     const double sign_off = room.bottom() - sign_off_height(order);
-    const Block cautions = caution_block(order);
+    const Block cautions = caution_block(order.cautions);
     const double caution_height = height_of(sheets.canvas(), room.width, cautions) + between_lists;
     place(sheets.canvas(), {room.x, sign_off - caution_height, room.width, caution_height}, {cautions});
     draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
@@ -161,8 +161,7 @@ std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper)
 
 DocumentInfo cut_sheet_info(const WorkOrder& order)
 {
-    return {"Cut sheet " + order.order, order.owner.empty() ? "shaftcut" : order.owner, order.shaft_title, "en",
-            order.date.empty() ? "2000-01-01" : order.date};
+    return document_info("Cut sheet " + order.order, order.owner, order.shaft_title, order.date);
 }
 
 }  // namespace shaftcut

@@ -9,15 +9,6 @@ namespace {
 
 constexpr double margin = 10, indent = 5, after_close = 0.15, after_block = 0.45, before_heading = 1.6, before_close_heading = 0.9, continued_height = 5.5;
 
-struct Size {
-    double width, height;
-};
-
-Size size_of(Paper paper)
-{
-    return paper == Paper::a4 ? Size{210, 297} : Size{215.9, 279.4};
-}
-
 Lettering lettering_of(const Block& block)
 {
     if (block.lead == Lead::heading) return block.spacing == Spacing::usual ? lettering::name : block.spacing == Spacing::close ? lettering::close_name : lettering::close_strong;
@@ -50,8 +41,7 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
     constexpr std::size_t most = 30;
     Blocks pieces;
     for (const Block& block : blocks) {
-        const Lettering letters = lettering_of(block);
-        const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block), letters.stretch);
+        const auto lines = canvas.lines_of(block.text, width - indent_of(block), lettering_of(block));
         for (std::size_t i = 0; i < lines.size(); i += most) {
             Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong, block.spacing};
             for (std::size_t j = i + 1; j < std::min(i + most, lines.size()); ++j) piece.text += " " + lines[j];
@@ -78,7 +68,7 @@ Blocks remaining(const Blocks& blocks, std::size_t from)
 double height_of(const Canvas& canvas, double width, const Block& block)
 {
     const Lettering letters = lettering_of(block);
-    const auto lines = canvas.fonts().wrap(canvas.fonts().printable(block.text), letters.cap_height, letters.weight, width - indent_of(block), letters.stretch);
+    const auto lines = canvas.lines_of(block.text, width - indent_of(block), letters);
     return static_cast<double>(lines.size()) * letters.pitch() + after(block) + before(block);
 }
 
@@ -100,15 +90,15 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
 }
 
 Sheets::Sheets(const Fonts& fonts, Heading heading, Paper paper)
-    : fonts_(fonts), heading_(std::move(heading)), width_(size_of(paper).width), height_(size_of(paper).height)
+    : fonts_(fonts), heading_(std::move(heading)), size_(size_of(paper))
 {
-    sheets_.emplace_back(fonts_, width_, height_);
+    sheets_.emplace_back(fonts_, size_.width, size_.height);
     y_ = top_ = draw_title_block(canvas(), room(), heading_) + 2.5;
 }
 
 Rect Sheets::room() const
 {
-    return {margin, margin, width_ - 2 * margin, height_ - 2 * margin};
+    return {margin, margin, size_.width - 2 * margin, size_.height - 2 * margin};
 }
 
 double Sheets::left_over() const
@@ -118,7 +108,7 @@ double Sheets::left_over() const
 
 void Sheets::next()
 {
-    sheets_.emplace_back(fonts_, width_, height_);
+    sheets_.emplace_back(fonts_, size_.width, size_.height);
     y_ = top_ = draw_short_title(canvas(), room(), heading_) + 3;
 }
 

@@ -122,7 +122,7 @@ void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, 
 
 void draw_half_heading(Canvas& canvas, const Frame& frame, const WorkOrder& order, End end)
 {
-    const Tube tube = tube_on(order, end);
+    const Tube tube = tube_on(order.shaft, end);
     const bool wide = order.shaft.ends[end].joint == JointKind::wide_angle;
     const std::string carries = std::string("carries the ") + to_word(tube) + " tube · " + (wide ? "wide-angle joint, two crosses" : "standard joint, one cross");
     const double y = frame.top + 4.3;

@@ -36,7 +36,7 @@ void draw_position(Canvas& canvas, Rect row, const WorkOrder& order, const Posit
     constexpr double outer = 4.6, inner = 2.4, cross = 1.4;
     const CutPlan& plan = order.cut->plan;
     const double left = row.x + cross, right = left + position.length.mm() * scale, axis = row.y + 7.6;
-    const bool inner_left = tube_on(order, End::tractor) == Tube::inner;
+    const bool inner_left = tube_on(order.shaft, End::tractor) == Tube::inner;
     const auto tube = [&](Tube which, double height) {
         const double length = plan.half[which].mm() * scale;
         const double from = (which == Tube::inner) == inner_left ? left : right - length;
@@ -45,7 +45,7 @@ void draw_position(Canvas& canvas, Rect row, const WorkOrder& order, const Posit
     tube(Tube::outer, outer);
     tube(Tube::inner, inner);
     const double overlap = std::min(position.overlap.mm() * scale, right - left);
-    const double start = right - plan.half[tube_on(order, End::implement)].mm() * scale;
+    const double start = right - plan.half[tube_on(order.shaft, End::implement)].mm() * scale;
     if (overlap > 0) canvas.box({std::max(start, left), axis - inner / 2, overlap, inner}, 0, Fill::black);
     for (const double x : {left, right}) canvas.disc({x, axis}, cross, Fill::white, pen::guard);
 }

@@ -29,9 +29,6 @@ struct TubeView {
 TubeView tube_view(const WorkOrder& order, End end, bool guard);
 std::vector<TubeView> tube_views(const WorkOrder& order);  // by number
 
-// The tube that the half on this end carries.
-Tube tube_on(const WorkOrder& order, End end);
-
 std::string verdict_words(Verdict verdict);   // "CUT", "FITS AS IT IS", "DO NOT CUT"
 std::string half_name(End end);               // "TRACTOR HALF"
 std::string cross_name(Reference reference);  // "outer cross"
@@ -42,6 +39,9 @@ std::string printed(const WorkOrder& order, Length length, Toward toward = Towar
 std::string beside(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
 // Both: "3-11/16 in (93.7 mm)".
 std::string printed_with_both(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
+
+// "closing clearance".
+std::string spoken(CheckId id);
 
 // What the title block of a sheet says.
 struct Heading {
@@ -82,9 +82,13 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
 Blocks remaining(const Blocks& blocks, std::size_t from);
 double height_of(const Canvas& canvas, double width, const Block& block);
 
+// Puts the texts, if there are any, under their heading behind `blocks`.
+void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false);
+// Every caution in one paragraph, for the first sheet whatever else is on it.
+Block caution_block(const std::vector<std::string>& cautions, Spacing spacing = Spacing::usual);
+
 Blocks step_blocks(const WorkOrder& order);
 Blocks warning_blocks(const WorkOrder& order);  // checks that warn
-Block caution_block(const WorkOrder& order);    // every caution, for the first sheet whatever else is on it
 Blocks remark_blocks(const WorkOrder& order);   // checks that were not made, and notes
 // Why the job is refused, and what would serve.
 Blocks refusal_blocks(const WorkOrder& order);
@@ -129,7 +133,7 @@ private:
 
     const Fonts& fonts_;
     Heading heading_;
-    double width_, height_;
+    PaperSize size_;
     double y_ = 0;
     double top_ = 0;  // below the title
     std::vector<Canvas> sheets_;

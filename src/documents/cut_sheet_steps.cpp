@@ -1,24 +1,8 @@
 // What is to be done, in order, and what is to be known: the running text of the cut sheet.
-#include <algorithm>
-
 #include "cut_sheet_parts.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
-
-std::string spoken(CheckId id)
-{
-    std::string name = to_word(id);
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
-}
-
-void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong = false)
-{
-    if (texts.empty()) return;
-    blocks.push_back({Lead::heading, heading});
-    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
-}
 
 // A check that fails refuses the job: its words are among the reasons.
 std::vector<std::string> warnings(const WorkOrder& order)
@@ -39,6 +23,20 @@ std::string not_checked(const WorkOrder& order)
 
 }  // namespace
 
+void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong)
+{
+    if (texts.empty()) return;
+    blocks.push_back({Lead::heading, heading});
+    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
+}
+
+Block caution_block(const std::vector<std::string>& cautions, Spacing spacing)
+{
+    Block block{Lead::none, "", true, spacing};
+    for (const std::string& caution : cautions) block.text += (block.text.empty() ? "" : " ") + caution;
+    return block;
+}
+
 Blocks step_blocks(const WorkOrder& order)
 {
     Blocks blocks;
@@ -53,13 +51,6 @@ Blocks warning_blocks(const WorkOrder& order)
     Blocks blocks;
     add_list(blocks, "Look out", warnings(order));
     return blocks;
-}
-
-Block caution_block(const WorkOrder& order)
-{
-    Block block{Lead::none, "", true};
-    for (const std::string& caution : order.cautions) block.text += (block.text.empty() ? "" : " ") + caution;
-    return block;
 }
 
 Blocks remark_blocks(const WorkOrder& order)

@@ -20,19 +20,14 @@ std::string field(const Canvas& canvas, const std::string& name, const std::stri
     return shown;
 }
 
-std::vector<std::string> lines_of(const Canvas& canvas, double width, const std::string& text, Lettering lettering)
-{
-    return canvas.fonts().wrap(canvas.fonts().printable(text), lettering.cap_height, lettering.weight, width);
-}
-
 // At most `most_lines` of a field; the y below.
 double draw_field(Canvas& canvas, Point top_left, double width, const std::string& text, Lettering lettering)
 {
-    std::vector<std::string> lines = lines_of(canvas, width, text, lettering);
+    std::vector<std::string> lines = canvas.lines_of(text, width, lettering);
     if (lines.size() > most_lines) {
         lines.resize(most_lines);
         const std::string more = " … in full after the checks";
-        lines.back() = lines_of(canvas, width - canvas.width_of(more, lettering) - lettering.cap_height, lines.back(), lettering).front() + more;
+        lines.back() = canvas.lines_of(lines.back(), width - canvas.width_of(more, lettering) - lettering.cap_height, lettering).front() + more;
     }
     for (const std::string& line : lines) top_left.y = canvas.paragraph(top_left, width, line, lettering);
     return top_left.y;
@@ -96,7 +91,7 @@ std::string with_capital(std::string words)
 
 bool too_long(const Canvas& canvas, double width, const std::string& name, const std::string& text, Lettering lettering)
 {
-    return lines_of(canvas, width - 2 * inset, name + text, lettering).size() > most_lines;
+    return canvas.lines_of(name + text, width - 2 * inset, lettering).size() > most_lines;
 }
 
 double code_side(const Code& code)
@@ -157,7 +152,7 @@ void draw_sheet_number(Canvas& canvas, Rect room, const Heading& heading, std::s
     }
     const double cell = room.x + whom_for_width(room.width, heading) + right_part / 2;
     const bool large = canvas.width_of(heading.order, {5, Weight::bold}) <= right_part - 2 * inset - canvas.width_of("Order", lettering::note) - 3;
-    const std::size_t lines = lines_of(canvas, right_part - 2 * inset, heading.order, lettering::name).size();
+    const std::size_t lines = canvas.lines_of(heading.order, right_part - 2 * inset, lettering::name).size();
     const double top = room.y + (large ? 9.4 : 9.4 + lettering::name.pitch() * static_cast<double>(lines));
     canvas.text({cell + inset + canvas.width_of("Sheet", lettering::note) + 1.5, top + 4}, text, lettering::strong);
 }

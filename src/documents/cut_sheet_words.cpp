@@ -1,4 +1,6 @@
 // The figures and names of the cut sheet as its reader sees them.
+#include <algorithm>
+
 #include "cut_sheet_parts.hpp"
 
 namespace shaftcut::cut_sheet {
@@ -23,11 +25,6 @@ std::string cross_name(Reference reference)
     return reference == Reference::outer_cross ? "outer cross" : "inner cross";
 }
 
-Tube tube_on(const WorkOrder& order, End end)
-{
-    return order.reading.shaft.halves[Tube::inner].end == end ? Tube::inner : Tube::outer;
-}
-
 std::string TubeView::name() const
 {
     return half_name(end) + (guard ? " · GUARD" : " · TUBE");
@@ -38,7 +35,7 @@ TubeView tube_view(const WorkOrder& order, End end, bool guard)
     TubeView view;
     view.number = (end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
     view.end = end;
-    view.tube = tube_on(order, end);
+    view.tube = tube_on(order.shaft, end);
     view.guard = guard;
     const Half& half = order.reading.shaft.halves[view.tube];
     const std::optional<Toleranced>& before = guard ? half.guard : half.length;
@@ -72,8 +69,14 @@ std::string beside(const WorkOrder& order, Length length, Toward toward)
 
 std::string printed_with_both(const WorkOrder& order, Length length, Toward toward)
 {
-    const std::string millimetres = beside(order, length, toward);
-    return printed(order, length, toward) + (millimetres.empty() ? "" : " (" + millimetres + ")");
+    return figure_with_millimetres(length, order.units, toward);
+}
+
+std::string spoken(CheckId id)
+{
+    std::string name = to_word(id);
+    std::replace(name.begin(), name.end(), '-', ' ');
+    return name;
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -13,16 +13,6 @@ namespace {
 
 constexpr char32_t replacement = 0xFFFD;
 
-std::string utf8(char32_t point)
-{
-    const auto byte = [](char32_t bits) { return static_cast<char>(static_cast<unsigned char>(bits)); };
-    const auto tail = [&](int shift, char32_t value) { return byte(0x80 | ((value >> shift) & 0x3F)); };
-    if (point < 0x80) return {byte(point)};
-    if (point < 0x800) return {byte(0xC0 | (point >> 6)), tail(0, point)};
-    if (point < 0x10000) return {byte(0xE0 | (point >> 12)), tail(6, point), tail(0, point)};
-    return {byte(0xF0 | (point >> 18)), tail(12, point), tail(6, point), tail(0, point)};
-}
-
 // Scripts that run from right to left or join their letters: without a shaping engine they would come out wrong, which is
 // worse than visibly missing.
 bool needs_shaping(char32_t point)

@@ -1,6 +1,5 @@
 // The telescoping length over the machine's movement, with the limits that the shaft sets.
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "geometry_parts.hpp"
@@ -28,9 +27,8 @@ std::vector<LimitLine> limit_lines(const WorkOrder& order)
     if (!order.cut) return lines;
     const CutPlan& plan = order.cut->plan;
     lines.push_back({"least allowed: closed + clearance", plan.closed + order.limits.length(Limit::closing_clearance)});
-    static constexpr std::array overlaps{CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing};
     for (const Range range : all_ranges) {
-        const Check& check = order.checks[static_cast<std::size_t>(overlaps[static_cast<std::size_t>(range)])];
+        const Check& check = check_of(order.checks, overlap_check_id(range));
         if (!check.limit) continue;
         lines.push_back({std::string("longest allowed, ") + to_word(range), plan.half[Tube::inner] + plan.half[Tube::outer] - Length::micrometres(*check.limit)});
     }

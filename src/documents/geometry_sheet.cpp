@@ -75,8 +75,7 @@ std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper)
 
 DocumentInfo geometry_sheet_info(const WorkOrder& order)
 {
-    return {"Operating lengths " + order.order, order.owner.empty() ? "shaftcut" : order.owner, order.shaft_title, "en",
-            order.date.empty() ? "2000-01-01" : order.date};
+    return document_info("Operating lengths " + order.order, order.owner, order.shaft_title, order.date);
 }
 
 }  // namespace shaftcut

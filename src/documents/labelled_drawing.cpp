@@ -8,7 +8,7 @@
 namespace shaftcut {
 namespace {
 
-constexpr double arrow_length = 3, arrow_width = 1.1, padding = 0.9, leader_from = 3.2, beside_anchor = 0.8;
+constexpr double padding = 0.9, leader_from = 3.2, beside_anchor = 0.8;
 constexpr std::array distances{1.5, 2.5, 4.0, 6.0, 8.0, 10.5, 13.0, 16.0, 19.0, 23.0, 27.0, 32.0};
 constexpr int directions = 24;
 
@@ -61,21 +61,11 @@ void LabelledDrawing::disc(Point centre, double radius, Fill fill, double width)
     taken_.push_back({centre.x - radius, centre.y - radius, 2 * radius, 2 * radius});
 }
 
-void LabelledDrawing::arrow(Point from, Point tip)
-{
-    const double length = std::hypot(tip.x - from.x, tip.y - from.y);
-    if (length == 0) return;
-    const Point along{(tip.x - from.x) / length, (tip.y - from.y) / length};
-    const Point back{tip.x - along.x * arrow_length, tip.y - along.y * arrow_length};
-    const double half = arrow_width / 2;
-    canvas_.shape({tip, {back.x - along.y * half, back.y + along.x * half}, {back.x + along.y * half, back.y - along.x * half}}, 0, Fill::black);
-}
-
 void LabelledDrawing::measure(Point from, Point to)
 {
     line(from, to, pen::dimension);
-    arrow(to, from);
-    arrow(from, to);
+    draw_arrow(canvas_, to, from);
+    draw_arrow(canvas_, from, to);
 }
 
 void LabelledDrawing::text(Point at, const std::string& text, Lettering lettering, Align align)

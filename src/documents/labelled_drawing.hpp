@@ -18,16 +18,13 @@ public:
     void line(Point from, Point to, double width, std::initializer_list<double> dashes = {});
     void path(const std::vector<Point>& points, double width);
     void disc(Point centre, double radius, Fill fill, double width = 0);
-    // An arrow head of 3 × 1.1 whose tip points away from `from`.
-    void arrow(Point from, Point tip);
     // A line with an arrow at each end, both inside.
     void measure(Point from, Point to);
     // Text that stands where it is put.
     void text(Point at, const std::string& text, Lettering lettering, Align align = Align::left);
 
     // The text beside `anchor`, with a leader where it stands off: one that crosses no line if that can be and is
-    // not long. False where there
-    // is no room for the text.
+    // not long. False where there is no room for the text.
     bool label(Point anchor, const std::string& text, Lettering lettering);
 
 private:

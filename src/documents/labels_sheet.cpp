@@ -14,11 +14,6 @@ constexpr std::size_t columns = 2, rows = 6;
 constexpr double edge = 5, quiet = qr_quiet_modules * qr_module, mark = 1.5;
 constexpr Lettering to_saw{7, Weight::bold}, closed{5, Weight::bold};
 
-struct Size {
-    double width, height;
-};
-Size size_of(Paper paper) { return paper == Paper::a4 ? Size{210, 297} : Size{215.9, 279.4}; }
-
 // One of equal labels: of a piece, or of a shaft where there is none.
 struct Label {
     const BatchOrder* order = nullptr;
@@ -121,7 +116,7 @@ void draw_label(Canvas& canvas, Rect cell, const Label& label, Units units)
 }
 
 // Where four labels meet, or two and the sheet's edge.
-void draw_marks(Canvas& canvas, Size label)
+void draw_marks(Canvas& canvas, PaperSize label)
 {
     canvas.begin(Part::figure);
     for (std::size_t row = 1; row < rows; ++row)
@@ -148,7 +143,7 @@ LabelSheets label_sheets(const Batch& batch, Paper paper)
     constexpr std::size_t on_a_sheet = columns * rows;
     const auto fonts = std::make_shared<const Fonts>();
     const auto labels = std::make_shared<const std::vector<Label>>(labels_of(batch));
-    const Size sheet = size_of(paper), label{sheet.width / columns, sheet.height / rows};
+    const PaperSize sheet = size_of(paper), label{sheet.width / columns, sheet.height / rows};
     const auto draw = [=, units = batch.units](std::size_t number) {
         Canvas canvas(*fonts, sheet.width, sheet.height);
         draw_marks(canvas, label);

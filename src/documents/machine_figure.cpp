@@ -8,7 +8,7 @@
 namespace shaftcut {
 namespace {
 
-constexpr double arrow_length = 3, arrow_width = 1.1, beyond = 1.5, groove_half = 4.5, shaft_half = 2.2, label_lift = 1.2;
+constexpr double beyond = 1.5, groove_half = 4.5, shaft_half = 2.2, label_lift = 1.2;
 
 // A figure of 190 mm's width: wider sheets have it in their middle. Points are mm right of its left edge and below its top.
 class MachineFigure {
@@ -79,13 +79,7 @@ private:
         return {centre.x + radius * std::cos(turn), centre.y + radius * std::sin(turn)};
     }
 
-    void arrow(Point from, Point tip)
-    {
-        const double length = std::hypot(tip.x - from.x, tip.y - from.y);
-        const Point along{(tip.x - from.x) / length, (tip.y - from.y) / length}, back{tip.x - along.x * arrow_length, tip.y - along.y * arrow_length};
-        const double half = arrow_width / 2;
-        canvas_.shape({at(tip.x, tip.y), at(back.x - along.y * half, back.y + along.x * half), at(back.x + along.y * half, back.y - along.x * half)}, 0, Fill::black);
-    }
+    void arrow(Point from, Point tip) { draw_arrow(canvas_, at(from.x, from.y), at(tip.x, tip.y)); }
 
     Canvas& canvas_;
     double left_, top_;

@@ -30,8 +30,7 @@ double draw_sections(Canvas& canvas, const MeasuringForm& form, const std::vecto
 // The sections, spread over the sheet's height as far as that helps.
 Page draw_sheet(const Fonts& fonts, const MeasuringForm& form, Paper paper, const std::vector<Section>& sections)
 {
-    const bool a4 = paper == Paper::a4;
-    const double width = a4 ? 210 : 215.9, height = a4 ? 297 : 279.4;
+    const auto [width, height] = size_of(paper);
     Canvas trial(fonts, width, height), canvas(fonts, width, height);
     const double left_over = height - margin - draw_sections(trial, form, sections, 0);
     draw_sections(canvas, form, sections, std::clamp(left_over / static_cast<double>(sections.size() - 1), 0.0, most_between));
@@ -66,7 +65,7 @@ std::string measuring_form_name(const MeasuringForm& form)
 Document measuring_form_document(const MeasuringForm& form, Paper paper)
 {
     const std::string subject = form.series ? form.series->name : "A shaft of any series";
-    const DocumentInfo info{"Measuring form", form.owner.empty() ? "shaftcut" : form.owner, subject, "en", "2000-01-01"};
+    const DocumentInfo info = document_info("Measuring form", form.owner, subject);
     return {measuring_form_name(form), pdf_of(draw_measuring_form(form, paper), info)};
 }
 

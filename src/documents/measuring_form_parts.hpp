@@ -42,12 +42,6 @@ void draw_tick_box(Canvas& canvas, Point at);
 // A name in front and its words to tick, on one line; the x behind them.
 double draw_ticks(Canvas& canvas, Point at, const std::string& name, const std::vector<std::string>& words);
 
-template <class E>
-std::vector<std::string> words_of()
-{
-    return {Words<E>::all.begin(), Words<E>::all.end()};
-}
-
 // Which cross is which, on the left a wide-angle joint where there may be one, on the right a standard joint.
 void draw_joint_names(Canvas& canvas, const Frame& frame, const MeasuringForm& form, double below_axis);
 

@@ -7,7 +7,7 @@ namespace shaftcut {
 std::vector<Page> draw_saw_sheet(const SawOrder& order, Paper paper)
 {
     const Fonts fonts;
-    saw_sheet::Sheets sheets(fonts, order, paper == Paper::a4 ? 210 : 215.9, paper == Paper::a4 ? 297 : 279.4);
+    saw_sheet::Sheets sheets(fonts, order, size_of(paper));
     draw_bars_to_fetch(sheets, order);
     sheets.flow(saw_sheet::total_blocks(order));
     sheets.flow(saw_sheet::reading_blocks(order));
@@ -21,7 +21,7 @@ std::vector<Page> draw_saw_sheet(const SawOrder& order, Paper paper)
 
 DocumentInfo saw_sheet_info(const SawOrder& order)
 {
-    return {"Saw plan " + order.name, order.owner.empty() ? "shaftcut" : order.owner, "Bars, pieces in cutting order and stops", "en", "2000-01-01"};
+    return document_info("Saw plan " + order.name, order.owner, "Bars, pieces in cutting order and stops");
 }
 
 }  // namespace shaftcut

@@ -13,7 +13,7 @@ using cut_sheet::Lead;
 
 class Sheets {
 public:
-    Sheets(const Fonts& fonts, const SawOrder& order, double width, double height);
+    Sheets(const Fonts& fonts, const SawOrder& order, PaperSize size);
 
     Canvas& canvas() { return sheets_.back(); }
     Rect room() const;                   // inside the margins
@@ -30,7 +30,7 @@ private:
 
     const Fonts& fonts_;
     const SawOrder& order_;
-    double width_, height_;
+    PaperSize size_;
     double y_ = 0;
     std::vector<Canvas> sheets_;
 };

@@ -32,7 +32,7 @@ double piece_width(const TableForm& form)
 double height_of_piece(const Canvas& canvas, const TableForm& form, const PlacedPiece& piece)
 {
     if (piece.label.empty()) return row_height;
-    const auto lines = canvas.fonts().wrap(canvas.fonts().printable(piece.label), lettering::note.cap_height, lettering::note.weight, form.widths[3] - gap);
+    const auto lines = canvas.lines_of(piece.label, form.widths[3] - gap, lettering::note);
     return std::max(row_height, static_cast<double>(lines.size()) * lettering::note.pitch() + above_text + 1);
 }
 

@@ -8,11 +8,6 @@ constexpr double margin = 10, inset = 1.8, sheet_number_width = 42, continued_he
 constexpr double first_baseline = 6.6;
 constexpr Lettering large{5, Weight::bold};
 
-std::vector<std::string> lines_of(const Canvas& canvas, double width, const std::string& text, Lettering lettering)
-{
-    return canvas.fonts().wrap(canvas.fonts().printable(text), lettering.cap_height, lettering.weight, width);
-}
-
 std::string settings(const SawOrder& order)
 {
     const auto with_unit = [&](Length length) { return saw_figure_with_unit(length, order.units); };
@@ -39,7 +34,7 @@ double draw_short_title(Canvas& canvas, Rect room, const SawOrder& order)
 {
     canvas.begin(Part::table);
     canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
-    const auto lines = lines_of(canvas, room.width - 2 * inset - sheet_number_width, "Saw plan " + order.name, lettering::name);
+    const auto lines = canvas.lines_of("Saw plan " + order.name, room.width - 2 * inset - sheet_number_width, lettering::name);
     canvas.text({room.x + inset, room.y + 5.6}, lines.front() + (lines.size() > 1 ? " …" : ""), lettering::name);
     return room.y + short_title_height;
 }
@@ -51,15 +46,15 @@ void draw_sheet_number(Canvas& canvas, Rect room, std::size_t number, std::size_
     canvas.text({room.right() - inset, y}, "Sheet " + std::to_string(number) + " of " + std::to_string(of), lettering::strong, Align::right);
 }
 
-Sheets::Sheets(const Fonts& fonts, const SawOrder& order, double width, double height) : fonts_(fonts), order_(order), width_(width), height_(height)
+Sheets::Sheets(const Fonts& fonts, const SawOrder& order, PaperSize size) : fonts_(fonts), order_(order), size_(size)
 {
-    sheets_.emplace_back(fonts_, width_, height_);
+    sheets_.emplace_back(fonts_, size_.width, size_.height);
     y_ = draw_title(canvas(), room(), order_) + below_title;
 }
 
 Rect Sheets::room() const
 {
-    return {margin, margin, width_ - 2 * margin, height_ - 2 * margin};
+    return {margin, margin, size_.width - 2 * margin, size_.height - 2 * margin};
 }
 
 double Sheets::left_over() const
@@ -71,7 +66,7 @@ void Sheets::next()
 {
     canvas().begin(Part::paragraph);
     canvas().text({room().right(), room().bottom() - 0.9}, "continued on sheet " + std::to_string(count() + 1) + " →", lettering::strong, Align::right);
-    sheets_.emplace_back(fonts_, width_, height_);
+    sheets_.emplace_back(fonts_, size_.width, size_.height);
     y_ = draw_short_title(canvas(), room(), order_) + below_title;
 }
 

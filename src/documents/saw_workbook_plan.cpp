@@ -11,7 +11,6 @@ using workbook::SheetBuilder;
 namespace style = workbook::style;
 
 constexpr int columns = 4;
-constexpr double longest_input = 100'000;
 
 class Builder {
 public:
@@ -40,7 +39,7 @@ private:
     {
         sheet_.put(0, label, style::label());
         sheet_.put(1, std::move(value), style::input());
-        sheet_.allow_numbers(1, 0, longest_input, "A length in millimetres, 0 to 100000.");
+        sheet_.allow_numbers(1, 0, workbook::longest_input(Units::mm), "A length in millimetres, 0 to 100000.");
         sheet_.put(2, remark, style::small(), 2);
         names_.emplace_back(name, sheet_.here(1));
         sheet_.end_row(18);
@@ -91,7 +90,7 @@ private:
     void add_fetch()
     {
         section("Bars to fetch");
-        for (int column = 0; column < 3; ++column) sheet_.put(column, std::string(fetch_heads[static_cast<std::size_t>(column)]), style::table_head());
+        sheet_.put_heads(fetch_heads);
         sheet_.end_row();
         for (const BarsToFetch& bars : order_.fetch) {
             sheet_.put(0, saw_figure_with_unit(bars.length, order_.units), style::label());

@@ -156,6 +156,11 @@ SheetBuilder::SheetBuilder(std::string name, std::vector<double> column_widths)
 
 void SheetBuilder::put(int column, CellContent content, const CellStyle& style, int columns) { put_at(row_, column, std::move(content), style, columns); }
 
+void SheetBuilder::put_heads(std::span<const char* const> titles)
+{
+    for (std::size_t column = 0; column < titles.size(); ++column) put(static_cast<int>(column), std::string(titles[column]), style::table_head());
+}
+
 void SheetBuilder::put_at(int row, int column, CellContent content, const CellStyle& style, int columns)
 {
     sheet_.cells.push_back({row, column, style, std::move(content), columns});

@@ -1,10 +1,12 @@
 // Fills a worksheet row by row, and makes each row as high as its wrapped texts need. Private to the workbook.
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
 #include "shaftcut/documents/spreadsheet.hpp"
+#include "shaftcut/words/length.hpp"
 
 namespace shaftcut::workbook {
 
@@ -25,6 +27,9 @@ CellStyle written();    // unlocked text
 
 }  // namespace style
 
+// The greatest length that a cell takes: 100 m, the longest that a file may state.
+constexpr int longest_input(Units units) { return units == Units::mm ? 100'000 : 3'937; }
+
 class SheetBuilder {
 public:
     SheetBuilder(std::string name, std::vector<double> column_widths);
@@ -32,6 +37,8 @@ public:
     int row() const { return row_; }
     // In the current row; `columns` are merged.
     void put(int column, CellContent content, const CellStyle& style, int columns = 1);
+    // Titles from the first column on.
+    void put_heads(std::span<const char* const> titles);
     void put_at(int row, int column, CellContent content, const CellStyle& style, int columns = 1);
     // In the current row's cell.
     void allow_numbers(int column, double least, double most, const std::string& refusal);

@@ -18,12 +18,7 @@ std::string verdict_text(const WorkOrder& order, Colour colour)
     return painted("DO NOT CUT", "1;31", colour);
 }
 
-// "94 mm" or, in inches, "3-11/16 in (93.7 mm)".
-std::string measured(const WorkOrder& order, Length length, Toward toward)
-{
-    const std::string text = figure_with_unit(length, order.units, toward);
-    return order.units == Units::mm ? text : text + " (" + figure_with_unit(length, Units::mm, toward) + ")";
-}
+std::string measured(const WorkOrder& order, Length length, Toward toward) { return figure_with_millimetres(length, order.units, toward); }
 
 std::string tube_line(const WorkOrder& order, Tube tube, const char* part, Length cut, std::optional<Length> kept)
 {
@@ -39,7 +34,7 @@ std::string cut_lines(const WorkOrder& order)
     std::string lines;
     const CutPlan& plan = order.cut->plan;
     for (const End end : both_ends) {
-        const Tube tube = order.reading.shaft.halves[Tube::inner].end == end ? Tube::inner : Tube::outer;
+        const Tube tube = tube_on(order.shaft, end);
         lines += tube_line(order, tube, "tube", plan.cut[tube], plan.half[tube]);
         lines += tube_line(order, tube, "guard", plan.guard_cut[tube], plan.guard_half[tube]);
     }
@@ -47,14 +42,6 @@ std::string cut_lines(const WorkOrder& order)
                                   : order.reading.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
     const char* when = order.verdict == Verdict::cut ? "after the cut " : "";
     return lines + "  closed length " + when + measured(order, order.cut->closed_at[order.reading.reference], Toward::nearest) + " " + reference + "\n";
-}
-
-std::string check_line(const Check& check, Colour colour)
-{
-    const char* code = check.result == CheckResult::fail ? "1;31" : check.result == CheckResult::warn ? "1;33" : "2";
-    const std::string head = fmt::format("  {:<11}", to_word(check.result));
-    const std::string text = wrapped(head, std::string(to_word(check.id)) + ": " + check.says);
-    return painted(text.substr(0, head.size()), code, colour) + text.substr(head.size());
 }
 
 }  // namespace

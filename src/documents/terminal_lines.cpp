@@ -35,6 +35,14 @@ std::string wrapped(const std::string& head, const std::string& text)
     return out + "\n";
 }
 
+std::string check_line(const Check& check, Colour colour)
+{
+    const char* code = check.result == CheckResult::fail ? "1;31" : check.result == CheckResult::warn ? "1;33" : "2";
+    const std::string head = fmt::format("  {:<11}", to_word(check.result));
+    const std::string text = wrapped(head, std::string(to_word(check.id)) + ": " + check.says);
+    return painted(text.substr(0, head.size()), code, colour) + text.substr(head.size());
+}
+
 std::string painted(const std::string& text, const char* code, Colour colour)
 {
     return colour == Colour::ansi ? fmt::format("\x1b[{}m{}\x1b[0m", code, text) : text;

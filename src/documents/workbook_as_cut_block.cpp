@@ -89,10 +89,10 @@ void add_lengths(SheetBuilder& sheet, Names& names, const WorkOrder& order)
 {
     for (const End end : both_ends)
         for (const bool guard : {false, true}) {
-            const Tube tube = tube_on(order, end);
+            const Tube tube = tube_on(order.shaft, end);
             sheet.put(0, half_label(order, tube) + (guard ? ": guard" : ""), style::label());
             sheet.put(figure_column, {}, style::input());
-            sheet.allow_numbers(figure_column, 0, order.units == Units::in ? 3937 : 100000, "A length, 0 or more.");
+            sheet.allow_numbers(figure_column, 0, longest_input(order.units), "A length, 0 or more.");
             sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
             sheet.put(limit_column, std::string(guard ? "inner cross to the guard tube's free end" : "inner cross to the tube's free end"), style::label(), 3);
             names.emplace_back(for_tube(guard ? "after_THIS_guard_half" : "after_THIS_half", tube), sheet.here(figure_column));
@@ -131,7 +131,7 @@ void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order,
     add_expressions(names, order);
     add_lengths(sheet, names, order);
     static constexpr std::array heads{"What it gives", "Value", "Unit", "Limit", "Result", ""};
-    for (int column = 0; column < 6; ++column) sheet.put(column, std::string(heads[static_cast<std::size_t>(column)]), style::table_head());
+    sheet.put_heads(heads);
     sheet.end_row();
     std::string failed = "OR(FALSE";
     for (const AsCutLine& line : as_cut_lines(order)) failed += "," + add_line(sheet, names, order, line) + "=\"FAIL\"";

@@ -19,7 +19,7 @@ void add_head(SheetBuilder& sheet, const std::string& section, const std::array<
     sheet.empty_row();
     sheet.put(0, section, style::section(), 5);
     sheet.end_row();
-    for (int column = 0; column < 5; ++column) sheet.put(column, std::string(heads[static_cast<std::size_t>(column)]), style::table_head());
+    sheet.put_heads(heads);
     sheet.end_row();
 }
 

@@ -199,7 +199,7 @@ std::string what_is_asked(const WorkOrder& order, CheckId id)
         return "Left to close between the guards at the shortest. Warns under the limit, fails below 0." + unless_known(faces_known(order), "both guard shoulders");
     case CheckId::guard_cover: return "Guard on guard at the greatest longest. Warns under the limit, fails if the tolerances could bare the shaft.";
     case CheckId::guard_setback: return "How far a guard tube ends short of its drive tube; warns beyond the limit or if it is longer.";
-    default: return check_of(order, id).says;
+    default: return check_of(order.checks, id).says;
     }
 }
 

@@ -101,7 +101,7 @@ std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const Wor
     sheet.put(0, std::string("4  Checks") + (order.units == Units::in ? " (lengths in inches)" : " (lengths in mm)"), style::section(), 6);
     sheet.end_row(18);
     static constexpr std::array heads{"Check", "Result", "Value", "Worst", "Limit", "What is asked"};
-    for (int column = 0; column < 6; ++column) sheet.put(column, std::string(heads[static_cast<std::size_t>(column)]), style::table_head());
+    sheet.put_heads(heads);
     sheet.end_row();
     std::vector<std::string> results;
     for (const Check& check : order.checks) {

@@ -132,7 +132,7 @@ std::vector<AfterLine> after_lines(const WorkOrder& order)
     const Length beyond = order.reading.closed.value - order.reading.shaft.closed.value;
     const bool cut = order.cut.has_value();
     const auto overlap = [&](Range range) { return cut ? order.cut->overlap.longest[range] : std::nullopt; };
-    const auto& clearance = check_of(order, CheckId::closing_clearance).value;
+    const auto& clearance = check_of(order.checks, CheckId::closing_clearance).value;
     std::vector<AfterLine> lines;
     lines.push_back({"closed_after", "Closed length after the cut", "closes_after", "TRUE", cut ? std::optional(order.cut->plan.closed) : std::nullopt,
                      "between the inner crosses"});
@@ -186,7 +186,7 @@ void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
         const CellContent issued = line.issued ? CellContent(in_units(*line.issued, order.units)) : CellContent();
         sheet.put(0, line.label, style::label());
         sheet.put(figure_column, issued, style::input());
-        sheet.allow_numbers(figure_column, 0, inches(order) ? 3937 : 100000, "A length in " + std::string(unit_word(order.units)) + ", 0 or more, with a decimal point as your program writes it.");
+        sheet.allow_numbers(figure_column, 0, longest_input(order.units), "A length in " + std::string(unit_word(order.units)) + ", 0 or more, with a decimal point as your program writes it.");
         sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
         const double plus_minus = in_units(line.plus_minus, order.units);
         sheet.put(tolerance_column, line.plus_minus_name.empty() ? CellContent(plus_minus) : CellContent(CellFormula{shown(line.plus_minus_name, order.units), now_shown(line.plus_minus, order.units)}),
@@ -207,7 +207,7 @@ void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order)
     sheet.end_row(18);
     add_head(sheet, order, {"Tube", "CUT OFF", "Unit", "±", "Keep", "How", "cut off, mm", "keep, mm"});
     for (const End end : both_ends)
-        for (const bool guard : {true, false}) add_tube(sheet, names, order, tube_on(order, end), guard);
+        for (const bool guard : {true, false}) add_tube(sheet, names, order, tube_on(order.shaft, end), guard);
 }
 
 void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order)

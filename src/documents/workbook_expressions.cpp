@@ -75,7 +75,7 @@ public:
         LengthLine line;
         line.name = name;
         line.label = label;
-        line.formula = {"IF(" + known + "," + expression + ",\"\")", now_of(check_of(order_, id).*figure)};
+        line.formula = {"IF(" + known + "," + expression + ",\"\")", now_of(check_of(order_.checks, id).*figure)};
         lines_.push_back(line);
     }
     std::vector<LengthLine> take() { return std::move(lines_); }
@@ -88,8 +88,7 @@ private:
 void add_overlap(Figures& figures, const WorkOrder& order, Range range)
 {
     const std::string word = to_word(range);
-    static constexpr std::array ids{CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing};
-    const CheckId id = ids[static_cast<std::size_t>(range)];
+    const CheckId id = overlap_check_id(range);
     const std::string known = "AND(cut_is_known=\"yes\",ISNUMBER(" + word + "_length))";
     const std::string limit = range == Range::working    ? part_of_overlap(order, Limit::overlap_working)
                               : range == Range::turning ? "MAX(" + part_of_overlap(order, Limit::overlap_turning) + ",least_overlap_turning)"

@@ -1,6 +1,7 @@
 // What makes up the check on consistency: contradictions and doubts, each as a formula that says yes or no.
 #include <algorithm>
 
+#include "sheet_builder.hpp"
 #include "workbook_lines.hpp"
 
 namespace shaftcut::workbook {
@@ -45,7 +46,7 @@ void add_not_less(std::vector<FindingLine>& lines, const Figure& a, const Figure
 
 std::string readable_input(const InputLine& line, Units units)
 {
-    const std::string most = units == Units::mm ? "100000" : "3937";
+    const std::string most = std::to_string(longest_input(units));
     const std::string number = "IF(ISNUMBER(" + line.name + "),AND(" + line.name + ">=0," + line.name + "<=" + most + "),";
     return number + (line.required ? "FALSE)" : "ISBLANK(" + line.name + "))");
 }
@@ -61,8 +62,6 @@ bool has_geometry(const WorkOrder& order)
 {
     return std::any_of(order.fits.begin(), order.fits.end(), [](const FitReading& fit) { return fit.geometry.has_value(); });
 }
-
-std::optional<Length> value_of(const std::optional<Toleranced>& length) { return length ? std::optional(length->value) : std::nullopt; }
 
 Figure longest(const WorkOrder& order, Range range)
 {

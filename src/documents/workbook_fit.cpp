@@ -6,8 +6,6 @@
 namespace shaftcut::workbook {
 namespace {
 
-std::optional<Length> value_of(const std::optional<Toleranced>& length) { return length ? std::optional(length->value) : std::nullopt; }
-
 const std::optional<Toleranced>& telescoping(const WorkOrder& order, std::optional<Range> range)
 {
     return range ? order.fit.longest[*range] : order.fit.shortest;

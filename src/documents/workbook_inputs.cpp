@@ -18,15 +18,10 @@ std::optional<Length> length_of(const std::optional<Measurement>& measured)
     return measured ? std::optional(measured->length) : std::nullopt;
 }
 
-std::optional<Length> value_of(const std::optional<Toleranced>& length)
-{
-    return length ? std::optional(length->value) : std::nullopt;
-}
-
 void add_halves(std::vector<InputLine>& lines, const WorkOrder& order, bool guards)
 {
     for (const End end : both_ends) {
-        const Tube tube = tube_on(order, end);
+        const Tube tube = tube_on(order.shaft, end);
         const JobHalf& half = order.shaft.halves[tube];
         const bool derivable = order.reading.shaft.halves[other(tube)].shoulder.has_value();
         InputLine line;

@@ -20,6 +20,8 @@ std::string clearly_below_expression(const std::string& a, const std::string& b)
     return "ROUND(" + b + "-" + a + ",3)>=0.01";
 }
 
+std::optional<Length> value_of(const std::optional<Toleranced>& length) { return length ? std::optional(length->value) : std::nullopt; }
+
 std::variant<double, std::string> now_in_mm(std::optional<Length> length)
 {
     if (!length) return std::string();
@@ -75,16 +77,9 @@ std::string result_words(CheckResult result)
 
 bool has_deciding_inputs(const WorkOrder& order) { return order.fits.size() > 1; }
 
-Tube tube_on(const WorkOrder& order, End end)
-{
-    return order.reading.shaft.halves[Tube::inner].end == end ? Tube::inner : Tube::outer;
-}
-
 std::string half_label(const WorkOrder& order, Tube tube)
 {
     return std::string(order.reading.shaft.halves[tube].end == End::tractor ? "Tractor" : "Implement") + " half (" + to_word(tube) + " tube)";
 }
-
-const Check& check_of(const WorkOrder& order, CheckId id) { return order.checks[static_cast<std::size_t>(id)]; }
 
 }  // namespace shaftcut::workbook

@@ -113,6 +113,8 @@ std::string less_spacing(const std::string& formula, Length beyond);
 // An input's name as an expression in millimetres.
 std::string in_mm(const std::string& name, Units units);
 
+// Without its tolerance.
+std::optional<Length> value_of(const std::optional<Toleranced>& length);
 // A length as a formula's value: empty text where it is not known.
 std::variant<double, std::string> now_in_mm(std::optional<Length> length);
 // A number as a document in these units holds it; inches with the fewest decimals that read back as the same length.
@@ -127,9 +129,7 @@ std::string result_words(CheckResult result);
 // Whether the fit's inputs hold the deciding telescoping lengths of several fits.
 bool has_deciding_inputs(const WorkOrder& order);
 
-// The tube whose half is on this end; "tractor half (inner tube)".
-Tube tube_on(const WorkOrder& order, End end);
+// "Tractor half (inner tube)".
 std::string half_label(const WorkOrder& order, Tube tube);
-const Check& check_of(const WorkOrder& order, CheckId id);
 
 }  // namespace shaftcut::workbook

@@ -10,7 +10,7 @@ void add_head(SheetBuilder& sheet, const std::string& section, const std::array<
     sheet.empty_row(9);
     sheet.put(0, section, style::section(), columns);
     sheet.end_row(18);
-    for (int column = 0; column < columns; ++column) sheet.put(column, std::string(heads[static_cast<std::size_t>(column)]), style::table_head());
+    sheet.put_heads(heads);
     sheet.end_row();
 }
 
@@ -102,7 +102,7 @@ Worksheet parts_sheet(const WorkOrder& order, const std::string& footer)
     add_head(sheet, "Tubes to saw", {"No.", "Tube", "Cut off", "Keep", "Done"});
     int number = 0;
     for (const End end : both_ends)
-        for (const bool guard : {true, false}) add_piece(sheet, order, ++number, tube_on(order, end), guard);
+        for (const bool guard : {true, false}) add_piece(sheet, order, ++number, tube_on(order.shaft, end), guard);
     add_steps(sheet, order);
     add_written_lines(sheet);
     sheet.empty_row(9);

@@ -6,7 +6,6 @@
 namespace shaftcut {
 namespace {
 
-constexpr std::size_t most_text = 200;
 constexpr std::size_t most_name = 60;
 
 bool is_control(char32_t point)
@@ -123,7 +122,7 @@ std::optional<std::string> Attribute::short_text(std::size_t most_characters) co
 
 std::optional<std::string> Attribute::text() const
 {
-    return given() ? short_text(most_text) : std::nullopt;
+    return given() ? short_text(most_text_characters) : std::nullopt;
 }
 
 std::optional<std::string> Attribute::name() const

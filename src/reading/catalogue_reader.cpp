@@ -7,6 +7,7 @@
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/reading/limits_reader.hpp"
 #include "shaftcut/reading/parts_reader.hpp"
+#include "shaftcut/trade/job.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -18,7 +19,6 @@ template <> struct Words<Shortening> { static constexpr std::array all{"forbidde
 
 namespace {
 
-constexpr int most_speed = 10'000;
 constexpr std::int64_t most_mass_per_metre = 1000;  // kg
 
 // The names met so far of one kind of thing.

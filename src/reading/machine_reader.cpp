@@ -91,20 +91,18 @@ Mounted mounted(Element& element)
     return machine;
 }
 
+// A machine with faults is not there.
+template <class Kind>
+std::optional<Machine> sound(Element& element, Kind (*read)(Element&))
+{
+    const std::size_t before = element.faults_so_far();
+    const Kind machine = read(element);
+    return element.faults_so_far() == before ? std::optional<Machine>(machine) : std::nullopt;
+}
+
 }  // namespace
 
-std::optional<Machine> read_trailed(Element& element)
-{
-    const std::size_t before = element.faults_so_far();
-    const Trailed machine = trailed(element);
-    return element.faults_so_far() == before ? std::optional<Machine>(machine) : std::nullopt;
-}
-
-std::optional<Machine> read_mounted(Element& element)
-{
-    const std::size_t before = element.faults_so_far();
-    const Mounted machine = mounted(element);
-    return element.faults_so_far() == before ? std::optional<Machine>(machine) : std::nullopt;
-}
+std::optional<Machine> read_trailed(Element& element) { return sound(element, trailed); }
+std::optional<Machine> read_mounted(Element& element) { return sound(element, mounted); }
 
 }  // namespace shaftcut

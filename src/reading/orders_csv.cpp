@@ -12,8 +12,6 @@
 namespace shaftcut {
 namespace {
 
-constexpr int most_speed = 10'000;  // min^-1
-constexpr std::size_t most_text = 200;
 
 // In the order of column_list().
 enum class Column {
@@ -127,8 +125,8 @@ private:
 
     std::string text(Column column)
     {
-        if (code_points(cell(column).text).size() > most_text)
-            fault(column, name(column) + " is longer than " + std::to_string(most_text) + " characters", "write less");
+        if (code_points(cell(column).text).size() > most_text_characters)
+            fault(column, name(column) + " is longer than " + std::to_string(most_text_characters) + " characters", "write less");
         return cell(column).text;
     }
 

@@ -10,7 +10,6 @@
 namespace shaftcut {
 namespace {
 
-constexpr int most_speed = 10'000;  // min^-1
 constexpr int first_year = 1950;
 constexpr int last_year = 2100;
 

@@ -26,16 +26,6 @@ std::size_t character_bytes(std::string_view text)
     return 0;
 }
 
-std::string utf8(char32_t point)
-{
-    const auto byte = [](char32_t value) { return static_cast<char>(static_cast<unsigned char>(value)); };
-    const auto tail = [&](int shift, char32_t value) { return byte(0x80 | ((value >> shift) & 0x3F)); };
-    if (point < 0x80) return {byte(point)};
-    if (point < 0x800) return {byte(0xC0 | (point >> 6)), tail(0, point)};
-    if (point < 0x10000) return {byte(0xE0 | (point >> 12)), tail(6, point), tail(0, point)};
-    return {byte(0xF0 | (point >> 18)), tail(12, point), tail(6, point), tail(0, point)};
-}
-
 // What stands between "&" and ";" as text; nothing where it means nothing.
 std::optional<std::string> referred_to(std::string_view reference)
 {

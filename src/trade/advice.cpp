@@ -25,6 +25,15 @@ bool failed_in_two_kinds(const std::vector<Check>& checks)
 
 }  // namespace
 
+std::optional<Length> least_longest(const std::vector<FitReading>& fits)
+{
+    std::optional<Length> least;
+    for (const FitReading& fit : fits)
+        for (const Range range : all_ranges)
+            if (const auto& longest = fit.fit.longest[range]) least = std::min(least.value_or(longest->value), longest->value);
+    return least;
+}
+
 std::vector<std::string> ways_out(const CheckInput& input, const std::vector<Check>& checks)
 {
     std::vector<std::string> ways;

@@ -6,8 +6,6 @@
 namespace shaftcut {
 namespace {
 
-std::string end_named(End end) { return std::string("the ") + to_word(end) + " end"; }
-
 std::string locking_way(const CheckInput& input)
 {
     std::string way = "Fit yokes whose locks have no part that stands out (a covered collar, a shrouded push pin, a clamp bolt)";
@@ -37,15 +35,14 @@ bool wide_angle_would_serve(const CheckInput& input, End end)
 {
     return std::all_of(all_ranges.begin(), all_ranges.end(), [&](Range range) {
         const auto& angle = input.fit.angles[end][range];
-        const Range failing = range == Range::standing ? Range::standing : Range::turning;
-        return !angle || (*angle <= input.limits.angle(angle_limit(JointKind::wide_angle, failing)) && *angle <= Angle::degrees(90));
+        return !angle || *angle <= greatest_angle(input.limits, JointKind::wide_angle, range);
     });
 }
 
 std::string angle_way(const CheckInput& input, End end)
 {
     const JointKind joint = input.job.shaft.ends[end].joint;
-    const auto limit = [&](Range range) { return figure(std::min(input.limits.angle(angle_limit(joint, range)), Angle::degrees(90)), 3) + "°"; };
+    const auto limit = [&](Range range) { return figure(greatest_angle(input.limits, joint, range), 3) + "°"; };
     std::string way = "Limit the turn or the lift so that the joint at " + end_named(end) + " bends by " + limit(Range::turning) +
                       " at most with the PTO turning and by " + limit(Range::standing) + " at most with it stopped";
     if (joint == JointKind::standard && wide_angle_would_serve(input, end)) way += ", or fit a shaft with a wide-angle joint at that end";
@@ -65,9 +62,8 @@ std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector
     }
     if (failed(checks, CheckId::overload_device))
         ways.emplace_back("Fit the device at the implement end, the way round that is marked on it, and a plain yoke at the tractor end.");
-    static constexpr std::array angles{CheckId::joint_angle_tractor, CheckId::joint_angle_implement};
     for (const End end : both_ends)
-        if (failed(checks, angles[static_cast<std::size_t>(end)])) ways.push_back(angle_way(input, end));
+        if (failed(checks, joint_angle_check_id(end))) ways.push_back(angle_way(input, end));
     return ways;
 }
 

@@ -17,20 +17,11 @@ constexpr PerEach<Range, const char*> positions_of()
     return words;
 }
 
-constexpr Angle right_angle = Angle::degrees(90);
-
-CheckId overlap_check(Range range)
-{
-    return range == Range::working ? CheckId::overlap_working : range == Range::turning ? CheckId::overlap_turning : CheckId::overlap_standing;
-}
-
-CheckId angle_check(End end) { return end == End::tractor ? CheckId::joint_angle_tractor : CheckId::joint_angle_implement; }
-
 // What this range would have to keep to; nothing where this fit's own figures in it are not what fails.
 std::optional<ShaftLimits> broken_limits(const CheckInput& input, const std::vector<Check>& checks, const FitReading& fit, Range range)
 {
     ShaftLimits limits;
-    const Check& overlap = checks[static_cast<std::size_t>(overlap_check(range))];
+    const Check& overlap = check_of(checks, overlap_check_id(range));
     const ExtremeLength* longest = fit.computed_longest(range);
     if (longest && input.plan && overlap.result == CheckResult::fail && overlap.limit) {
         const Length most = input.plan->half[Tube::inner] + input.plan->half[Tube::outer] - Length::micrometres(*overlap.limit);
@@ -38,9 +29,8 @@ std::optional<ShaftLimits> broken_limits(const CheckInput& input, const std::vec
     }
     for (const End end : both_ends) {
         const ExtremeAngle* angle = fit.computed_angle(end, range);
-        const Range failing = range == Range::standing ? Range::standing : Range::turning;
-        const Angle most = std::min(input.limits.angle(angle_limit(input.job.shaft.ends[end].joint, failing)), right_angle);
-        if (angle && failed(checks, angle_check(end)) && angle->angle > most) (end == End::tractor ? limits.tractor : limits.implement) = most;
+        const Angle most = greatest_angle(input.limits, input.job.shaft.ends[end].joint, range);
+        if (angle && failed(checks, joint_angle_check_id(end)) && angle->angle > most) (end == End::tractor ? limits.tractor : limits.implement) = most;
     }
     if (!limits.longest && !limits.tractor && !limits.implement) return std::nullopt;
     return limits;

@@ -92,15 +92,8 @@ std::optional<Shaft> new_shaft(const CheckInput& input, Length closed)
     return shaft;
 }
 
-// No shortest can be above any longest, of any tractor.
-Length least_longest(const CheckInput& input)
-{
-    Length least = input.fit.longest[Range::turning]->value;
-    for (const FitReading& fit : input.fits)
-        for (const Range range : all_ranges)
-            if (const auto& longest = fit.fit.longest[range]) least = std::min(least, longest->value);
-    return least;
-}
+// Of a fit that is read, its longest turning is always known.
+Length least_longest(const CheckInput& input) { return least_longest(input.fits).value(); }
 
 Fit with_shortest(Fit fit, Length shortest)
 {
@@ -111,8 +104,7 @@ Fit with_shortest(Fit fit, Length shortest)
 std::optional<std::string> longest_served(const CheckInput& input, const Check& check, Range range)
 {
     if (check.result != CheckResult::fail) return std::nullopt;
-    static constexpr std::array positions{"usual working position", "position with the PTO turning", "position with the PTO stopped"};
-    const std::string position = positions[static_cast<std::size_t>(range)];
+    const std::string position = position_named(range);
     const Length greatest = input.plan->half[Tube::inner] + input.plan->half[Tube::outer] - Length::micrometres(*check.limit);
     const std::string start = std::string("With the shortest position as it is, this shaft") + (nothing_to_cut(*input.plan) ? "" : ", cut for it,");
     if (clearly_below(greatest, input.fit.shortest->value)) return start + " has too little overlap for any " + position + ".";
@@ -236,9 +228,8 @@ std::vector<std::string> length_ways(const CheckInput& input, const std::vector<
     if (!any_length_failed(checks)) return ways;
     if (failed(checks, CheckId::closing_clearance))
         ways.emplace_back("Measure the shortest and the closed length more exactly: what they may be wrong by leaves no clearance.");
-    static constexpr std::array overlaps{CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing};
     for (const Range range : all_ranges)
-        if (const auto way = longest_served(input, checks[static_cast<std::size_t>(overlaps[static_cast<std::size_t>(range)])], range)) ways.push_back(*way);
+        if (const auto way = longest_served(input, check_of(checks, overlap_check_id(range)), range)) ways.push_back(*way);
     if (failed(checks, CheckId::guard_cover)) ways.push_back(guards_reach(input));
     const auto least = shortest_that_serves(input);
     ways.push_back(shortest_served(input, least));

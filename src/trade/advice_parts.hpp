@@ -1,13 +1,14 @@
 // What the parts of a refusal's way out share. Private to the trade layer's advice.
 #pragma once
 
+#include "check_parts.hpp"
 #include "shaftcut/trade/advice.hpp"
 
 namespace shaftcut {
 
 inline bool failed(const std::vector<Check>& checks, CheckId id)
 {
-    return checks[static_cast<std::size_t>(id)].result == CheckResult::fail;
+    return check_of(checks, id).result == CheckResult::fail;
 }
 
 // Whether other tubes or positions could mend the check.
@@ -21,6 +22,15 @@ std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector
 
 // How far a machine of known geometry may turn, lift or be hitched, for failed overlaps and joint angles.
 std::vector<std::string> machine_ways(const CheckInput& input, const std::vector<Check>& checks);
+
+// "position with the PTO turning".
+constexpr const char* position_named(Range range)
+{
+    return range == Range::working ? "usual working position" : range == Range::turning ? "position with the PTO turning" : "position with the PTO stopped";
+}
+
+// No shortest can be above any longest, of any tractor; nothing where none is known.
+std::optional<Length> least_longest(const std::vector<FitReading>& fits);
 
 inline constexpr std::int64_t whole_mm = 1000;
 

@@ -1,6 +1,7 @@
 #include "shaftcut/trade/batch.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace shaftcut {
 namespace {
@@ -86,9 +87,9 @@ std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw)
 std::vector<std::string> profiles_without_bars(const Batch& batch, const BatchSaw& saw)
 {
     std::vector<std::string> profiles;
-    std::map<std::string, bool> met;
+    std::set<std::string> met;
     for (const BatchPiece& piece : batch.pieces)
-        if (piece.sawn && met.emplace(piece.profile, true).second && bars_for(piece, saw).empty()) profiles.push_back(piece.profile);
+        if (piece.sawn && met.insert(piece.profile).second && bars_for(piece, saw).empty()) profiles.push_back(piece.profile);
     return profiles;
 }
 

@@ -5,12 +5,6 @@
 namespace shaftcut {
 namespace {
 
-std::optional<Length> guard_seat_of(const Series& series, const JobShaft& shaft, Tube tube)
-{
-    const SeriesHalf& half = series.halves[tube];
-    return shaft.ends[end_of(shaft, tube)].joint == JointKind::wide_angle ? half.guard_seat_wide_angle : half.guard_seat;
-}
-
 // Rounding is for lengths that can be: a negative one stays, to be refused as it is.
 Length kept(Length length, Fraction step_um) { return length > Length() ? round_down_to_step(length, step_um) : length; }
 
@@ -25,7 +19,11 @@ Length guard_half_of(const Series& series, Tube tube, Length half, Length room, 
 
 }  // namespace
 
-End end_of(const JobShaft& shaft, Tube tube) { return tube == Tube::inner ? shaft.inner_tube : other(shaft.inner_tube); }
+std::optional<Length> guard_seat_of(const Series& series, const JobShaft& shaft, Tube tube)
+{
+    const SeriesHalf& half = series.halves[tube];
+    return shaft.ends[end_of(shaft, tube)].joint == JointKind::wide_angle ? half.guard_seat_wide_angle : half.guard_seat;
+}
 
 std::vector<std::string> unstated_for_building(const Series& series, const BuildOrder& order)
 {

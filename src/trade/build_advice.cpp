@@ -43,19 +43,9 @@ std::string position_text(const BuildSetting& setting, Length telescoping, Towar
     return text_of(setting, telescoping, toward) + (setting.ordered.has_wide_angle ? " between the inner crosses" : " between crosses");
 }
 
-// No shortest can be above any longest, of any tractor.
-std::optional<Length> least_longest(const BuildSetting& setting)
-{
-    std::optional<Length> least;
-    for (const FitReading& fit : setting.fits)
-        for (const Range range : all_ranges)
-            if (const auto& longest = fit.fit.longest[range]) least = std::min(least.value_or(longest->value), longest->value);
-    return least;
-}
-
 std::string shortest_way(const BuildSetting& setting)
 {
-    const auto most = least_longest(setting);
+    const auto most = least_longest(setting.fits);
     const auto least = !most ? std::nullopt : least_serving(setting.fit.shortest->value, *most, [&](Length shortest) { return lengths_serve(at_shortest(setting, shortest)); });
     if (!least) return "No shaft of series " + setting.series.name + " serves these longest lengths, however far the shortest position is raised.";
     return "With the longest lengths as they are, a shaft of series " + setting.series.name + " could be built if the shortest position" +
@@ -66,17 +56,14 @@ std::string shortest_way(const BuildSetting& setting)
 // With the shortest as it is there is one best shaft of the series; what fails of its overlaps says how far it could reach.
 void add_longest_ways(std::vector<std::string>& ways, const BuildSetting& setting, const BuildTrial& trial)
 {
-    static constexpr std::array overlaps{CheckId::overlap_working, CheckId::overlap_turning, CheckId::overlap_standing};
-    static constexpr std::array positions{"usual working position", "position with the PTO turning", "position with the PTO stopped"};
     for (const Range range : all_ranges) {
-        const auto index = static_cast<std::size_t>(range);
-        const Check& check = trial.checks[static_cast<std::size_t>(overlaps[index])];
+        const Check& check = check_of(trial.checks, overlap_check_id(range));
         if (check.result != CheckResult::fail || !check.limit) continue;
         const Length greatest = trial.lengths->half[Tube::inner] + trial.lengths->half[Tube::outer] - Length::micrometres(*check.limit);
         const bool none = clearly_below(greatest, setting.fit.shortest->value);
         ways.push_back("With the shortest position as it is, a shaft of series " + setting.series.name + " could be built for " +
-                       (none ? std::string("no ") + positions[index] + " at all."
-                             : std::string("a ") + positions[index] + " of " + position_text(setting, greatest, Toward::down) + " at most."));
+                       (none ? std::string("no ") + position_named(range) + " at all."
+                             : std::string("a ") + position_named(range) + " of " + position_text(setting, greatest, Toward::down) + " at most."));
     }
 }
 

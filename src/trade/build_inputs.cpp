@@ -14,8 +14,7 @@ BuildInputs build_inputs(const BuildPlan& plan, const Series& series)
         inputs.shoulder[tube] = *half.shoulder;
         inputs.seat[tube] = *half.seat;
         inputs.guard_shoulder[tube] = half.guard_shoulder;
-        const bool wide = plan.ordered.ends[end_of(plan.ordered, tube)].joint == JointKind::wide_angle;
-        inputs.guard_seat[tube] = wide ? half.guard_seat_wide_angle : half.guard_seat;
+        inputs.guard_seat[tube] = guard_seat_of(series, plan.ordered, tube);
     }
     return inputs;
 }

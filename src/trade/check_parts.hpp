@@ -33,6 +33,10 @@ Check guard_setback_within(const CheckInput& input, Limit limit);
 // The least overlap at this range's longest, of a shaft that overlaps by `closed_overlap` when it is closed.
 Length least_overlap(const LimitsInForce& limits, Range range, Length closed_overlap);
 
+// The greatest angle at which a joint does not fail in this range. A working position turns, so it is held to the turning limit
+// too, and no joint folds past a right angle.
+Angle greatest_angle(const LimitsInForce& limits, JointKind joint, Range range);
+
 // A check that could not be made, and why.
 Check not_checked(CheckId id, const std::string& reason);
 
@@ -43,6 +47,9 @@ Check length_check(CheckId id, std::optional<Length> value, std::optional<Length
 // stand beside, for to a sixteenth a value that meets its limit can read as if it did not.
 std::string value_text(const CheckInput& input, Length length);
 std::string limit_text(const CheckInput& input, Length length);
+
+// "the tractor end".
+std::string end_named(End end);
 
 // The sum of sentences with a space between them.
 std::string joined(const std::vector<std::string>& sentences);

@@ -108,6 +108,8 @@ std::string joined(const std::vector<std::string>& sentences)
     return all;
 }
 
+std::string end_named(End end) { return std::string("the ") + to_word(end) + " end"; }
+
 std::string no_plan_reason(const CheckInput& input)
 {
     return input.stops ? "the shortest length cannot be read" : "the half lengths are not known";

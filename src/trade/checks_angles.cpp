@@ -1,8 +1,10 @@
 // Joint angles against their limits, and how unevenly the output turns.
+#include <algorithm>
 #include <cmath>
 
 #include "check_parts.hpp"
 #include "shaftcut/trade/geometry_words.hpp"
+#include "shaftcut/trade/joint.hpp"
 
 namespace shaftcut {
 namespace {
@@ -11,10 +13,7 @@ constexpr Angle right_angle = Angle::degrees(90);
 
 CheckResult judged(const CheckInput& input, JointKind joint, Range range, Angle angle)
 {
-    if (angle > right_angle) return CheckResult::fail;
-    // A working position turns, so the working angle is held to the turning limit too.
-    const Range failing = range == Range::standing ? Range::standing : Range::turning;
-    if (angle > input.limits.angle(angle_limit(joint, failing))) return CheckResult::fail;
+    if (angle > greatest_angle(input.limits, joint, range)) return CheckResult::fail;
     if (range == Range::working && angle > input.limits.angle(angle_limit(joint, range))) return CheckResult::warn;
     return CheckResult::pass;
 }
@@ -27,8 +26,9 @@ std::string angle_words(const CheckInput& input, End end, Range range, Angle lim
     return std::string(to_word(range)) + " " + figure(*input.fit.angles[end][range], 3) + "°" + at + ", limit " + figure(limit, 3) + "°";
 }
 
-Check check_joint_angle(const CheckInput& input, CheckId id, End end)
+Check check_joint_angle(const CheckInput& input, End end)
 {
+    const CheckId id = joint_angle_check_id(end);
     const JointKind joint = input.job.shaft.ends[end].joint;
     Check check;
     check.id = id;
@@ -56,25 +56,21 @@ Check check_joint_angle(const CheckInput& input, CheckId id, End end)
     return check;
 }
 
-// Ripple (max − min)/mean of the output's speed in per cent, both joints in one plane and the shaft in phase: as one joint
-// of cos β_e = min/max of the two cosines, 1/cos β_e − cos β_e. A wide-angle joint turns evenly: its cosine counts as 1.
-// Nothing where an angle is missing or a joint is folded square.
+bool is_standard(const CheckInput& input, End end) { return input.job.shaft.ends[end].joint == JointKind::standard; }
+
+// Of the stated angles, both joints taken in one plane and the shaft in phase; nothing where an angle is missing or a joint is
+// folded square. A wide-angle joint turns evenly: its angle counts as 0.
 std::optional<double> ripple_percent(const CheckInput& input, const FitReading& fit)
 {
-    PerEach<End, double> cosine;
+    PerEach<End, Angle> bent;
     for (const End end : both_ends) {
-        cosine[end] = 1.0;
-        if (input.job.shaft.ends[end].joint == JointKind::wide_angle) continue;
+        if (!is_standard(input, end)) continue;
         const auto& angle = fit.fit.angles[end][Range::working];
-        if (!angle || *angle >= right_angle) return std::nullopt;
-        cosine[end] = std::cos(angle->radians());
+        if (!angle) return std::nullopt;
+        bent[end] = *angle;
     }
-    const double least = std::min(cosine[End::tractor], cosine[End::implement]);
-    const double equivalent = least / std::max(cosine[End::tractor], cosine[End::implement]);
-    return 100.0 * (1.0 / equivalent - equivalent);
+    return irregularity(in_one_plane(bent[End::tractor], bent[End::implement]));
 }
-
-bool is_standard(const CheckInput& input, End end) { return input.job.shaft.ends[end].joint == JointKind::standard; }
 
 // Whether the machine's geometry says more than measured angles do: no standard joint's working angle was measured.
 bool ripples_by_geometry(const CheckInput& input, const FitReading& fit)
@@ -103,8 +99,14 @@ std::string geometry_words(const CheckInput& input, const FitReading& fit)
 
 }  // namespace
 
-Check check_joint_angle_tractor(const CheckInput& input) { return check_joint_angle(input, CheckId::joint_angle_tractor, End::tractor); }
-Check check_joint_angle_implement(const CheckInput& input) { return check_joint_angle(input, CheckId::joint_angle_implement, End::implement); }
+Angle greatest_angle(const LimitsInForce& limits, JointKind joint, Range range)
+{
+    const Range failing = range == Range::standing ? Range::standing : Range::turning;
+    return std::min(limits.angle(angle_limit(joint, failing)), right_angle);
+}
+
+Check check_joint_angle_tractor(const CheckInput& input) { return check_joint_angle(input, End::tractor); }
+Check check_joint_angle_implement(const CheckInput& input) { return check_joint_angle(input, End::implement); }
 
 Check check_irregularity(const CheckInput& input)
 {

@@ -10,8 +10,6 @@ constexpr int lock_rule_from = 2021;  // year of building from which no lock par
 
 bool is_exposed(Lock lock) { return lock == Lock::exposed_collar || lock == Lock::exposed_push_pin; }
 
-std::string end_named(End end) { return std::string("the ") + to_word(end) + " end"; }
-
 void find_forbidden(std::vector<std::string>& found, const CheckInput& input, Tube tube)
 {
     const Half& half = input.reading.shaft.halves[tube];
@@ -72,11 +70,9 @@ void judge_speed(Check& check, const CheckInput& input, End end)
     if (!speed || !connection || connection->speeds.empty()) return;
     if (std::find(connection->speeds.begin(), connection->speeds.end(), *speed) != connection->speeds.end()) return;
     at_least(check, CheckResult::warn);
-    std::vector<std::string> rated;
-    for (const int one : connection->speeds) rated.push_back(std::to_string(one));
-    std::string sentence = " Connection " + *name + " at " + end_named(end) + " is rated for ";
-    for (std::size_t i = 0; i < rated.size(); ++i) sentence += (i ? " or " : "") + rated[i];
-    check.says += sentence + " min⁻¹, the shaft is to run at " + std::to_string(*speed) + " min⁻¹.";
+    std::string rated;
+    for (const int one : connection->speeds) rated += (rated.empty() ? "" : " or ") + std::to_string(one);
+    check.says += " Connection " + *name + " at " + end_named(end) + " is rated for " + rated + " min⁻¹, the shaft is to run at " + std::to_string(*speed) + " min⁻¹.";
 }
 
 void judge_connection(Check& check, const CheckInput& input, End end)

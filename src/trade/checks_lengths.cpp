@@ -56,8 +56,9 @@ std::string tractors_without(const CheckInput& input, Range range)
     return names.empty() ? "" : "; no such length was given for " + names;
 }
 
-Check check_overlap(const CheckInput& input, CheckId id, Range range)
+Check check_overlap(const CheckInput& input, Range range)
 {
+    const CheckId id = overlap_check_id(range);
     const std::string range_words = std::string("longest ") + to_word(range) + " length";
     if (!input.stops && range == Range::turning) {
         Check check = length_check(id, std::nullopt, std::nullopt, std::nullopt);
@@ -148,9 +149,9 @@ Check check_closing_clearance(const CheckInput& input)
     return check;
 }
 
-Check check_overlap_working(const CheckInput& input) { return check_overlap(input, CheckId::overlap_working, Range::working); }
-Check check_overlap_turning(const CheckInput& input) { return check_overlap(input, CheckId::overlap_turning, Range::turning); }
-Check check_overlap_standing(const CheckInput& input) { return check_overlap(input, CheckId::overlap_standing, Range::standing); }
+Check check_overlap_working(const CheckInput& input) { return check_overlap(input, Range::working); }
+Check check_overlap_turning(const CheckInput& input) { return check_overlap(input, Range::turning); }
+Check check_overlap_standing(const CheckInput& input) { return check_overlap(input, Range::standing); }
 
 Check check_tube_left(const CheckInput& input)
 {

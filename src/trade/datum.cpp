@@ -35,7 +35,7 @@ Half stated_half(Tube tube, const JobShaft& shaft, const Series* series, Length 
 {
     const JobHalf& job = shaft.halves[tube];
     Half half;
-    half.end = tube == Tube::inner ? shaft.inner_tube : other(shaft.inner_tube);
+    half.end = end_of(shaft, tube);
     if (series) {
         const SeriesHalf& known = series->halves[tube];
         half.shoulder = known.shoulder;

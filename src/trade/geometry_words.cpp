@@ -22,6 +22,12 @@ std::string in_words(const TrailedPosture& at)
     return words.empty() ? "straight ahead and level" : words;
 }
 
+// Of equal lengths the one known less well decides: see deciding_fit().
+bool decides(const std::optional<Toleranced>& length, const std::optional<Toleranced>& deciding)
+{
+    return length && deciding && length->value == deciding->value && length->plus_minus == deciding->plus_minus;
+}
+
 }  // namespace
 
 std::string in_words(const Posture& posture, Units units)
@@ -33,15 +39,14 @@ std::string in_words(const Posture& posture, Units units)
 const ExtremeLength* deciding_shortest(const std::vector<FitReading>& fits, const Fit& deciding)
 {
     for (const FitReading& fit : fits)
-        if (deciding.shortest && fit.fit.shortest && fit.fit.shortest->value == deciding.shortest->value) return fit.computed_shortest();
+        if (decides(fit.fit.shortest, deciding.shortest)) return fit.computed_shortest();
     return nullptr;
 }
 
 const ExtremeLength* deciding_longest(const std::vector<FitReading>& fits, const Fit& deciding, Range range)
 {
-    const auto& longest = deciding.longest[range];
     for (const FitReading& fit : fits)
-        if (longest && fit.fit.longest[range] && fit.fit.longest[range]->value == longest->value) return fit.computed_longest(range);
+        if (decides(fit.fit.longest[range], deciding.longest[range])) return fit.computed_longest(range);
     return nullptr;
 }
 

@@ -65,10 +65,7 @@ std::optional<Vector> settled_direction(const JointSeat& tractor, const JointSea
 
 }  // namespace
 
-JointPair in_one_plane(Angle tractor, Angle implement, Angle out_of_phase)
-{
-    return {tractor.radians(), implement.radians(), out_of_phase.radians()};
-}
+JointPair in_one_plane(Angle tractor, Angle implement) { return {tractor.radians(), implement.radians(), 0}; }
 
 std::optional<double> unevenness(const JointPair& joints)
 {
@@ -84,21 +81,6 @@ std::optional<double> irregularity(const JointPair& joints)
     const auto excess = unevenness(joints);
     if (!excess) return std::nullopt;
     return 100 * std::sqrt(*excess * (*excess + 4));  // 2 sinh s
-}
-
-std::optional<SpeedRange> output_speeds(double speed, const JointPair& joints)
-{
-    const auto excess = unevenness(joints);
-    if (!excess) return std::nullopt;
-    const double ratio = 1 + (*excess + std::sqrt(*excess * (*excess + 4))) / 2;  // e^s
-    return SpeedRange{speed / ratio, speed * ratio};
-}
-
-Angle angle_of_irregularity(double percent)
-{
-    const double half = percent / 200;
-    const double cosine = std::sqrt(half * half + 1) - half;  // the positive root of 1/c - c = 2 half
-    return Angle::from_radians(std::acos(cosine));
 }
 
 std::optional<BentShaft> bent_shaft(const JointSeat& tractor, const JointSeat& implement)

@@ -5,6 +5,8 @@
 namespace shaftcut {
 namespace {
 
+constexpr std::int64_t eighth_of_an_inch_um = 3175;  // a sixteenth is half of it: no whole micrometres
+
 std::int64_t floor_div(std::int64_t a, std::int64_t b)
 {
     return a / b - ((a % b != 0) && ((a < 0) != (b < 0)) ? 1 : 0);
@@ -86,18 +88,18 @@ Length round_down_to_step(Length length, Fraction step_um)
 
 Fraction step_in_sixteenths(Length step)
 {
-    const std::int64_t count = ceil_div(2 * step.um(), 3175);  // 1/16 in is 3175/2 micrometres
-    return {3175 * (count < 1 ? 1 : count), 2};
+    const std::int64_t count = ceil_div(2 * step.um(), eighth_of_an_inch_um);
+    return {eighth_of_an_inch_um * (count < 1 ? 1 : count), 2};
 }
 
 std::string figure(Length length, Units units, Toward toward, int decimals)
 {
     if (units == Units::in) {
         // A sixteenth is 1587.5 um: a whole count of them is stored rounded to 1 um, which must not cost one more.
-        const std::int64_t nearest = nearest_div(2 * length.um(), 3175);
-        const std::int64_t off = 2 * length.um() - nearest * 3175;
+        const std::int64_t nearest = nearest_div(2 * length.um(), eighth_of_an_inch_um);
+        const std::int64_t off = 2 * length.um() - nearest * eighth_of_an_inch_um;
         const bool exact = off >= -2 && off <= 2;
-        return sixteenths(exact ? nearest : divide(2 * length.um(), 3175, toward));
+        return sixteenths(exact ? nearest : divide(2 * length.um(), eighth_of_an_inch_um, toward));
     }
     std::int64_t unit = 1000;
     for (int i = 0; i < decimals; ++i) unit /= 10;

@@ -88,6 +88,16 @@ std::u32string code_points(std::string_view utf8)
     return points;
 }
 
+std::string utf8(char32_t point)
+{
+    const auto byte = [](char32_t bits) { return static_cast<char>(static_cast<unsigned char>(bits)); };
+    const auto tail = [&](int shift) { return byte(0x80 | ((point >> shift) & 0x3F)); };
+    if (point < 0x80) return {byte(point)};
+    if (point < 0x800) return {byte(0xC0 | (point >> 6)), tail(0)};
+    if (point < 0x10000) return {byte(0xE0 | (point >> 12)), tail(6), tail(0)};
+    return {byte(0xF0 | (point >> 18)), tail(12), tail(6), tail(0)};
+}
+
 std::string nearest_name(std::string_view name, const std::vector<std::string>& known)
 {
     if (name.size() > 100) return {};

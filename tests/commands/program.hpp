@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "shaftcut/commands/command.hpp"
+#include "support/folder.hpp"
 
 namespace shaftcut::test {
 
@@ -23,30 +24,6 @@ inline Run run(const std::vector<std::string>& arguments)
     const Outcome outcome = run_program(arguments, console);
     return {static_cast<int>(outcome), out.str(), err.str()};
 }
-
-// A folder of its own, removed at the end.
-class Folder {
-public:
-    Folder()
-    {
-        std::string name = (std::filesystem::temp_directory_path() / "shaftcut-test-XXXXXX").string();
-        path_ = ::mkdtemp(name.data());
-    }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    ~Folder() { std::filesystem::remove_all(path_); }
-    std::string path() const { return path_.string(); }
-    std::string file(const std::string& name) const { return (path_ / name).string(); }
-    std::size_t count() const
-    {
-        std::size_t entries = 0;
-        for (const auto& entry : std::filesystem::directory_iterator(path_)) entries += entry.exists() ? 1 : 0;
-        return entries;
-    }
-
-private:
-    std::filesystem::path path_;
-};
 
 inline std::string read_all(const std::string& path)
 {

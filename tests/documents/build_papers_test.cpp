@@ -29,9 +29,9 @@ std::set<std::string> lines_of(const std::string& text)
 std::set<std::string> codes_of(const Folder& folder, const std::string& pdf, std::size_t page, bool copied)
 {
     const std::string pages = " -f " + std::to_string(page + 1) + " -l " + std::to_string(page + 1) + " -singlefile ";
-    output_of("pdftoppm -r " + std::string(copied ? "100" : "150") + " -gray" + pages + (folder / pdf) + " " + (folder / "page"));
-    if (copied) write(folder / "page.pgm", photocopied(read_picture(folder / "page.pgm")));
-    return lines_of(output_of("zbarimg -q --raw --nodbus " + (folder / "page.pgm")));
+    output_of("pdftoppm -r " + std::string(copied ? "100" : "150") + " -gray" + pages + folder.file(pdf) + " " + folder.file("page"));
+    if (copied) write(folder.file("page.pgm"), photocopied(read_picture(folder.file("page.pgm"))));
+    return lines_of(output_of("zbarimg -q --raw --nodbus " + folder.file("page.pgm")));
 }
 
 std::vector<Page> label_pages(const Batch& batch, Paper paper)
@@ -55,28 +55,20 @@ std::set<std::string> expected_codes(const Batch& batch)
 std::set<std::string> label_codes(const Folder& folder, const std::string& pdf, std::size_t page, bool copied)
 {
     const std::string number = std::to_string(page + 1);
-    output_of("pdftoppm -r " + std::string(copied ? "100" : "150") + " -gray -f " + number + " -l " + number + " -singlefile " + (folder / pdf) + " " + (folder / "page"));
-    const Picture sheet = read_picture(folder / "page.pgm");
+    output_of("pdftoppm -r " + std::string(copied ? "100" : "150") + " -gray -f " + number + " -l " + number + " -singlefile " + folder.file(pdf) + " " + folder.file("page"));
+    const Picture sheet = read_picture(folder.file("page.pgm"));
     const int width = sheet.width / 2, height = sheet.height / 6;
     std::set<std::string> codes;
     for (int place = 0; place < 12; ++place) {
         const Picture label = cropped(sheet, place % 2 * width, place / 2 * height, width, height);
-        write(folder / "label.pgm", copied ? photocopied(label) : pgm_of(label));
-        codes.merge(lines_of(output_of("zbarimg -q --raw --nodbus " + (folder / "label.pgm"))));
+        write(folder.file("label.pgm"), copied ? photocopied(label) : pgm_of(label));
+        codes.merge(lines_of(output_of("zbarimg -q --raw --nodbus " + folder.file("label.pgm"))));
     }
     return codes;
 }
 
 // Orders whose numbers make the least and the greatest codes.
 Batch batch_of_long_numbers(Units units) { return batch_of({build_order("7"), build_order(std::string(40, 'W')), closed_order("K-1042/ab.7_x", 830)}, units); }
-
-std::int64_t count_of(const std::vector<Page>& pages, const std::string& words)
-{
-    std::int64_t count = 0;
-    for (const Page& page : pages)
-        for (const Text& text : texts_of(page)) count += text.text == words ? 1 : 0;
-    return count;
-}
 
 }  // namespace
 
@@ -88,10 +80,10 @@ TEST_CASE("an assembly work order's code and blanks read back from its file, and
         const Document document = assembly_document(plan, Paper::a4);
         CHECK(document.name == std::string(number) + "-assembly.pdf");
         CHECK(document.bytes == assembly_document(plan, Paper::a4).bytes);
-        write(folder / "sheet.pdf", document.bytes);
+        write(folder.file("sheet.pdf"), document.bytes);
         CHECK(codes_of(folder, "sheet.pdf", 0, false) == std::set<std::string>{number});
         CHECK(codes_of(folder, "sheet.pdf", 0, true) == std::set<std::string>{number});
-        const std::string text = output_of("pdftotext -layout " + (folder / "sheet.pdf") + " -");
+        const std::string text = output_of("pdftotext -layout " + folder.file("sheet.pdf") + " -");
         for (const Tube tube : both_tubes) {
             CHECK(text.find(figure_with_unit(plan.built->lengths.blank[tube], Units::mm)) != std::string::npos);
             CHECK(text.find(figure_with_unit(*plan.built->lengths.guard_blank[tube], Units::mm)) != std::string::npos);
@@ -152,7 +144,7 @@ TEST_CASE("labels' codes read back from 150 dots an inch, and from a bad photoco
         const std::vector<Document> documents = batch_documents(batch, Format::pdf, paper);
         const auto labels = std::find_if(documents.begin(), documents.end(), [](const Document& document) { return document.name == "demo-batch-labels.pdf"; });
         REQUIRE(labels != documents.end());
-        write(folder / "labels.pdf", labels->bytes);
+        write(folder.file("labels.pdf"), labels->bytes);
         for (const bool copied : {false, true}) {
             std::set<std::string> read;
             for (std::size_t page = 0; page < label_sheets(batch, paper).count; ++page) read.merge(label_codes(folder, "labels.pdf", page, copied));

@@ -12,19 +12,6 @@ using namespace shaftcut::test;
 
 namespace {
 
-const Fonts& fonts()
-{
-    static const Fonts loaded;
-    return loaded;
-}
-
-std::string joined(const std::vector<std::string>& lines)
-{
-    std::string out;
-    for (const std::string& line : lines) out += "\n  " + line;
-    return out;
-}
-
 // One page after another of every case on both papers.
 template <class Look>
 void on_every_page(const Look& look)
@@ -42,18 +29,6 @@ void on_every_page(const Look& look)
 // "574 mm", "22-1/2 in" read again.
 Length printed_length(const std::string& text) { return std::get<Length>(parse_length(text, Units::mm)); }
 
-const Text* find(const Page& page, const std::string& words)
-{
-    for (const Mark& mark : page.marks)
-        if (const auto* text = std::get_if<Text>(&mark.what); text && text->text == words) return text;
-    return nullptr;
-}
-
-bool contains(const std::vector<Page>& pages, const std::string& words)
-{
-    return all_text(pages).find(squeezed(fonts().printable(words))) != std::string::npos;
-}
-
 }  // namespace
 
 TEST_CASE("the cases are what their names say")
@@ -65,29 +40,11 @@ TEST_CASE("the cases are what their names say")
     }
 }
 
-TEST_CASE("no two texts overlap, none leaves the margins, no line runs through one")
+TEST_CASE("every text of a cut sheet can be read, and no line leaves the sheet")
 {
     on_every_page([](const Page& page) {
-        const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
-        INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
-        CHECK(overlapping.empty());
-        CHECK(struck.empty());
-        for (const Text& text : texts_of(page)) {
-            INFO(text.text);
-            CHECK(inside(page, text.box, 9.9));
-        }
-    });
-}
-
-TEST_CASE("every text is at least 2.5 mm high, not too narrow, and has all its glyphs")
-{
-    on_every_page([](const Page& page) {
-        for (const Text& text : texts_of(page)) {
-            INFO(text.text);
-            CHECK(text.cap_height >= 2.5);
-            CHECK(text.stretch >= 0.62);
-            for (const char32_t point : code_points(text.text)) CHECK(fonts().can_draw(point));
-        }
+        check_texts(page);
+        check_lines(page, 9);
     });
 }
 

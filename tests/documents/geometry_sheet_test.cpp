@@ -61,39 +61,13 @@ void on_every_page(const Look& look)
                 }
 }
 
-std::string joined(const std::vector<std::string>& lines)
-{
-    std::string out;
-    for (const std::string& line : lines) out += "\n  " + line;
-    return out;
-}
-
-bool contains(const std::vector<Page>& pages, const std::string& words) { return all_text(pages).find(squeezed(words)) != std::string::npos; }
-
 }  // namespace
 
-TEST_CASE("on a machine's sheet no two texts overlap, none leaves the margins, no line runs through one")
+TEST_CASE("every text of a machine's sheet can be read, and no line leaves the sheet")
 {
     on_every_page([](const Page& page) {
-        const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
-        INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
-        CHECK(overlapping.empty());
-        CHECK(struck.empty());
-        for (const Text& text : texts_of(page)) {
-            INFO(text.text);
-            CHECK(inside(page, text.box, 9.9));
-            CHECK(text.cap_height >= 2.5);
-            CHECK(text.stretch >= 0.62);
-        }
-    });
-}
-
-TEST_CASE("no line leaves a machine's sheet")
-{
-    on_every_page([](const Page& page) {
-        for (const Mark& mark : page.marks)
-            if (const auto* path = std::get_if<Path>(&mark.what))
-                for (const Point& point : path->points) CHECK(inside(page, {point.x, point.y, 0, 0}, 9));
+        check_texts(page);
+        check_lines(page, 9);
     });
 }
 

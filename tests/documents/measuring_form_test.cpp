@@ -20,12 +20,6 @@ namespace {
 
 const std::string config = std::string(SHAFTCUT_SOURCE_DIR) + "/config/";
 
-const Fonts& fonts()
-{
-    static const Fonts loaded;
-    return loaded;
-}
-
 Catalogue demo_catalogue()
 {
     auto loaded = load(config + "series.xml");
@@ -88,13 +82,6 @@ void on_every_sheet(const Look& look)
         }
 }
 
-std::string joined(const std::vector<std::string>& lines)
-{
-    std::string out;
-    for (const std::string& line : lines) out += "\n  " + line;
-    return out;
-}
-
 bool has_word(const std::vector<Page>& pages, const std::string& word)
 {
     const auto is_of_a_word = [](char byte) { return std::isalnum(static_cast<unsigned char>(byte)) || byte == '-'; };
@@ -136,38 +123,11 @@ std::vector<Rect> boxes_of(const Page& page)
 
 }  // namespace
 
-TEST_CASE("measuring form: no two texts overlap, none leaves the margins, no line runs through one")
+TEST_CASE("measuring form: every text can be read, and nothing drawn leaves the margins")
 {
     on_every_sheet([](const Page& page) {
-        const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
-        INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
-        CHECK(overlapping.empty());
-        CHECK(struck.empty());
-        for (const Text& text : texts_of(page)) {
-            INFO(text.text);
-            CHECK(inside(page, text.box, 9.9));
-        }
-    });
-}
-
-TEST_CASE("measuring form: every text is at least 2.5 mm high and has all its glyphs")
-{
-    on_every_sheet([](const Page& page) {
-        for (const Text& text : texts_of(page)) {
-            INFO(text.text);
-            CHECK(text.cap_height >= 2.5);
-            CHECK(text.stretch >= 0.62);
-            for (const char32_t point : code_points(text.text)) CHECK(fonts().can_draw(point));
-        }
-    });
-}
-
-TEST_CASE("measuring form: nothing drawn leaves the margins")
-{
-    on_every_sheet([](const Page& page) {
-        for (const Mark& mark : page.marks)
-            if (const auto* path = std::get_if<Path>(&mark.what))
-                for (const Point& point : path->points) CHECK(inside(page, {point.x, point.y, 0, 0}, 9.4));
+        check_texts(page);
+        check_lines(page, 9.4);
     });
 }
 
@@ -242,11 +202,11 @@ TEST_CASE("measuring form: a series is drawn at its own reference, and states wh
     for (const Series& series : demo_catalogue().series) {
         INFO(series.name);
         const std::vector<Page> pages = draw_measuring_form(form_of(series, Units::in), Paper::a4);
-        CHECK(all_text(pages).find(squeezed(series.name)) != std::string::npos);
+        CHECK(contains(pages, series.name));
         const std::optional<Reference> reference = series.wide_angle_reference ? series.wide_angle_reference : usual_reference(series.shape);
         const bool one = series.wide_angle && reference;
         for (const Reference other : {Reference::outer_cross, Reference::inner_cross}) CHECK(has_word(pages, to_word(other)) == (series.wide_angle && (!one || other == *reference)));
-        if (series.wide_angle) CHECK(all_text(pages).find(squeezed(figure_with_millimetres(series.wide_angle->spacing, Units::in))) != std::string::npos);
+        if (series.wide_angle) CHECK(contains(pages, figure_with_millimetres(series.wide_angle->spacing, Units::in)));
         else CHECK(has_word(pages, "its one cross"));
     }
 }

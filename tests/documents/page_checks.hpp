@@ -1,13 +1,22 @@
-// Questions about a drawn page that its display list answers.
+// Questions about a drawn page that its display list answers, and what every page is held to.
 #pragma once
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
+#include "shaftcut/documents/font.hpp"
 #include "shaftcut/documents/page.hpp"
+#include "shaftcut/words/text.hpp"
+#include "support/catch.hpp"
 
 namespace shaftcut::test {
+
+inline const Fonts& fonts()
+{
+    static const Fonts loaded;
+    return loaded;
+}
 
 inline std::vector<Text> texts_of(const Page& page)
 {
@@ -82,6 +91,58 @@ inline std::string all_text(const std::vector<Page>& pages)
     for (const Page& page : pages)
         for (const Text& text : texts_of(page)) out += squeezed(text.text);
     return out;
+}
+
+// Whether the words stand on the pages, broken over lines or not.
+inline bool contains(const std::vector<Page>& pages, const std::string& words)
+{
+    return all_text(pages).find(squeezed(fonts().printable(words))) != std::string::npos;
+}
+
+// The text that is these words and no more, or none.
+inline const Text* find(const Page& page, const std::string& words)
+{
+    for (const Mark& mark : page.marks)
+        if (const auto* text = std::get_if<Text>(&mark.what); text && text->text == words) return text;
+    return nullptr;
+}
+
+// How many texts are these words and no more.
+inline std::int64_t count_of(const std::vector<Page>& pages, const std::string& words)
+{
+    std::int64_t count = 0;
+    for (const Page& page : pages)
+        for (const Text& text : texts_of(page)) count += text.text == words ? 1 : 0;
+    return count;
+}
+
+// No text overlaps another, is struck by a line, leaves the margins of 10 mm, is too small or too narrow to read, or lacks a glyph.
+inline void check_texts(const Page& page)
+{
+    const auto joined = [](const std::vector<std::string>& lines) {
+        std::string out;
+        for (const std::string& line : lines) out += "\n  " + line;
+        return out;
+    };
+    const auto overlapping = overlapping_texts(page), struck = struck_texts(page);
+    INFO("overlapping:" << joined(overlapping) << "\nstruck:" << joined(struck));
+    CHECK(overlapping.empty());
+    CHECK(struck.empty());
+    for (const Text& text : texts_of(page)) {
+        INFO(text.text);
+        CHECK(inside(page, text.box, 9.9));
+        CHECK(text.cap_height >= 2.5);
+        CHECK(text.stretch >= 0.62);
+        for (const char32_t point : code_points(text.text)) CHECK(fonts().can_draw(point));
+    }
+}
+
+// No drawn line leaves the margin, in mm.
+inline void check_lines(const Page& page, double margin)
+{
+    for (const Mark& mark : page.marks)
+        if (const auto* path = std::get_if<Path>(&mark.what))
+            for (const Point& point : path->points) CHECK(inside(page, {point.x, point.y, 0, 0}, margin));
 }
 
 }  // namespace shaftcut::test

@@ -23,8 +23,8 @@ TEST_CASE("pdftotext finds the figures of the cut")
     const Folder folder;
     for (const SheetCase& one : sheet_cases()) {
         INFO(one.name);
-        write(folder / "sheet.pdf", sheet_pdf(one.order));
-        const std::string text = output_of("pdftotext -layout " + (folder / "sheet.pdf") + " -");
+        write(folder.file("sheet.pdf"), sheet_pdf(one.order));
+        const std::string text = output_of("pdftotext -layout " + folder.file("sheet.pdf") + " -");
         CHECK(text.find(one.order.order.substr(0, 15)) != std::string::npos);
         if (one.order.verdict != Verdict::cut) continue;
         for (const Tube tube : both_tubes) {
@@ -41,8 +41,8 @@ TEST_CASE("other alphabets come back from the PDF as they went in")
     const Folder folder;
     Job job_ = demo_job();
     job_.customer = "Żółć Ελλάδα Ферма Žluťoučký Größe";
-    write(folder / "sheet.pdf", sheet_pdf(worked_in(job_, Units::mm)));
-    CHECK(output_of("pdftotext " + (folder / "sheet.pdf") + " -").find(job_.customer) != std::string::npos);
+    write(folder.file("sheet.pdf"), sheet_pdf(worked_in(job_, Units::mm)));
+    CHECK(output_of("pdftotext " + folder.file("sheet.pdf") + " -").find(job_.customer) != std::string::npos);
 }
 
 TEST_CASE("the code reads back from 150 dots an inch, and from a bad photocopy of 100")
@@ -50,12 +50,12 @@ TEST_CASE("the code reads back from 150 dots an inch, and from a bad photocopy o
     const Folder folder;
     for (const Job& job_ : {demo_job(), long_names_job(), bare_job()}) {
         INFO(job_.order);
-        write(folder / "sheet.pdf", sheet_pdf(worked_in(job_, Units::mm)));
-        output_of("pdftoppm -r 150 -gray -f 1 -l 1 -singlefile " + (folder / "sheet.pdf") + " " + (folder / "fine"));
-        CHECK(output_of("zbarimg -q --raw --nodbus " + (folder / "fine.pgm")) == job_.order + "\n");
-        output_of("pdftoppm -r 100 -gray -f 1 -l 1 -singlefile " + (folder / "sheet.pdf") + " " + (folder / "coarse"));
-        write(folder / "copy.pgm", photocopied(read_picture(folder / "coarse.pgm")));
-        CHECK(output_of("zbarimg -q --raw --nodbus " + (folder / "copy.pgm")) == job_.order + "\n");
+        write(folder.file("sheet.pdf"), sheet_pdf(worked_in(job_, Units::mm)));
+        output_of("pdftoppm -r 150 -gray -f 1 -l 1 -singlefile " + folder.file("sheet.pdf") + " " + folder.file("fine"));
+        CHECK(output_of("zbarimg -q --raw --nodbus " + folder.file("fine.pgm")) == job_.order + "\n");
+        output_of("pdftoppm -r 100 -gray -f 1 -l 1 -singlefile " + folder.file("sheet.pdf") + " " + folder.file("coarse"));
+        write(folder.file("copy.pgm"), photocopied(read_picture(folder.file("coarse.pgm"))));
+        CHECK(output_of("zbarimg -q --raw --nodbus " + folder.file("copy.pgm")) == job_.order + "\n");
     }
 }
 
@@ -72,17 +72,17 @@ TEST_CASE("the same order gives the same bytes")
 TEST_CASE("the PDF is sound, tagged, in English, and dated by its job")
 {
     const Folder folder;
-    write(folder / "sheet.pdf", sheet_pdf(worked_in(demo_job(), Units::mm)));
-    const std::string info = output_of("TZ=UTC pdfinfo -isodates " + (folder / "sheet.pdf"));
+    write(folder.file("sheet.pdf"), sheet_pdf(worked_in(demo_job(), Units::mm)));
+    const std::string info = output_of("TZ=UTC pdfinfo -isodates " + folder.file("sheet.pdf"));
     INFO(info);
     for (const char* line : {"Cut sheet K-1042", "Demo workshop (invented)", "Alder 2, lemon tubes", "2026-11-24T12:00:00Z", "Tagged:          yes", "595.276 x 841.89"})
         CHECK(info.find(line) != std::string::npos);
     CHECK(info.find("Error") == std::string::npos);
-    const std::string tags = output_of("pdfinfo -struct " + (folder / "sheet.pdf"));
+    const std::string tags = output_of("pdfinfo -struct " + folder.file("sheet.pdf"));
     for (const char* tag : {"Document", "H1", "P (block)", "Table", "Figure"}) CHECK(tags.find(tag) != std::string::npos);
     CHECK(sheet_pdf(worked_in(demo_job(), Units::mm)).find("/Lang (en)") != std::string::npos);
-    write(folder / "letter.pdf", sheet_pdf(worked_in(bare_job(), Units::mm), Paper::letter));
-    const std::string letter = output_of("TZ=UTC pdfinfo -isodates " + (folder / "letter.pdf"));
+    write(folder.file("letter.pdf"), sheet_pdf(worked_in(bare_job(), Units::mm), Paper::letter));
+    const std::string letter = output_of("TZ=UTC pdfinfo -isodates " + folder.file("letter.pdf"));
     CHECK(letter.find("612 x 792") != std::string::npos);
     CHECK(letter.find("2000-01-01T12:00:00Z") != std::string::npos);
 }

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cstdio>
-#include <filesystem>
 #include <fstream>
 #include <memory>
 #include <string>
@@ -12,27 +11,9 @@
 #include <fmt/format.h>
 
 #include "support/catch.hpp"
+#include "support/folder.hpp"
 
 namespace shaftcut::test {
-
-// A folder of its own for each test, gone at its end.
-class Folder {
-public:
-    Folder()
-    {
-        std::string name = (std::filesystem::temp_directory_path() / "shaftcut-paper-XXXXXX").string();
-        REQUIRE(mkdtemp(name.data()));
-        path_ = name;
-    }
-    ~Folder() { std::filesystem::remove_all(path_); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-
-    std::string operator/(const std::string& name) const { return (path_ / name).string(); }
-
-private:
-    std::filesystem::path path_;
-};
 
 inline void write(const std::string& path, const std::string& bytes)
 {

@@ -6,40 +6,33 @@
 #include <pugixml.hpp>
 
 #include "support/catch.hpp"
+#include "support/folder.hpp"
 
 namespace shaftcut::test {
 namespace {
-
-namespace fs = std::filesystem;
 
 // The workbook's parts as files, gone at the end.
 class Unpacked {
 public:
     explicit Unpacked(const std::string& bytes)
     {
-        std::string name = (fs::temp_directory_path() / "shaftcut-parts-XXXXXX").string();
-        REQUIRE(mkdtemp(name.data()));
-        folder_ = name;
-        std::ofstream(folder_ / "book.xlsx", std::ios::binary) << bytes;
-        const std::string command = "cd '" + name + "' && /usr/bin/python3 -m zipfile -e book.xlsx parts";
+        std::ofstream(folder_.file("book.xlsx"), std::ios::binary) << bytes;
+        const std::string command = "cd '" + folder_.path() + "' && /usr/bin/python3 -m zipfile -e book.xlsx parts";
         REQUIRE(std::system(command.c_str()) == 0);
     }
-    ~Unpacked() { fs::remove_all(folder_); }
-    Unpacked(const Unpacked&) = delete;
-    Unpacked& operator=(const Unpacked&) = delete;
 
     pugi::xml_document read(const std::string& part) const
     {
         pugi::xml_document document;
         INFO(part);
-        REQUIRE(document.load_file((folder_ / "parts" / part).c_str(), pugi::parse_default | pugi::parse_ws_pcdata_single));
+        REQUIRE(document.load_file(folder_.file("parts/" + part).c_str(), pugi::parse_default | pugi::parse_ws_pcdata_single));
         return document;
     }
 
-    bool holds(const std::string& part) const { return fs::exists(folder_ / "parts" / part); }
+    bool holds(const std::string& part) const { return std::filesystem::exists(folder_.file("parts/" + part)); }
 
 private:
-    fs::path folder_;
+    Folder folder_;
 };
 
 std::vector<std::string> shared_texts(const pugi::xml_document& document)

@@ -1,15 +1,14 @@
 // Compares with hitch_oracle.py, an independent optimiser on Debian's numpy and scipy. It fails where they are not installed.
 #include <fmt/format.h>
-#include <unistd.h>
 
 #include <cstdlib>
-#include <filesystem>
 #include <fstream>
 #include <sstream>
 #include <string>
 
 #include "shaftcut/trade/hitch.hpp"
 #include "support/catch.hpp"
+#include "support/folder.hpp"
 #include "support/machines.hpp"
 
 using namespace shaftcut;
@@ -70,17 +69,14 @@ std::string line_of(const support::MachineAndShaft& one)
 // What the oracle prints for the text given to it.
 std::string asked(const std::string& text)
 {
-    const auto folder = std::filesystem::temp_directory_path() / fmt::format("shaftcut-oracle-{}", getpid());
-    REQUIRE(std::filesystem::create_directory(folder));
-    std::ofstream(folder / "machines") << text;
+    const shaftcut::test::Folder folder;
+    std::ofstream(folder.file("machines")) << text;
     const std::string command = fmt::format("/usr/bin/python3 '{}/tests/oracle/hitch_oracle.py' < '{}' > '{}'", SHAFTCUT_SOURCE_DIR,
-                                            (folder / "machines").string(), (folder / "answers").string());
-    const int status = std::system(command.c_str());
-    std::ifstream file(folder / "answers");
+                                            folder.file("machines"), folder.file("answers"));
+    REQUIRE(std::system(command.c_str()) == 0);
+    std::ifstream file(folder.file("answers"));
     std::stringstream answers;
     answers << file.rdbuf();
-    std::filesystem::remove_all(folder);
-    REQUIRE(status == 0);
     return answers.str();
 }
 

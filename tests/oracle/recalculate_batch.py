@@ -6,41 +6,21 @@ BATCH_WORKBOOK_CASES is the helper program that writes the workbooks and the ans
 file holds for it; for changed closed lengths, shoulders, seats, guard figures, counts and saw's step every length, every verdict and every sum of
 parts is the program's.
 """
-import json
 import os
-import shutil
-import signal
-import subprocess
 import sys
-import tempfile
-import zipfile
-from xml.etree import ElementTree
 
-from recalculate import XML, Comparison, Office, place
+from office import Workbook, compare_all
 
-SECONDS_ALLOWED = 900
+LEAST_CASES = 60
 HEADS, FIRST_ROW = 4, 5  # of the sheet Orders, counted from 0
 COLUMNS = 40
 ORDERS, PARTS = 0, 1
-CONTENTS = 1 | 2 | 4 | 16
 
 
-class Book:
+class BatchWorkbook(Workbook):
     def __init__(self, office, path):
-        self.cached = {}
-        with zipfile.ZipFile(path) as parts:
-            self.count = sum(1 for name in parts.namelist() if name.startswith("xl/worksheets/sheet"))
-            for index in range(self.count):
-                for cell in ElementTree.fromstring(parts.read("xl/worksheets/sheet%d.xml" % (index + 1))).iter(XML + "c"):
-                    if cell.find(XML + "f") is not None:
-                        value = cell.find(XML + "v").text or ""
-                        self.cached[(index,) + place(cell.get("r"))] = value if cell.get("t") == "str" else float(value)
-            names = ElementTree.fromstring(parts.read("xl/workbook.xml")).iter(XML + "definedName")
-            self.step = place([name.text for name in names if name.get("name") == "step"][0].split("!")[1])
-        self.rows = max(row for _, row, _ in self.cached) + 3
-        self.document = office.open(path)
-        self.document.enableAutomaticCalculation(False)
-        self.sheets = [self.document.Sheets.getByIndex(index) for index in range(self.count)]
+        super().__init__(office, path, "Orders")
+        self.rows = self.last_row() + 3
         first = self.sheets[ORDERS].getCellRangeByPosition(0, 0, COLUMNS, self.rows).getDataArray()
         self.columns = {title: column for column, title in enumerate(first[HEADS]) if title}
         self.order_rows = {row[0]: number for number, row in enumerate(first) if number >= FIRST_ROW and row[0]}
@@ -57,7 +37,7 @@ def compare_case(comparison, book, what, case):
     before = [(order, title, book.cell(order, title).getValue()) for order, title, _ in case["set"]]
     for order, title, value in case["set"]:
         book.cell(order, title).setValue(value)
-    row, column = book.step
+    row, column = book.names["step"]
     book.sheets[ORDERS].getCellByPosition(column, row).setValue(case["step"])
     values = book.values()
     for order, figures in case["orders"].items():
@@ -73,34 +53,13 @@ def compare_case(comparison, book, what, case):
 
 
 def compare_book(comparison, office, folder, one):
-    book = Book(office, os.path.join(folder, one["file"]))
-    values = book.values()
-    for (sheet, row, column), cached in book.cached.items():
-        comparison.expect("%s, sheet %d row %d column %d, recalculated" % (one["file"], sheet + 1, row + 1, column + 1), values[sheet][row][column], cached)
+    book = BatchWorkbook(office, os.path.join(folder, one["file"]))
+    comparison.expect_cached(one["file"], book, book.values())
     for number, case in enumerate(one["cases"]):
         compare_case(comparison, book, "%s case %d" % (one["file"], number), case)
     book.document.close(True)
     return len(one["cases"])
 
 
-def main(helper):
-    signal.signal(signal.SIGALRM, lambda *_: sys.exit("recalculate_batch: took more than %d s" % SECONDS_ALLOWED))
-    signal.alarm(SECONDS_ALLOWED)
-    folder = tempfile.mkdtemp(prefix="shaftcut-workbooks-")
-    comparison = Comparison()
-    try:
-        subprocess.run([helper, folder], check=True, timeout=300)
-        with open(os.path.join(folder, "cases.json"), encoding="utf-8") as file:
-            books = json.load(file)
-        with Office() as office:
-            cases = sum(compare_book(comparison, office, folder, one) for one in books)
-    finally:
-        shutil.rmtree(folder, ignore_errors=True)
-    for line in comparison.wrong[:40]:
-        print(line)
-    print("recalculate_batch: %d workbooks, %d sets of inputs, %d figures compared, %d wrong" % (len(books), cases, comparison.compared, len(comparison.wrong)))
-    return 1 if comparison.wrong or cases < 60 else 0
-
-
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1]))
+    sys.exit(compare_all("recalculate_batch", sys.argv[1], compare_book, LEAST_CASES))

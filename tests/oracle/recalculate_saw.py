@@ -5,43 +5,21 @@ usage: /usr/bin/python3 recalculate_saw.py SAW_WORKBOOK_CASES
 SAW_WORKBOOK_CASES is the helper program that writes the workbooks and the answers. Held: every formula, recalculated, gives the value that the
 file holds for it; for changed kerf, trims and reusable leftover every stop, leftover and total is the program's.
 """
-import json
 import os
-import re
-import shutil
-import signal
-import subprocess
 import sys
-import tempfile
-import zipfile
-from xml.etree import ElementTree
 
-from recalculate import XML, Comparison, Office, place
+from office import Workbook, compare_all, set_cell
 
-SECONDS_ALLOWED = 900
+LEAST_CASES = 40
 FIRST_ROW = 1
 STOP, LEFTOVER, GOES, PIECE = 6, 7, 8, 3  # columns of the sheet Bars
 TOTALS = ("bars_used", "bars_length", "pieces_length", "rack_length", "verdict")
-CONTENTS = 1 | 2 | 4 | 16
 
 
-class Book:
+class SawWorkbook(Workbook):
     def __init__(self, office, path):
-        self.cached, self.names = {}, {}
-        with zipfile.ZipFile(path) as parts:
-            for index in range(2):
-                for cell in ElementTree.fromstring(parts.read("xl/worksheets/sheet%d.xml" % (index + 1))).iter(XML + "c"):
-                    if cell.find(XML + "f") is not None:
-                        value = cell.find(XML + "v").text or ""
-                        self.cached[(index,) + place(cell.get("r"))] = value if cell.get("t") == "str" else float(value)
-            for name in ElementTree.fromstring(parts.read("xl/workbook.xml")).iter(XML + "definedName"):
-                found = re.fullmatch(r"Plan!(\$[A-Z]\$\d+)", name.text)
-                if found:
-                    self.names[name.get("name")] = place(found.group(1))
-        self.rows = max(row for _, row, _ in self.cached) + 1
-        self.document = office.open(path)
-        self.document.enableAutomaticCalculation(False)
-        self.sheets = [self.document.Sheets.getByIndex(index) for index in range(2)]
+        super().__init__(office, path, "Plan")
+        self.rows = self.last_row() + 1
 
     def values(self):
         self.document.calculateAll()
@@ -49,8 +27,7 @@ class Book:
 
     def set(self, name, value):
         row, column = self.names[name]
-        cell = self.sheets[0].getCellByPosition(column, row)
-        cell.clearContents(CONTENTS) if value is None else cell.setValue(value)
+        set_cell(self.sheets[0].getCellByPosition(column, row), value)
 
 
 def compare_case(comparison, book, what, case):
@@ -63,6 +40,7 @@ def compare_case(comparison, book, what, case):
     for number, (row, stop) in enumerate(zip(rows, answer["stops"])):
         comparison.expect("%s, stop %d" % (what, number + 1), row[STOP], stop)
     firsts = [row for row in rows if row[PIECE] == 1]
+    comparison.expect(what + ", bars", float(len(firsts)), float(len(answer["leftovers"])))
     for number, (row, left, goes) in enumerate(zip(firsts, answer["leftovers"], answer["goes"])):
         comparison.expect("%s, leftover %d" % (what, number + 1), row[LEFTOVER], left)
         comparison.expect("%s, leftover %d goes" % (what, number + 1), row[GOES], goes)
@@ -72,10 +50,9 @@ def compare_case(comparison, book, what, case):
 
 
 def compare_book(comparison, office, folder, one):
-    book = Book(office, os.path.join(folder, one["file"]))
+    book = SawWorkbook(office, os.path.join(folder, one["file"]))
     values = book.values()
-    for (sheet, row, column), cached in book.cached.items():
-        comparison.expect("%s, sheet %d row %d column %d, recalculated" % (one["name"], sheet, row + 1, column + 1), values[sheet][row][column], cached)
+    comparison.expect_cached(one["name"], book, values)
     row, column = book.names["waste_percent"]
     comparison.expect(one["name"] + ", waste", values[0][row][column], one["waste"])
     for number, case in enumerate(one["cases"]):
@@ -84,24 +61,5 @@ def compare_book(comparison, office, folder, one):
     return len(one["cases"])
 
 
-def main(helper):
-    signal.signal(signal.SIGALRM, lambda *_: sys.exit("recalculate_saw: took more than %d s" % SECONDS_ALLOWED))
-    signal.alarm(SECONDS_ALLOWED)
-    folder = tempfile.mkdtemp(prefix="shaftcut-workbooks-")
-    comparison = Comparison()
-    try:
-        subprocess.run([helper, folder], check=True, timeout=300)
-        with open(os.path.join(folder, "cases.json"), encoding="utf-8") as file:
-            books = json.load(file)
-        with Office() as office:
-            cases = sum(compare_book(comparison, office, folder, one) for one in books)
-    finally:
-        shutil.rmtree(folder, ignore_errors=True)
-    for line in comparison.wrong[:40]:
-        print(line)
-    print("recalculate_saw: %d workbooks, %d sets of inputs, %d figures compared, %d wrong" % (len(books), cases, comparison.compared, len(comparison.wrong)))
-    return 1 if comparison.wrong or cases < 40 else 0
-
-
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1]))
+    sys.exit(compare_all("recalculate_saw", sys.argv[1], compare_book, LEAST_CASES))

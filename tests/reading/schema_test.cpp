@@ -3,15 +3,16 @@
 // cannot express a rule, a row below names it, the schema's own text lists it, and some file here is refused by it alone.
 #include <array>
 #include <cstdio>
+#include <fstream>
 #include <map>
 #include <memory>
 #include <regex>
 #include <set>
 
-#include <unistd.h>
 
 #include "reading/mutants.hpp"
 #include "reading/support.hpp"
+#include "support/folder.hpp"
 
 using namespace reading_test;
 using namespace shaftcut;
@@ -62,19 +63,6 @@ const std::array exceptions{
     Exception{"series", "a second part for one place", "a second part for"},
 };
 
-class Folder {
-public:
-    Folder() : path_((std::filesystem::temp_directory_path() / "shaftcut-schema-XXXXXX").string()) { REQUIRE(::mkdtemp(path_.data()) != nullptr); }
-    ~Folder() { std::filesystem::remove_all(path_); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    void write(const std::string& name, const std::string& bytes) const { std::ofstream(path_ + "/" + name, std::ios::binary) << bytes; }
-    const std::string& path() const { return path_; }
-
-private:
-    std::string path_;
-};
-
 // The names of the files in `in` that the schema accepts.
 std::set<std::string> accepted_by_schema(const std::string& in, const std::string& kind)
 {
@@ -112,8 +100,8 @@ std::set<std::string> excuses(const Problems& problems, const std::string& kind)
 // Compares the two verdicts on each file of `bytes_of_file`; gives the exceptions that were needed.
 std::set<std::string> compare(const std::map<std::string, std::string>& files, const std::string& kind)
 {
-    const Folder at;
-    for (const auto& [name, bytes] : files) at.write(name, bytes);
+    const shaftcut::test::Folder at;
+    for (const auto& [name, bytes] : files) std::ofstream(at.file(name), std::ios::binary) << bytes;
     const std::set<std::string> accepted = accepted_by_schema(at.path(), kind);
     REQUIRE(!accepted.empty());
     std::set<std::string> used;

@@ -1,6 +1,8 @@
 // Jobs and catalogues for tests, built in code: the shaft that the tests vary is the one drawn in the documents' examples.
 #pragma once
 
+#include <algorithm>
+
 #include "shaftcut/trade/work_order.hpp"
 
 namespace shaftcut::test {
@@ -99,6 +101,16 @@ inline Job plain_job(double closed, double inner, double outer, double shortest,
 
 inline WorkOrder worked(const Job& job_) { return work_up(job_, catalogue(), workshop(), job_.units); }
 
-inline const Check& check(const WorkOrder& order, CheckId id) { return order.checks[static_cast<std::size_t>(id)]; }
+inline const Check& check(const WorkOrder& order, CheckId id) { return check_of(order.checks, id); }
+inline bool failed(const WorkOrder& order, CheckId id) { return check(order, id).result == CheckResult::fail; }
+
+// The sentence that holds these words; empty where there is none.
+inline std::string sentence_with(const std::vector<std::string>& sentences, const std::string& words)
+{
+    const auto found = std::find_if(sentences.begin(), sentences.end(), [&](const std::string& sentence) { return sentence.find(words) != std::string::npos; });
+    return found == sentences.end() ? "" : *found;
+}
+
+inline bool says(const std::vector<std::string>& sentences, const std::string& words) { return !sentence_with(sentences, words).empty(); }
 
 }  // namespace shaftcut::test

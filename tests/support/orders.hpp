@@ -44,7 +44,19 @@ inline BuildOrder closed_order(double closed, Reference reference = Reference::o
 
 inline BuildPlan planned(const BuildOrder& order, Units units = Units::mm) { return plan_build(order, build_catalogue(), workshop(), units); }
 
-inline const Check& check(const BuildPlan& plan, CheckId id) { return plan.checks[static_cast<std::size_t>(id)]; }
+inline BuildPlan planned_with(const BuildOrder& order, const Catalogue& catalogue) { return plan_build(order, catalogue, workshop(), Units::mm); }
+
+inline const Check& check(const BuildPlan& plan, CheckId id) { return check_of(plan.checks, id); }
+
+// A fit between the inner crosses, in mm, its longest with the PTO turning.
+inline JobFit reaching(double shortest, double longest)
+{
+    JobFit fit;
+    fit.reference = Reference::inner_cross;
+    fit.shortest = measured(shortest);
+    fit.longest[Range::turning] = measured(longest);
+    return fit;
+}
 
 // The job that somebody would write who measured the shaft of this plan, for the same fits.
 inline Job measured_as_built(const BuildPlan& plan, const std::vector<JobFit>& fits)

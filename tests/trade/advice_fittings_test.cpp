@@ -1,6 +1,4 @@
 // The ways out that no length mends: angles, yokes and locks.
-#include <algorithm>
-
 #include "support/check_rows.hpp"
 
 using namespace shaftcut;
@@ -8,14 +6,7 @@ using namespace shaftcut::test;
 
 namespace {
 
-bool failed(const WorkOrder& order, CheckId id) { return check(order, id).result == CheckResult::fail; }
-
-// The way out that holds these words; empty where there is none.
-std::string way_with(const WorkOrder& order, const std::string& words)
-{
-    const auto found = std::find_if(order.ways_out.begin(), order.ways_out.end(), [&](const std::string& way) { return way.find(words) != std::string::npos; });
-    return found == order.ways_out.end() ? "" : *found;
-}
+std::string way_with(const WorkOrder& order, const std::string& words) { return sentence_with(order.ways_out, words); }
 
 }  // namespace
 

@@ -18,19 +18,13 @@ constexpr std::array overlap_checks{CheckId::overlap_working, CheckId::overlap_t
 
 WorkOrder worked(const World& world) { return work_up(world.job, world.catalogue, world.workshop, world.units); }
 
-bool failed(const WorkOrder& order, CheckId id) { return check(order, id).result == CheckResult::fail; }
 bool lengths_fail(const World& world)
 {
     const WorkOrder order = worked(world);
     return std::any_of(on_lengths.begin(), on_lengths.end(), [&](CheckId id) { return failed(order, id); });
 }
 
-// The way out that holds these words; empty where there is none.
-std::string way_with(const WorkOrder& order, const std::string& words)
-{
-    const auto found = std::find_if(order.ways_out.begin(), order.ways_out.end(), [&](const std::string& way) { return way.find(words) != std::string::npos; });
-    return found == order.ways_out.end() ? "" : *found;
-}
+std::string way_with(const WorkOrder& order, const std::string& words) { return sentence_with(order.ways_out, words); }
 
 // The figure that follows these words.
 Length after(const std::string& text, const std::string& words) { return Length::from_mm(std::stod(text.substr(text.find(words) + words.size()))); }

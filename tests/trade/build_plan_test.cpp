@@ -9,26 +9,6 @@
 using namespace shaftcut;
 using namespace shaftcut::test;
 
-namespace {
-
-bool says(const std::vector<std::string>& sentences, const std::string& words)
-{
-    return std::any_of(sentences.begin(), sentences.end(), [&](const std::string& sentence) { return sentence.find(words) != std::string::npos; });
-}
-
-BuildPlan planned_with(const BuildOrder& order, const Catalogue& catalogue) { return plan_build(order, catalogue, workshop(), Units::mm); }
-
-JobFit reaching(double shortest, double longest)
-{
-    JobFit fit;
-    fit.reference = Reference::inner_cross;
-    fit.shortest = measured(shortest);
-    fit.longest[Range::turning] = measured(longest);
-    return fit;
-}
-
-}  // namespace
-
 // Shortest 742 less 40: the shaft of method 3's example after its cut, which had no guard shoulders.
 TEST_CASE("a shaft is built to close with its clearance at the shortest length")
 {

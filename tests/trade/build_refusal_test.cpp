@@ -7,26 +7,6 @@
 using namespace shaftcut;
 using namespace shaftcut::test;
 
-namespace {
-
-bool says(const std::vector<std::string>& sentences, const std::string& words)
-{
-    return std::any_of(sentences.begin(), sentences.end(), [&](const std::string& sentence) { return sentence.find(words) != std::string::npos; });
-}
-
-BuildPlan planned_with(const BuildOrder& order, const Catalogue& catalogue) { return plan_build(order, catalogue, workshop(), Units::mm); }
-
-JobFit reaching(double shortest, double longest)
-{
-    JobFit fit;
-    fit.reference = Reference::inner_cross;
-    fit.shortest = measured(shortest);
-    fit.longest[Range::turning] = measured(longest);
-    return fit;
-}
-
-}  // namespace
-
 TEST_CASE("an exposed lock on a primary shaft is refused, on a secondary one it is not")
 {
     BuildOrder order = build_order();

@@ -1,15 +1,13 @@
 // The program against a second implementation of the method, on random jobs: 20,000 in every run of the tests, and as many as
 // the environment variable SHAFTCUT_DIFFERENTIAL_JOBS says. Job number n is the same on every machine.
 #include <cmath>
-#include <cstdlib>
 #include <map>
 #include <set>
 
 #include "shaftcut/trade/hitch_shaft.hpp"
 #include "shaftcut/trade/work_order.hpp"
-#include "support/catch.hpp"
+#include "support/differences.hpp"
 #include "support/machines.hpp"
-#include "support/plain_method.hpp"
 #include "support/random_jobs.hpp"
 
 using namespace shaftcut;
@@ -17,24 +15,7 @@ using namespace shaftcut::test;
 
 namespace {
 
-class Differences {
-public:
-    template <class T>
-    void compare(const std::string& what, const T& program, const T& plain)
-    {
-        if (program != plain) text_ += what + ": program " + word(program) + ", plain " + word(plain) + "\n";
-    }
-    const std::string& text() const { return text_; }
-
-private:
-    static std::string word(std::int64_t figure) { return std::to_string(figure); }
-    static std::string word(const plain::Maybe& figure) { return figure ? std::to_string(*figure) : "none"; }
-    static std::string word(CheckResult result) { return to_word(result); }
-    static std::string word(Verdict verdict) { return to_word(verdict); }
-    std::string text_;
-};
-
-plain::Maybe um(const std::optional<Length>& length) { return length ? plain::Maybe(length->um()) : std::nullopt; }
+using shaftcut::test::um;
 plain::Maybe um(const std::optional<Toleranced>& length) { return length ? plain::Maybe(length->value.um()) : std::nullopt; }
 plain::Maybe um(const plain::MaybeFigure& length) { return length ? plain::Maybe(length->value) : std::nullopt; }
 
@@ -49,18 +30,6 @@ void compare_readings(Differences& found, const WorkOrder& program, const plain:
     plain::Maybe overlap;
     if (a.length && b.length) overlap = a.length->value + b.length->value - plain.closed.value;
     found.compare("overlap closed before", um(program.overlap_closed_before), overlap);
-}
-
-void compare_checks(Differences& found, const WorkOrder& program, const plain::PlainAnswer& plain)
-{
-    for (std::size_t i = 0; i < plain.checks.size(); ++i) {
-        const Check& ours = program.checks[i];
-        const std::string name = to_word(ours.id);
-        found.compare(name + " result", ours.result, plain.checks[i].result);
-        found.compare(name + " value", ours.value, plain.checks[i].value);
-        found.compare(name + " worst", ours.worst, plain.checks[i].worst);
-        found.compare(name + " limit", ours.limit, plain.checks[i].limit);
-    }
 }
 
 void compare_cuts(Differences& found, const CutFigures& program, const plain::PlainShaft& shaft)
@@ -91,7 +60,7 @@ std::string differences(const World& world, const std::vector<std::optional<plai
     const WorkOrder program = work_up(world.job, world.catalogue, world.workshop, world.units);
     const plain::PlainAnswer plain = plain::answer(world.job, world.catalogue, world.workshop, world.units, machines);
     compare_readings(found, program, plain.shaft);
-    compare_checks(found, program, plain);
+    compare_checks(found, program.checks, plain.checks);
     found.compare("verdict", program.verdict, plain.verdict);
     if (program.cut && plain.verdict != Verdict::refused) compare_cuts(found, *program.cut, plain.shaft);
     return found.text();
@@ -150,25 +119,11 @@ std::optional<std::pair<World, plain::PlainMachine>> world_with_machine(std::uin
     return std::pair(world, plain_machine(*lengths));
 }
 
-std::uint64_t jobs_to_compare()
-{
-    const char* wanted = std::getenv("SHAFTCUT_DIFFERENTIAL_JOBS");
-    return wanted ? std::strtoull(wanted, nullptr, 10) : 20'000;
-}
-
 }  // namespace
 
 TEST_CASE("the program and a second implementation of the method agree on random jobs")
 {
-    int disagreements = 0;
-    const std::uint64_t jobs = jobs_to_compare();
-    for (std::uint64_t number = 0; number < jobs && disagreements < 10; ++number) {
-        const std::string found = differences(random_world(number));
-        if (found.empty()) continue;
-        ++disagreements;
-        UNSCOPED_INFO("job " << number << "\n" << found);
-    }
-    CHECK(disagreements == 0);
+    check_all_agree(20'000, [](std::uint64_t number) { return differences(random_world(number)); });
 }
 
 TEST_CASE("the two agree on random jobs that mix measured lengths with a machine's geometry")

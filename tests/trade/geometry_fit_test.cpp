@@ -12,13 +12,6 @@ namespace {
 
 const GeometryReading& geometry_of(const WorkOrder& order) { return order.fits.at(0).geometry.value(); }
 
-bool mentions(const std::vector<std::string>& sentences, const std::string& words)
-{
-    for (const std::string& sentence : sentences)
-        if (sentence.find(words) != std::string::npos) return true;
-    return false;
-}
-
 // The same job with the computed lengths and angles written in as measured between the crosses.
 Job measured_instead(const Job& job, const WorkOrder& order)
 {
@@ -162,7 +155,7 @@ TEST_CASE("a failed joint angle names its posture, and the turn up to which the 
     const Check& angle = check(order, CheckId::joint_angle_tractor);
     REQUIRE(angle.result == CheckResult::fail);
     CHECK(angle.says.find("(turned 50° to the right") != std::string::npos);
-    REQUIRE(mentions(order.ways_out, "would serve with the PTO turning up to a turn of "));
+    REQUIRE(says(order.ways_out, "would serve with the PTO turning up to a turn of "));
     for (const std::string& way : order.ways_out) {
         const std::string words = "would serve with the PTO turning up to a turn of ";
         const std::size_t at = way.find(words);
@@ -185,7 +178,7 @@ TEST_CASE("a lift that goes too high for the overlap says how high this shaft wo
     machine.ranges.standing = support::heights(300, 1150);
     const WorkOrder order = worked(machine_job(machine));
     REQUIRE(check(order, CheckId::overlap_standing).result == CheckResult::fail);
-    CHECK(mentions(order.ways_out, "with the PTO stopped with the lower hitch point lifted from 300 mm up to "));
+    CHECK(says(order.ways_out, "with the PTO stopped with the lower hitch point lifted from 300 mm up to "));
 }
 
 TEST_CASE("the basis names the two dimensions that matter most")
@@ -220,11 +213,11 @@ TEST_CASE("the step that puts the shaft together in phase says what one step of 
         const OperatingLengths& lengths = geometry_of(order).lengths;
         REQUIRE(lengths.irregularity_out_of_phase->percent);
         const auto text = [](double percent) { return figure(Angle::from_degrees(percent)) + " %"; };
-        CHECK(mentions(order.steps, "in phase: the marks meet. The speed then ripples by up to " + text(*lengths.irregularity->percent) + ", one step (" +
+        CHECK(says(order.steps, "in phase: the marks meet. The speed then ripples by up to " + text(*lengths.irregularity->percent) + ", one step (" +
                                         std::to_string(step) + "°) out by up to " + text(*lengths.irregularity_out_of_phase->percent) + "."));
     }
     const WorkOrder wide = worked(job());
-    CHECK_FALSE(mentions(wide.steps, "out by up to"));
+    CHECK_FALSE(says(wide.steps, "out by up to"));
 }
 
 TEST_CASE("the note on a lift says what a measurement at its ends would miss")
@@ -242,15 +235,15 @@ TEST_CASE("the note on a lift says what a measurement at its ends would miss")
     machine.ranges.standing = support::heights(220, 980);
     bends.fits[0].machine = machine;
     bends.limits[Limit::closing_clearance] = LimitSetting{{20'000, 1}, {}};
-    CHECK(mentions(worked(bends).notes, "bottom on the way"));
-    CHECK(mentions(worked(machine_job(lifted_machine())).notes, "left on the way"));
+    CHECK(says(worked(bends).notes, "bottom on the way"));
+    CHECK(says(worked(machine_job(lifted_machine())).notes, "left on the way"));
     const WorkOrder order = worked(machine_job(lifted_machine()));
-    CHECK(mentions(order.notes, "The shortest lies inside the lift"));
-    CHECK(mentions(worked(machine_job(turned_machine(25))).notes, "The joint angles would come out") );
+    CHECK(says(order.notes, "The shortest lies inside the lift"));
+    CHECK(says(worked(machine_job(turned_machine(25))).notes, "The joint angles would come out") );
     Job wide = job();
     wide.fits[0] = JobFit();
     wide.fits[0].machine = turned_machine(25);
-    CHECK(mentions(worked(wide).notes, "the centre of the wide-angle joint at the tractor end"));
+    CHECK(says(worked(wide).notes, "the centre of the wide-angle joint at the tractor end"));
 }
 
 TEST_CASE("postures in words")
@@ -276,5 +269,21 @@ TEST_CASE("scenes show the crosses as far apart as their length and spacing say,
             CHECK(size(scene.inner[End::implement] - scene.outer[End::implement]) == Approx(0).margin(0.001));
         }
         for (const CurvePoint& point : view.curve) CHECK(point.shortest >= order.fit.shortest->value - mm(0.01));
+    }
+}
+
+TEST_CASE("of two machines of the same lengths a check tells the doubt of the one known less well, which decides")
+{
+    Job two = machine_job(lifted_machine());
+    Mounted doubtful = lifted_machine();
+    doubtful.input_behind.plus_minus = mm(20);
+    two.fits.push_back(machine_job(doubtful).fits[0]);
+    for (const bool swapped : {false, true}) {
+        if (swapped) std::swap(two.fits[0], two.fits[1]);
+        const WorkOrder order = worked(two);
+        const OperatingLengths& lengths = order.fits[swapped ? 0 : 1].geometry->lengths;
+        REQUIRE(order.fit.shortest->plus_minus == lengths.shortest.plus_minus);
+        CHECK(says({check(order, CheckId::closing_clearance).basis}, origin_in_words(lengths.shortest, Units::mm)));
+        CHECK(says({check(order, CheckId::overlap_turning).basis}, origin_in_words(lengths.ranges.turning->longest, Units::mm)));
     }
 }

@@ -1,7 +1,5 @@
 #include "shaftcut/trade/instructions.hpp"
 
-#include <algorithm>
-
 #include "support/check_rows.hpp"
 
 using namespace shaftcut;
@@ -11,8 +9,7 @@ namespace {
 
 bool has_step(const Setting& setting, const std::string& words)
 {
-    const WorkOrder order = worked(setting);
-    return std::any_of(order.steps.begin(), order.steps.end(), [&](const std::string& step) { return step.find(words) != std::string::npos; });
+    return says(worked(setting).steps, words);
 }
 
 // Cut by 94 mm off the inner half; the outer was cut before and stays.

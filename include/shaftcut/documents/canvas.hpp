@@ -67,6 +67,9 @@ public:
     // Lines of at most `width` mm below `top_left`; the y below the last.
     double paragraph(Point top_left, double width, std::string_view text, Lettering lettering);
 
+    // The lines that paragraph() draws.
+    std::vector<std::string> lines_of(std::string_view text, double width, Lettering lettering) const;
+
     const Fonts& fonts() const { return fonts_; }
     double width_of(std::string_view text, Lettering lettering) const;
     const Page& page() const { return page_; }
@@ -90,6 +93,9 @@ struct DimensionLine {
     double gap_from = 0, gap_to = 0;  // x between which the line is left out for a box; no gap where equal
 };
 void draw_dimension(Canvas& canvas, const DimensionLine& dimension);
+
+// An arrow head of 3 × 1.1 whose tip points away from `from`; none where both are one point.
+void draw_arrow(Canvas& canvas, Point from, Point tip);
 
 // A number in a disc: black where something is cut, white in a ring where nothing is.
 void draw_number(Canvas& canvas, Point centre, int number, Fill fill);

@@ -1,10 +1,11 @@
 // A drawn page as a list of marks in millimetres, origin top left, y downwards; black ink on white.
 //
 // Marks are drawn in their order. A text carries the rectangle that it covers, so that a test can prove that no two texts
-// overlap and none leaves the page (tests/documents/cut_sheet_test.cpp).
+// overlap and none leaves the page (tests/documents/page_checks.hpp).
 #pragma once
 
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -85,5 +86,12 @@ struct DocumentInfo {
     std::string language;  // BCP 47, such as "en"
     std::string created;   // YYYY-MM-DD
 };
+
+// Of a document in English, by the program where no owner is named, and of a fixed day where no date is: the same order must
+// give the same bytes.
+inline DocumentInfo document_info(std::string title, const std::string& owner, std::string subject, const std::string& date = "")
+{
+    return {std::move(title), owner.empty() ? "shaftcut" : owner, std::move(subject), "en", date.empty() ? "2000-01-01" : date};
+}
 
 }  // namespace shaftcut

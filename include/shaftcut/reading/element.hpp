@@ -22,6 +22,9 @@
 
 namespace shaftcut {
 
+// Of a customer, a machine and the like, in XML and in CSV.
+inline constexpr std::size_t most_text_characters = 200;
+
 // What all elements of one file share while it is read.
 struct Reading {
     Faults faults;
@@ -50,7 +53,7 @@ public:
     std::optional<int> whole(int least, int most) const;
     // One or more whole numbers with blanks between them.
     std::vector<int> wholes(int least, int most) const;
-    // At most 200 characters, none of them a control character.
+    // At most most_text_characters, none of them a control character.
     std::optional<std::string> text() const;
     // The same, but neither empty nor longer than 60 characters: what a series, a connection or a workshop is called.
     std::optional<std::string> name() const;
@@ -125,13 +128,6 @@ private:
 // the order of places, at most Faults::most_listed and a line for the rest. The root may carry the two attributes by
 // which an editor finds a schema.
 Problems read_document(const Source& source, const char* root, const Element::Reader& reader);
-
-// The words of E as strings.
-template <class E>
-std::vector<std::string> words_of()
-{
-    return {Words<E>::all.begin(), Words<E>::all.end()};
-}
 
 // Blank-separated pieces of `text`.
 std::vector<std::string_view> pieces_of(std::string_view text);

@@ -26,8 +26,8 @@ struct BuiltLengths {
     PerEach<Tube, std::optional<Length>> pin_hole;      // from the blank's inner end to the hole's centre; where the series says
 };
 
-// The end that carries this tube.
-End end_of(const JobShaft& shaft, Tube tube);
+// The guard seat of this tube's half, for the joint that it carries; nothing where the series does not state it.
+std::optional<Length> guard_seat_of(const Series& series, const JobShaft& shaft, Tube tube);
 
 // What the series must state for a shaft to be built and does not, in words: "the inner half's shoulder". Empty where all is stated.
 std::vector<std::string> unstated_for_building(const Series& series, const BuildOrder& order);

@@ -23,6 +23,12 @@ template <> struct Words<CheckId> {
                                     "overload-device"};
 };
 
+constexpr CheckId overlap_check_id(Range range)
+{
+    return range == Range::working ? CheckId::overlap_working : range == Range::turning ? CheckId::overlap_turning : CheckId::overlap_standing;
+}
+constexpr CheckId joint_angle_check_id(End end) { return end == End::tractor ? CheckId::joint_angle_tractor : CheckId::joint_angle_implement; }
+
 enum class CheckResult { pass, warn, fail, not_checked };
 template <> struct Words<CheckResult> { static constexpr std::array all{"pass", "warn", "fail", "not-checked"}; };
 
@@ -57,6 +63,8 @@ struct CheckInput {
 
 // One check for each id, in the order of the enumerators.
 std::vector<Check> run_checks(const CheckInput& input);
+
+inline const Check& check_of(const std::vector<Check>& checks, CheckId id) { return checks[static_cast<std::size_t>(id)]; }
 
 bool any_failed(const std::vector<Check>& checks);
 

@@ -19,7 +19,7 @@ const ExtremeAngle* deciding_angle(const std::vector<FitReading>& fits, const Fi
 // "± 7.1 mm, most of it from input-behind (1.9 mm) and lower-link (1.3 mm)": what to measure again first.
 std::string doubt_in_words(const ExtremeLength& length, Units units);
 
-// "computed from the machine's geometry, where the machine is …; ± 7 mm, most of it from input-behind (1.9 mm) and lower-link (1.3 mm)".
+// "computed from the machine's geometry, turned 35° to the right, ± 7 mm, most of it from input-behind (1.9 mm) and pto-height (1.3 mm)".
 std::string origin_in_words(const ExtremeLength& length, Units units);
 
 // "the tractor's name: " where there are several fits and this one has a name, else empty.

@@ -15,7 +15,7 @@ std::vector<std::string> cautions_for(const WorkOrder& order);
 std::vector<std::string> notes_for(const WorkOrder& order);
 
 // What the machines' geometry says besides: where the shortest lies and what a measurement at the ends of the lift would
-// miss, what geometry and measurements disagree about, where the pin should be.
+// miss, and where the pin should be.
 std::vector<std::string> machine_notes_for(const WorkOrder& order);
 
 }  // namespace shaftcut

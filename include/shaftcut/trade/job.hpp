@@ -14,6 +14,8 @@
 
 namespace shaftcut {
 
+inline constexpr int most_speed = 10'000;  // min^-1, that a file may state
+
 // A length as measured; its tolerance is the workshop's where the job states none. `place` is that of its attribute.
 struct Measurement {
     Length length;
@@ -52,6 +54,10 @@ struct JobShaft {
     PerEach<Tube, JobHalf> halves;
     Place place;
 };
+
+// The end that carries this tube, and the tube that this end carries.
+inline End end_of(const JobShaft& shaft, Tube tube) { return tube == Tube::inner ? shaft.inner_tube : other(shaft.inner_tube); }
+inline Tube tube_on(const JobShaft& shaft, End end) { return shaft.inner_tube == end ? Tube::inner : Tube::outer; }
 
 // What was measured, and the machine's geometry for what was not. The shortest and the longest with the PTO turning are
 // always there, or the machine is and gives them.

@@ -19,8 +19,8 @@ struct JointPair {
     double between = 0;
 };
 
-// Joints bent in one plane, their tube yokes `out_of_phase` from being in line.
-JointPair in_one_plane(Angle tractor, Angle implement, Angle out_of_phase = {});
+// Joints bent in one plane, their tube yokes in line.
+JointPair in_one_plane(Angle tractor, Angle implement);
 
 // 2 cosh s - 2, where the output turns between e^-s and e^s times the input's speed: a smooth measure that grows with the
 // irregularity. With c1, c2 the cosines of the angles and D the angle between,
@@ -34,16 +34,6 @@ std::optional<double> unevenness(const JointPair& joints);
 // (greatest - least) speed of the output over the input's even speed, which is the output's mean, in per cent.
 // For a single joint 100 (1/cos b - cos b). Empty where unevenness() is.
 std::optional<double> irregularity(const JointPair& joints);
-
-// The slowest and fastest that a shaft turns while its driving shaft turns evenly, in the unit of `speed`.
-struct SpeedRange {
-    double slowest = 0;
-    double fastest = 0;
-};
-std::optional<SpeedRange> output_speeds(double speed, const JointPair& joints);
-
-// The angle of the single joint that turns as unevenly: the inverse of irregularity(). `percent` is 0 or more.
-Angle angle_of_irregularity(double percent);
 
 // One end of a shaft in place.
 struct JointSeat {

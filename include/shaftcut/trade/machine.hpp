@@ -2,7 +2,7 @@
 //
 // Frame: x rearwards, y to the right of the direction of travel, z up; the origin is on the ground below the locking
 // groove of the tractor's PTO stub. Distances "behind" run rearwards from that groove, heights from the ground.
-// Plain data as it was read: whether a machine can exist is for geometry_problems() in hitch.hpp.
+// Plain data as it was read: whether a machine can exist is for geometry_problems() in hitch_problems.hpp.
 #pragma once
 
 #include <optional>

@@ -48,9 +48,6 @@ struct SawBar {
     Length leftover;                  // usable length behind the last cut, the end trim not counted; 0 when the kerf eats it
 };
 
-// What proves the bound. For any prices, one bar of a kind is worth at most what its best filling is worth, and the bars
-// taken must be worth at least all pieces together. The bound is the cheapest whole numbers of bars, within the stock,
-// that satisfy this for each row of prices at once.
 // A step of a proof by cases, in the order: a case, then its first half with all its steps, then its second half.
 // The sizes of a case are those of SawCertificate::lengths, then one for each pair joined on the way to it, in that order.
 struct SawProofNode {
@@ -59,6 +56,9 @@ struct SawProofNode {
                                                                 // one piece from now on. Second half: no bar does. Nothing: no halves
 };
 
+// What proves the bound. For any prices, one bar of a kind is worth at most what its best filling is worth, and the bars
+// taken must be worth at least all pieces together. The bound is the cheapest whole numbers of bars, within the stock,
+// that satisfy this for each row of prices at once.
 struct SawCertificate {
     std::vector<Length> lengths;                    // the different piece lengths, longest first
     std::vector<std::vector<std::int64_t>> prices;  // each row: one price, 0 or more, for each length
@@ -97,8 +97,8 @@ struct SawWatch {
 SawOutcome plan_saw(const SawTask& task, const SawWatch& watch);
 
 // True when the prices prove that no plan for the task costs less than `lower_bound` millionths; false as well when they
-// are malformed or the task is one that plan_saw() refuses at once. Uses no linear programme: for each row of prices an exact knapsack for each bar, then a search over whole
-// numbers of bars.
+// are malformed or the task is one that plan_saw() refuses at once. Uses no linear programme: for each row of prices an exact
+// knapsack for each bar, then a search over whole numbers of bars.
 bool certifies(const SawTask& task, const SawCertificate& certificate, std::int64_t lower_bound);
 
 // The pieces with their labels for each single bar of a group: result[b][i] is the index into SawTask::pieces of piece i of

@@ -1,5 +1,5 @@
 // The best filling of a bar at given prices: a bounded knapsack, exact or with a bound that is safe.
-// Checked against a plain dynamic programme in tests/trade/saw_knapsack_test.cpp.
+// Checked against a plain dynamic programme in tests/trade/saw_proof_test.cpp.
 #pragma once
 
 #include <memory>

@@ -80,7 +80,7 @@ std::string saw_figure_with_unit(Length length, Units units);
 // "72000", "61.5": a cost of millionths, without trailing zeros.
 std::string cost_figure(std::int64_t cost);
 
-// "proven: no plan costs less" or what is known: "no plan costs less than 71800 (0.28 % below)".
+// "proven: no plan costs less" or what is known: "no plan costs less than 71800, which is 0.278 % below this plan".
 std::string bound_sentence(const SawPlan& plan);
 // Empty, or that and why the search was not finished.
 std::string end_sentence(SawEnd end);

@@ -4,7 +4,9 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 namespace shaftcut {
 
@@ -63,6 +65,13 @@ constexpr std::optional<E> from_word(std::string_view word)
     for (std::size_t i = 0; i < Words<E>::all.size(); ++i)
         if (word == Words<E>::all[i]) return static_cast<E>(i);
     return std::nullopt;
+}
+
+// The words of E as strings.
+template <class E>
+std::vector<std::string> words_of()
+{
+    return {Words<E>::all.begin(), Words<E>::all.end()};
 }
 
 // One T for each enumerator of E, indexed by it: PerEach<Tube, Length> has an inner and an outer length.

@@ -65,7 +65,7 @@ struct WorkOrder {
     std::vector<std::string> cautions;
 };
 
-// `series` is the job's own or null. `units`: of the documents.
+// A series that the job names must be one of the catalogue: the job reader refuses any other. `units`: of the documents.
 WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units);
 
 }  // namespace shaftcut

@@ -16,6 +16,9 @@ bool is_utf8(std::string_view text);
 // The code points of well-formed UTF-8. Ill-formed bytes come back as U+FFFD.
 std::u32string code_points(std::string_view utf8);
 
+// One code point, U+10FFFF at most, as UTF-8.
+std::string utf8(char32_t point);
+
 // The name in `known` that differs from `name` by the fewest edits; empty where none is within a third of its length
 // (at least 2 edits).
 std::string nearest_name(std::string_view name, const std::vector<std::string>& known);
