@@ -77,15 +77,11 @@ public:
         const ConfigurationRead read = read_configuration(options_.config, console);
         if (!read.configuration) return read.outcome;
         const auto source = load_or_report(files_.front(), console);
-        if (!source) return Outcome::unwritable;
-        const auto stock = read_own_stock(read.configuration->workshop, console);
-        if (!stock.first) return stock.second;
-        const Catalogue& catalogue = read.configuration->catalogue;
-        OrderList list = kind_of(files_.front()) == ListKind::csv ? read_orders_csv(*source, catalogue, options_.units.value_or(Units::mm))
-                                                                        : read_orders_xml(*source, catalogue);
+        OrderList list = source ? read_orders(*source, read.configuration->catalogue) : OrderList();
         report(list.problems, console);
-        const Outcome faults = list.problems.empty() ? Outcome::answered : Outcome::bad_input;
-        if (list.orders.empty()) return faults;
+        const Outcome faults = !source ? Outcome::unwritable : list.problems.empty() ? Outcome::answered : Outcome::bad_input;
+        const auto stock = read_own_stock(read.configuration->workshop, console);
+        if (!stock.first || list.orders.empty()) return std::max(faults, stock.second);
         if (const Outcome outcome = make_folder(options_, console); outcome != Outcome::answered) return outcome;
         if (const Outcome outcome = check_names(names_for(list), options_, console); outcome != Outcome::answered) return outcome;
         return std::max(faults, build(std::move(list), *read.configuration, *stock.first, console));
@@ -108,6 +104,11 @@ private:
         if (files_.size() > 1) return shaftcut::quoted(files_[1]) + " is not expected; build takes one file of orders";
         if (!is_utf8(files_.front())) return "the name of the file of orders is not UTF-8 text, and the documents are named after it; rename it";
         return kind_of(files_.front()) ? "" : shaftcut::quoted(files_.front()) + " is neither .csv nor .xml; name it after what it holds";
+    }
+
+    OrderList read_orders(const Source& source, const Catalogue& catalogue) const
+    {
+        return kind_of(files_.front()) == ListKind::csv ? read_orders_csv(source, catalogue, options_.units.value_or(Units::mm)) : read_orders_xml(source, catalogue);
     }
 
     std::string list_name() const { return std::filesystem::path(files_.front()).stem().string(); }

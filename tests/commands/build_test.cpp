@@ -202,6 +202,22 @@ TEST_CASE("build: every fault of the stock file is named, and nothing is written
     CHECK(folder.count() == 1);
 }
 
+TEST_CASE("build: the faults of the list and of the stock file in one go, and nothing written")
+{
+    const Folder folder;
+    write_all(folder.file("rack.csv"), "profile,length\nx,0\n");
+    write_all(folder.file("list.csv"), header + "A-1" + sound + "A 2" + sound);
+    const Run one = run(call_for(folder.file("list.csv"), {"--output", folder.path(), "--stock", folder.file("rack.csv")}));
+    CHECK(one.exit == 2);
+    CHECK(has(one.err, "list.csv:3:1: order \"A 2\" cannot name files"));
+    CHECK(has(one.err, "rack.csv:2:3: \"0\" is no length to cut"));
+    CHECK(folder.count() == 2);
+    const Run missing = run(call_for(folder.file("no.csv"), {"--output", folder.path(), "--stock", folder.file("rack.csv")}));
+    CHECK(missing.exit == 3);
+    CHECK(has(missing.err, "no.csv cannot be read"));
+    CHECK(has(missing.err, "rack.csv:2:3"));
+}
+
 TEST_CASE("build: profiles without bars are named")
 {
     const Folder folder;

@@ -105,6 +105,42 @@ TEST_CASE("hostile configurations are refused in a second and 200 MB")
     }
 }
 
+TEST_CASE("hostile lists are refused in a second and 200 MB")
+{
+    const std::string orders = read_all(source_folder + "/samples/orders.csv"), header = orders.substr(0, orders.find('\n') + 1);
+    const std::string pieces = "length,count,label\n";
+    struct HostileList {
+        const char* what;
+        const char* message;
+        std::string of_orders, of_pieces;
+    };
+    const std::size_t most = most_source_bytes - 1000;
+    const std::vector<HostileList> lists{
+        {"millions of columns", "more than 100 fields", repeated("a,", most / 2), repeated("a,", most / 2)},
+        {"millions of fields in a line", "more than 100 fields", header + repeated(",", most), pieces + repeated("1,", most / 2)},
+        {"a hundred long fields in a line", "more than 100 fields", header + repeated(std::string(150'000, '9') + ",", 100), pieces + repeated(std::string(150'000, '9') + ",", 100)},
+        {"millions of short lines", "split it", header + repeated("a\n", most / 2), pieces + repeated("1\n", most / 2)},
+        {"as many lines as are let in, all wrong", "more faults are not listed", header + repeated("a\n", 20'000), "length,count\n" + repeated("x,0\n", million)},
+        {"millions of lines of empty fields", "split it", header + repeated(std::string(25, ',') + "\n", most / 26), pieces + repeated(",,\n", most / 3)},
+        {"an open quote", "not closed", header + "\"" + std::string(most, 'x'), pieces + "\"" + repeated("\"\"", most / 2)},
+        {"noise", "not UTF-8", header + repeated("\xC3\x28\xA0\xFF\n", million), repeated("\xC3\x28\xA0\xFF\n", million)},
+        {"NUL bytes", "control character", header + std::string(million, '\0'), pieces + std::string(million, '\0')},
+    };
+    const Folder folder, out;
+    for (const HostileList& list : lists) {
+        for (const bool build : {true, false}) {
+            const std::string file = folder.file("list.csv");
+            write_all(file, build ? list.of_orders : list.of_pieces);
+            const Hostile hostile{list.what, 2, list.message, {}};
+            check_refused(hostile, file, run_process({{build ? "build" : "saw", "--config", config_folder, "--output", out.path(), file}}));
+        }
+    }
+    write_all(folder.file("stock.csv"), "profile,length\n" + repeated("x,1\n", most / 4));
+    const Ended ended = run_process({{"build", "--config", config_folder, "--output", out.path(), "--stock", folder.file("stock.csv"), source_folder + "/samples/orders.csv"}});
+    check_refused({"millions of bars", 2, "more than 20000 bars", {}}, folder.file("stock.csv"), ended);
+    CHECK(out.count() == 0);
+}
+
 TEST_CASE("what is not a file is refused as a job and as a configuration")
 {
     const Folder folder;
