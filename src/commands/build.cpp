@@ -102,7 +102,7 @@ private:
     {
         if (files_.empty()) return "no list is named; give one file of orders, CSV or XML";
         if (files_.size() > 1) return shaftcut::quoted(files_[1]) + " is not expected; build takes one file of orders";
-        if (!is_utf8(files_.front())) return "the name of the file of orders is not UTF-8 text, and the documents are named after it; rename it";
+        if (std::string fault = list_name_fault(files_.front(), "orders"); !fault.empty()) return fault;
         return kind_of(files_.front()) ? "" : shaftcut::quoted(files_.front()) + " is neither .csv nor .xml; name it after what it holds";
     }
 
@@ -157,7 +157,7 @@ private:
             if (!plan.built) outcome = std::max(outcome, Outcome::refused);
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
-            outcome = std::max(outcome, hand_out_order(plan, console));
+            outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
             show_progress(count - list.orders.size() + 1, count, console);
         }
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
@@ -181,8 +181,26 @@ private:
         if (options_.to_standard_output()) return Outcome::answered;
         Outcome outcome = labels_outcome(batch, console);
         for (const Format format : options_.formats)
-            if (const auto documents = batch_documents(batch, format, options_.paper); !documents.empty()) outcome = std::max(outcome, hand_out(documents, "", options_, console));
+            outcome = std::max(outcome, or_report(files_.front(), console, [&] { return hand_out_format(batch, format, console); }));
         return outcome;
+    }
+
+    Outcome hand_out_format(const Batch& batch, Format format, Console& console) const
+    {
+        const auto documents = batch_documents(batch, format, options_.paper);
+        return documents.empty() ? Outcome::answered : hand_out(documents, "", options_, console);
+    }
+
+    // Where documents cannot be made (no memory, no font, no room for temporary files) the others are still made.
+    template <class HandOut>
+    static Outcome or_report(const std::string& whose, Console& console, const HandOut& hand_out)
+    {
+        try {
+            return hand_out();
+        } catch (const std::exception& fault) {
+            console.err << whose << ": " << fault.what() << "\n";
+            return Outcome::unwritable;
+        }
     }
 
     Outcome labels_outcome(const Batch& batch, Console& console) const

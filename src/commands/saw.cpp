@@ -83,7 +83,7 @@ public:
         if (!blade.fault.empty()) return blade.fault;
         static_cast<BladeOptions&>(options_) = blade.options;
         if (files_.empty()) return "no list is named; give one file of pieces";
-        if (!is_utf8(files_.front())) return "the name of the file of pieces is not UTF-8 text, and the documents are named after it; rename it";
+        if (std::string fault = list_name_fault(files_.front(), "pieces"); !fault.empty()) return fault;
         return files_.size() > 1 ? shaftcut::quoted(files_[1]) + " is not expected; saw takes one file of pieces" : "";
     }
 

@@ -59,18 +59,6 @@ std::string_view trimmed(std::string_view text)
     return text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
-// C0 and C1 controls, which a terminal may obey, and the two characters that no XML, and so no workbook, can hold. In UTF-8.
-bool has_control(std::string_view text)
-{
-    const auto byte = [&](std::size_t at) { return at < text.size() ? static_cast<unsigned char>(text[at]) : 0; };
-    for (std::size_t at = 0; at < text.size(); ++at) {
-        if (byte(at) < 0x20 || byte(at) == 0x7F) return true;
-        if (byte(at) == 0xC2 && byte(at + 1) < 0xA0) return true;
-        if (byte(at) == 0xEF && byte(at + 1) == 0xBF && byte(at + 2) >= 0xBE) return true;
-    }
-    return false;
-}
-
 // Splits one line into fields; what is wrong with it goes to the faults.
 class Splitter {
 public:

@@ -202,6 +202,16 @@ TEST_CASE("build: every fault of the stock file is named, and nothing is written
     CHECK(folder.count() == 1);
 }
 
+TEST_CASE("build: a list whose name holds a control character is refused")
+{
+    const Folder folder;
+    write_all(folder.file("a\x1B[31m.csv"), header + "A-1" + sound);
+    const Run one = run(call_for(folder.file("a\x1B[31m.csv"), {"--output", folder.path()}));
+    CHECK(one.exit == 2);
+    CHECK(has(one.err, "the name of the file of orders holds a control character"));
+    CHECK(folder.count() == 1);
+}
+
 TEST_CASE("build: the faults of the list and of the stock file in one go, and nothing written")
 {
     const Folder folder;
