@@ -11,6 +11,7 @@
 #include "saw_options.hpp"
 #include "shaftcut/commands/configuration.hpp"
 #include "shaftcut/commands/hand_out.hpp"
+#include "shaftcut/commands/interrupt.hpp"
 #include "shaftcut/documents/build_documents.hpp"
 #include "shaftcut/documents/build_terminal.hpp"
 #include "shaftcut/documents/labels_sheet.hpp"
@@ -151,7 +152,9 @@ private:
         BatchJsonOutput json(options_, list_name(), console);
         Outcome outcome = Outcome::answered;
         const std::size_t count = list.orders.size();
+        const InterruptWatch interrupt;  // so that what was begun is taken away or made whole
         for (; !list.orders.empty(); list.orders.pop_front()) {
+            if (interrupt.came()) return stopped(count - list.orders.size(), count, console);
             const BuildOrder& order = list.orders.front();
             const BuildPlan plan = plan_build(order, configuration.catalogue, configuration.workshop, units);
             if (!plan.built) outcome = std::max(outcome, Outcome::refused);
@@ -163,6 +166,12 @@ private:
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
         return std::max({outcome, hand_out_batch(batch, console), json.finish(batch.plans)});
+    }
+
+    Outcome stopped(std::size_t done, std::size_t of, Console& console) const
+    {
+        console.err << files_.front() << ": stopped by Ctrl-C after " << done << " of " << of << " orders; run it again for the others and for the list's own documents\n";
+        return Outcome::unwritable;
     }
 
     // Each order's paper is written at once: none is kept.
@@ -188,7 +197,18 @@ private:
     Outcome hand_out_format(const Batch& batch, Format format, Console& console) const
     {
         const auto documents = batch_documents(batch, format, options_.paper);
-        return documents.empty() ? Outcome::answered : hand_out(documents, "", options_, console);
+        const Outcome outcome = documents.empty() ? Outcome::answered : hand_out(documents, "", options_, console);
+        return std::max(outcome, take_away_old(documents, format, console));
+    }
+
+    // What an earlier list gave, and this one does not give again, would lie beside the new documents as if it belonged to them: pieces
+    // to saw of an order that is refused by now.
+    Outcome take_away_old(const std::vector<Document>& made, Format format, Console& console) const
+    {
+        if (!options_.replace || format == Format::json) return Outcome::answered;
+        std::vector<std::string> old = batch_document_names(list_name(), format);
+        std::erase_if(old, [&](const std::string& name) { return std::any_of(made.begin(), made.end(), [&](const Document& document) { return document.name == name; }); });
+        return remove_documents(old, options_, console);
     }
 
     // Where documents cannot be made (no memory, no font, no room for temporary files) the others are still made.

@@ -45,4 +45,21 @@ Outcome hand_out_json(const std::string& json, Console& console)
     return console.out ? Outcome::answered : Outcome::unwritable;
 }
 
+Outcome remove_documents(const std::vector<std::string>& names, const CommonOptions& options, Console& console)
+{
+    Outcome outcome = Outcome::answered;
+    for (const std::string& name : names) {
+        const std::filesystem::path path = std::filesystem::path(options.output) / name;
+        std::error_code error;
+        if (!std::filesystem::is_regular_file(std::filesystem::symlink_status(path, error))) continue;
+        if (std::filesystem::remove(path, error)) {
+            console.out << "  removed     " << path.string() << "\n";
+        } else {
+            console.err << path.string() << " could not be removed: " << error.message() << "\n";
+            outcome = Outcome::unwritable;
+        }
+    }
+    return outcome;
+}
+
 }  // namespace shaftcut

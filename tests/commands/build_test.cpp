@@ -228,6 +228,31 @@ TEST_CASE("build: the faults of the list and of the stock file in one go, and no
     CHECK(has(missing.err, "rack.csv:2:3"));
 }
 
+TEST_CASE("build: --replace leaves no saw plan and no labels of pieces that an earlier list gave and this one refuses")
+{
+    const Folder folder;
+    const std::string list = folder.file("list.csv");
+    const auto build = [&](const std::string& line, std::vector<std::string> more) {
+        write_all(list, header + line);
+        more.insert(more.end(), {"--output", folder.path(), "--seconds", "0"});
+        return run(call_for(list, more));
+    };
+    CHECK(build("A-1" + sound, {}).exit == 0);
+    CHECK(std::filesystem::exists(folder.file("list-saw-plan.pdf")));
+    CHECK(std::filesystem::exists(folder.file("list-labels.pdf")));
+    std::string refused = "A-1" + sound;
+    refused.replace(refused.find("shrouded-push-pin"), 17, "exposed-collar");
+    // Without --replace nothing is touched.
+    CHECK(build(refused, {}).exit == 3);
+    CHECK(std::filesystem::exists(folder.file("list-saw-plan.pdf")));
+    const Run again = build(refused, {"--replace"});
+    CHECK(again.exit == 1);
+    CHECK_FALSE(std::filesystem::exists(folder.file("list-saw-plan.pdf")));
+    CHECK_FALSE(std::filesystem::exists(folder.file("list-labels.pdf")));
+    CHECK(has(again.out, "removed     " + folder.file("list-labels.pdf")));
+    CHECK(std::filesystem::exists(folder.file("list-batch.xlsx")));
+}
+
 TEST_CASE("build: profiles without bars are named")
 {
     const Folder folder;
