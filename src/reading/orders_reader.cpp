@@ -14,7 +14,7 @@ void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered,
 {
     const FitShaft fit_shaft{ordered.shaft, ordered.shaft.series ? find_series(catalogue, *ordered.shaft.series) : nullptr, sound};
     element.each("fit", [&](Element& fit) {
-        const JobFit read = read_fit(fit, fit_shaft);
+        const JobFit read = read_fit(fit, fit_shaft, order.fits.size());
         if (ordered.lacks_reference && !ordered.closed && read.between == Between::crosses && !read.reference)
             fit.fault("fit has no reference, and series " + quoted(*ordered.shaft.series) + " does not state one",
                       "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever its lengths run from");

@@ -90,6 +90,20 @@ TEST_CASE("hostile jobs are refused in a second and 200 MB")
     CHECK(out.count() == 0);
 }
 
+TEST_CASE("a job with thousands of machines is refused in a second")
+{
+    std::string job = read_all(sample("trailed-wide-angle"));
+    const std::size_t start = job.find("<fit>"), end = job.find("</fit>") + 6;
+    const std::string fit = job.substr(start, end - start);
+    const Folder folder, out;
+    write_all(folder.file("most.xml"), std::string(job).replace(start, fit.size(), repeated(fit, 3)));
+    CHECK(run_process({cut_into(out, folder.file("most.xml"), {"--formats", "json", "--replace"})}).exit == 0);
+    write_all(folder.file("job.xml"), job.replace(start, fit.size(), repeated(fit, 10'000)));
+    const Ended ended = run_process({cut_into(out, folder.file("job.xml"), {"--formats", "json", "--replace"})});
+    check_refused({"thousands of machines", 2, "more than 100 fits", {}}, folder.file("job.xml"), ended);
+    CHECK(std::count(ended.err.begin(), ended.err.end(), '\n') == 1);
+}
+
 TEST_CASE("hostile configurations are refused in a second and 200 MB")
 {
     for (const auto& [name, root] : {std::pair("series.xml", "catalogue"), std::pair("workshop.xml", "workshop")}) {
