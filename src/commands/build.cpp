@@ -218,7 +218,7 @@ private:
         try {
             return hand_out();
         } catch (const std::exception& fault) {
-            console.err << whose << ": " << fault.what() << "\n";
+            console.err << whose << ": " << sentence_of(fault) << "\n";
             return Outcome::unwritable;
         }
     }

@@ -1,6 +1,7 @@
 #include "shaftcut/commands/hand_out.hpp"
 
 #include <filesystem>
+#include <new>
 #include <ostream>
 
 #include "shaftcut/commands/output.hpp"
@@ -60,6 +61,12 @@ Outcome remove_documents(const std::vector<std::string>& names, const CommonOpti
         }
     }
     return outcome;
+}
+
+std::string sentence_of(const std::exception& fault)
+{
+    const bool no_memory = dynamic_cast<const std::bad_alloc*>(&fault) != nullptr;
+    return no_memory ? "there is not enough memory; free some, or divide the file" : fault.what();
 }
 
 }  // namespace shaftcut

@@ -84,7 +84,7 @@ Outcome JobsCommand::hand_out_or_report(const WorkOrder& order, Console& console
     try {
         return hand_out_order(order, console);
     } catch (const std::exception& fault) {
-        console.err << "order " << order.order << ": " << fault.what() << "\n";
+        console.err << "order " << order.order << ": " << sentence_of(fault) << "\n";
         return Outcome::unwritable;
     }
 }

@@ -104,6 +104,35 @@ TEST_CASE("a job with thousands of machines is refused in a second")
     CHECK(std::count(ended.err.begin(), ended.err.end(), '\n') == 1);
 }
 
+TEST_CASE("without memory the call ends with 3 and a sentence, and no sound file is called broken")
+{
+    if (sanitized) return;  // a sanitizer needs terabytes of addresses
+    std::string job = read_all(sample("plain-cut"));
+    const std::size_t start = job.find("<fit>"), end = job.find("</fit>") + 6;
+    const std::string fit = job.substr(start, end - start);
+    const Folder folder, out;
+    write_all(folder.file("job.xml"), job.replace(start, fit.size(), repeated(fit, 5'000)));
+    write_all(folder.file("list.csv"), "length,count\n" + repeated("10,1\n", million));
+    for (const bool saw : {false, true}) {
+        std::size_t without = 0;
+        for (rlim_t megabytes = 30; megabytes <= 90; megabytes += 5) {
+            const std::vector<std::string> list{"saw", "--config", config_folder, "--formats", "json", "--seconds", "0", "--replace", "--output", out.path(), folder.file("list.csv")};
+            const Ended ended = run_process({saw ? list : cut_into(out, folder.file("job.xml"), {"--formats", "json", "--replace"}), "count 0", "", [megabytes] {
+                                                 const rlimit limit{megabytes << 20, megabytes << 20};
+                                                 ::setrlimit(RLIMIT_AS, &limit);
+                                             }});
+            INFO(megabytes << " MB: " << ended.err);
+            CHECK(ended.signal == 0);
+            CHECK_FALSE(has(ended.err, "bad_alloc"));
+            CHECK_FALSE(has(ended.err, "not well-formed"));
+            if (!has(ended.err, "there is not enough memory")) continue;
+            CHECK(ended.exit == 3);
+            ++without;
+        }
+        CHECK(without > 0);
+    }
+}
+
 TEST_CASE("hostile configurations are refused in a second and 200 MB")
 {
     for (const auto& [name, root] : {std::pair("series.xml", "catalogue"), std::pair("workshop.xml", "workshop")}) {
