@@ -7,6 +7,7 @@
 #include <iostream>
 
 #include "shaftcut/commands/command.hpp"
+#include "shaftcut/commands/hand_out.hpp"
 
 namespace {
 
@@ -38,7 +39,7 @@ int main(int argc, char** argv)
     try {
         outcome = run_program({argv + 1, argv + argc}, console);
     } catch (const std::exception& fault) {
-        std::cerr << "shaftcut: " << fault.what() << "\n";
+        std::cerr << "shaftcut: " << sentence_of(fault) << "\n";
     }
     // What could not be said was not answered.
     if (!std::cout.flush()) {

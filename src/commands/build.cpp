@@ -11,6 +11,7 @@
 #include "saw_options.hpp"
 #include "shaftcut/commands/configuration.hpp"
 #include "shaftcut/commands/hand_out.hpp"
+#include "shaftcut/commands/interrupt.hpp"
 #include "shaftcut/documents/build_documents.hpp"
 #include "shaftcut/documents/build_terminal.hpp"
 #include "shaftcut/documents/labels_sheet.hpp"
@@ -77,15 +78,11 @@ public:
         const ConfigurationRead read = read_configuration(options_.config, console);
         if (!read.configuration) return read.outcome;
         const auto source = load_or_report(files_.front(), console);
-        if (!source) return Outcome::unwritable;
-        const auto stock = read_own_stock(read.configuration->workshop, console);
-        if (!stock.first) return stock.second;
-        const Catalogue& catalogue = read.configuration->catalogue;
-        OrderList list = kind_of(files_.front()) == ListKind::csv ? read_orders_csv(*source, catalogue, options_.units.value_or(Units::mm))
-                                                                        : read_orders_xml(*source, catalogue);
+        OrderList list = source ? read_orders(*source, read.configuration->catalogue) : OrderList();
         report(list.problems, console);
-        const Outcome faults = list.problems.empty() ? Outcome::answered : Outcome::bad_input;
-        if (list.orders.empty()) return faults;
+        const Outcome faults = !source ? Outcome::unwritable : list.problems.empty() ? Outcome::answered : Outcome::bad_input;
+        const auto stock = read_own_stock(read.configuration->workshop, console);
+        if (!stock.first || list.orders.empty()) return std::max(faults, stock.second);
         if (const Outcome outcome = make_folder(options_, console); outcome != Outcome::answered) return outcome;
         if (const Outcome outcome = check_names(names_for(list), options_, console); outcome != Outcome::answered) return outcome;
         return std::max(faults, build(std::move(list), *read.configuration, *stock.first, console));
@@ -106,8 +103,13 @@ private:
     {
         if (files_.empty()) return "no list is named; give one file of orders, CSV or XML";
         if (files_.size() > 1) return shaftcut::quoted(files_[1]) + " is not expected; build takes one file of orders";
-        if (!is_utf8(files_.front())) return "the name of the file of orders is not UTF-8 text, and the documents are named after it; rename it";
+        if (std::string fault = list_name_fault(files_.front(), "orders"); !fault.empty()) return fault;
         return kind_of(files_.front()) ? "" : shaftcut::quoted(files_.front()) + " is neither .csv nor .xml; name it after what it holds";
+    }
+
+    OrderList read_orders(const Source& source, const Catalogue& catalogue) const
+    {
+        return kind_of(files_.front()) == ListKind::csv ? read_orders_csv(source, catalogue, options_.units.value_or(Units::mm)) : read_orders_xml(source, catalogue);
     }
 
     std::string list_name() const { return std::filesystem::path(files_.front()).stem().string(); }
@@ -150,18 +152,26 @@ private:
         BatchJsonOutput json(options_, list_name(), console);
         Outcome outcome = Outcome::answered;
         const std::size_t count = list.orders.size();
+        const InterruptWatch interrupt;  // so that what was begun is taken away or made whole
         for (; !list.orders.empty(); list.orders.pop_front()) {
+            if (interrupt.came()) return stopped(count - list.orders.size(), count, console);
             const BuildOrder& order = list.orders.front();
             const BuildPlan plan = plan_build(order, configuration.catalogue, configuration.workshop, units);
             if (!plan.built) outcome = std::max(outcome, Outcome::refused);
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
-            outcome = std::max(outcome, hand_out_order(plan, console));
+            outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
             show_progress(count - list.orders.size() + 1, count, console);
         }
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
         return std::max({outcome, hand_out_batch(batch, console), json.finish(batch.plans)});
+    }
+
+    Outcome stopped(std::size_t done, std::size_t of, Console& console) const
+    {
+        console.err << files_.front() << ": stopped by Ctrl-C after " << done << " of " << of << " orders; run it again for the others and for the list's own documents\n";
+        return Outcome::unwritable;
     }
 
     // Each order's paper is written at once: none is kept.
@@ -180,8 +190,37 @@ private:
         if (options_.to_standard_output()) return Outcome::answered;
         Outcome outcome = labels_outcome(batch, console);
         for (const Format format : options_.formats)
-            if (const auto documents = batch_documents(batch, format, options_.paper); !documents.empty()) outcome = std::max(outcome, hand_out(documents, "", options_, console));
+            outcome = std::max(outcome, or_report(files_.front(), console, [&] { return hand_out_format(batch, format, console); }));
         return outcome;
+    }
+
+    Outcome hand_out_format(const Batch& batch, Format format, Console& console) const
+    {
+        const auto documents = batch_documents(batch, format, options_.paper);
+        const Outcome outcome = documents.empty() ? Outcome::answered : hand_out(documents, "", options_, console);
+        return std::max(outcome, take_away_old(documents, format, console));
+    }
+
+    // What an earlier list gave, and this one does not give again, would lie beside the new documents as if it belonged to them: pieces
+    // to saw of an order that is refused by now.
+    Outcome take_away_old(const std::vector<Document>& made, Format format, Console& console) const
+    {
+        if (!options_.replace || format == Format::json) return Outcome::answered;
+        std::vector<std::string> old = batch_document_names(list_name(), format);
+        std::erase_if(old, [&](const std::string& name) { return std::any_of(made.begin(), made.end(), [&](const Document& document) { return document.name == name; }); });
+        return remove_documents(old, options_, console);
+    }
+
+    // Where documents cannot be made (no memory, no font, no room for temporary files) the others are still made.
+    template <class HandOut>
+    static Outcome or_report(const std::string& whose, Console& console, const HandOut& hand_out)
+    {
+        try {
+            return hand_out();
+        } catch (const std::exception& fault) {
+            console.err << whose << ": " << sentence_of(fault) << "\n";
+            return Outcome::unwritable;
+        }
     }
 
     Outcome labels_outcome(const Batch& batch, Console& console) const

@@ -1,6 +1,7 @@
 #include "shaftcut/commands/hand_out.hpp"
 
 #include <filesystem>
+#include <new>
 #include <ostream>
 
 #include "shaftcut/commands/output.hpp"
@@ -43,6 +44,29 @@ Outcome hand_out_json(const std::string& json, Console& console)
 {
     console.out << json;
     return console.out ? Outcome::answered : Outcome::unwritable;
+}
+
+Outcome remove_documents(const std::vector<std::string>& names, const CommonOptions& options, Console& console)
+{
+    Outcome outcome = Outcome::answered;
+    for (const std::string& name : names) {
+        const std::filesystem::path path = std::filesystem::path(options.output) / name;
+        std::error_code error;
+        if (!std::filesystem::is_regular_file(std::filesystem::symlink_status(path, error))) continue;
+        if (std::filesystem::remove(path, error)) {
+            console.out << "  removed     " << path.string() << "\n";
+        } else {
+            console.err << path.string() << " could not be removed: " << error.message() << "\n";
+            outcome = Outcome::unwritable;
+        }
+    }
+    return outcome;
+}
+
+std::string sentence_of(const std::exception& fault)
+{
+    const bool no_memory = dynamic_cast<const std::bad_alloc*>(&fault) != nullptr;
+    return no_memory ? "there is not enough memory; free some, or divide the file" : fault.what();
 }
 
 }  // namespace shaftcut

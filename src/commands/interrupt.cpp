@@ -13,9 +13,16 @@ sigset_t interrupt_only()
     return signals;
 }
 
+// Linux keeps a blocked signal pending even where it is ignored.
+bool is_ignored()
+{
+    struct sigaction now {};
+    return ::sigaction(SIGINT, nullptr, &now) == 0 && now.sa_handler == SIG_IGN;
+}
+
 }  // namespace
 
-InterruptWatch::InterruptWatch() : before_()
+InterruptWatch::InterruptWatch() : before_(), ignored_(is_ignored())
 {
     const sigset_t interrupt = interrupt_only();
     ::pthread_sigmask(SIG_BLOCK, &interrupt, &before_);
@@ -32,7 +39,7 @@ InterruptWatch::~InterruptWatch()
 bool InterruptWatch::came() const
 {
     sigset_t pending;
-    return ::sigpending(&pending) == 0 && sigismember(&pending, SIGINT) == 1;
+    return !ignored_ && ::sigpending(&pending) == 0 && sigismember(&pending, SIGINT) == 1;
 }
 
 }  // namespace shaftcut

@@ -8,6 +8,7 @@
 
 #include "shaftcut/commands/hand_out.hpp"
 #include "shaftcut/reading/job_reader.hpp"
+#include "shaftcut/reading/order_number.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -57,9 +58,9 @@ std::string JobsCommand::help() const
 
 Problems JobsCommand::why_not(const Job& job, const std::string& path)
 {
-    const auto [earlier, added] = order_files_.emplace(job.order, path);
+    const auto [earlier, added] = order_files_.emplace(order_key(job.order), path);
     if (added) return answers_.unanswerable(job);
-    return {{job.place, "order " + shaftcut::quoted(job.order) + " is also the order of " + earlier->second, "give each job of a call its own order number"}};
+    return {{job.place, "order " + shaftcut::quoted(job.order) + " is also the order of " + earlier->second, "give each job of a call its own order number; capitals alone do not tell files apart on many disks"}};
 }
 
 Outcome JobsCommand::run_job(const std::string& path, const Configuration& configuration, Console& console)
@@ -84,7 +85,7 @@ Outcome JobsCommand::hand_out_or_report(const WorkOrder& order, Console& console
     try {
         return hand_out_order(order, console);
     } catch (const std::exception& fault) {
-        console.err << "order " << order.order << ": " << fault.what() << "\n";
+        console.err << "order " << order.order << ": " << sentence_of(fault) << "\n";
         return Outcome::unwritable;
     }
 }

@@ -45,7 +45,7 @@ private:
     boost::program_options::options_description described_;
     std::vector<std::string> files_;
     CommonOptions options_;
-    std::map<std::string, std::string> order_files_;  // each order's job file
+    std::map<std::string, std::string> order_files_;  // by order_key(), each order's job file
     std::chrono::steady_clock::time_point started_ = std::chrono::steady_clock::now();
 };
 

@@ -83,7 +83,7 @@ public:
         if (!blade.fault.empty()) return blade.fault;
         static_cast<BladeOptions&>(options_) = blade.options;
         if (files_.empty()) return "no list is named; give one file of pieces";
-        if (!is_utf8(files_.front())) return "the name of the file of pieces is not UTF-8 text, and the documents are named after it; rename it";
+        if (std::string fault = list_name_fault(files_.front(), "pieces"); !fault.empty()) return fault;
         return files_.size() > 1 ? shaftcut::quoted(files_[1]) + " is not expected; saw takes one file of pieces" : "";
     }
 
@@ -97,7 +97,7 @@ public:
         if (const Outcome outcome = std::max(pieces.outcome, stock.outcome); outcome != Outcome::answered) return outcome;
         if (const Outcome outcome = make_folder(options_.common, console); outcome != Outcome::answered) return outcome;
         if (const Outcome outcome = check_names(names(), options_.common, console); outcome != Outcome::answered) return outcome;
-        return plan(*pieces.list, std::move(stock.list->stock), workshop, console);
+        return plan(*pieces.list, std::move(*stock.list), workshop, console);
     }
 
     std::string help() const override
@@ -110,10 +110,10 @@ public:
     }
 
 private:
-    ListRead<StockList> read_stock_of(const Workshop& workshop, Console& console) const
+    ListRead<std::vector<SawStock>> read_stock_of(const Workshop& workshop, Console& console) const
     {
         if (!texts_.stock.empty()) return read_list(texts_.stock, options_.units(), read_stock, console);
-        if (!workshop.stock.empty()) return {StockList{workshop.stock, {}}, Outcome::answered};
+        if (!workshop.stock.empty()) return {workshop.stock, Outcome::answered};
         console.err << options_.common.config << "/workshop.xml holds no stock; give --stock FILE, or add stock to it\n";
         return {std::nullopt, Outcome::bad_input};
     }
@@ -156,13 +156,13 @@ private:
     Outcome refuse(const SawRefusal& refusal, const PieceList& pieces, Console& console) const
     {
         if (refusal.pieces.empty()) console.err << files_.front() << ": " << refusal.wrong << "; " << refusal.right << "\n";
-        Problems problems;
+        Faults faults(files_.front());
         for (const std::size_t piece : refusal.pieces) {
             const std::string wrong = refusal.reason == SawRefusal::Reason::piece_fits_no_bar
                                           ? saw_figure_with_unit(pieces.pieces[piece].length, options_.units()) + " is longer than every bar" : refusal.wrong;
-            if (problems.size() < most_problems) problems.push_back({pieces.places[piece], wrong, refusal.right});
+            faults.add(pieces.spots[piece], wrong, refusal.right);
         }
-        report(problems, console);
+        report(faults.listed(), console);
         return Outcome::refused;
     }
 

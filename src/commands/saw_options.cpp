@@ -1,6 +1,7 @@
 #include "saw_options.hpp"
 
 #include "shaftcut/words/parse.hpp"
+#include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -42,6 +43,12 @@ CheckedBladeOptions checked(const SawOptionTexts& texts, Units units)
           taken("--seconds", parse_thousandths(texts.seconds, most_seconds), [&](std::int64_t ms) { options.seconds = static_cast<double>(ms) / 1000; })})
         if (!fault.empty() && result.fault.empty()) result.fault = fault;
     return result;
+}
+
+std::string list_name_fault(const std::string& path, const std::string& what)
+{
+    const char* fault = !is_utf8(path) ? "is not UTF-8 text" : has_control(path) ? "holds a control character" : nullptr;
+    return fault ? "the name of the file of " + what + " " + fault + ", and the documents are named after it; rename it" : "";
 }
 
 }  // namespace shaftcut

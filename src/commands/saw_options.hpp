@@ -29,4 +29,7 @@ struct CheckedBladeOptions {
 };
 CheckedBladeOptions checked(const SawOptionTexts& texts, Units units);
 
+// Empty where documents can be named after the list `path`; else the fault in words. `what` says what the list holds.
+std::string list_name_fault(const std::string& path, const std::string& what);
+
 }  // namespace shaftcut

@@ -281,7 +281,7 @@ std::string absolute_cell(int row, int column) { return "$" + column_letters(col
 std::string xlsx_of(const Spreadsheet& spreadsheet)
 {
     const TemporaryFolder folder;
-    const std::string path = folder.file("workbook.xlsx");
+    const std::string path = folder.file();
     Writer(path, spreadsheet).write();
     std::ifstream file(path, std::ios::binary);
     std::string bytes{std::istreambuf_iterator<char>(file), {}};

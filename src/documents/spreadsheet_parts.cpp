@@ -6,6 +6,8 @@
 #include <stdexcept>
 #include <utility>
 
+#include <unistd.h>
+
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -63,8 +65,9 @@ TemporaryFolder::TemporaryFolder()
 
 TemporaryFolder::~TemporaryFolder()
 {
-    std::error_code ignored;
-    std::filesystem::remove_all(path_, ignored);
+    // Not remove_all(), which opens the folder and so fails where too many files are open.
+    ::unlink(file().c_str());
+    ::rmdir(path_.c_str());
 }
 
 }  // namespace shaftcut

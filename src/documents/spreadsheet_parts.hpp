@@ -18,14 +18,14 @@ time_t moment_of(const std::string& date);
 // The first `most` code points, without the control characters that XML cannot hold.
 std::string fit_for_xml(const std::string& text, std::size_t most);
 
-// A folder of our own that goes away with everything in it.
+// A folder of our own for one file; both go away again.
 class TemporaryFolder {
 public:
     TemporaryFolder();
     ~TemporaryFolder();
     TemporaryFolder(const TemporaryFolder&) = delete;
     TemporaryFolder& operator=(const TemporaryFolder&) = delete;
-    std::string file(const char* name) const { return (path_ / name).string(); }
+    std::string file() const { return (path_ / "workbook.xlsx").string(); }
 
 private:
     std::filesystem::path path_;

@@ -137,7 +137,8 @@ std::optional<std::string> Attribute::one_of(const KnownNames& known) const
 {
     if (!given()) return std::nullopt;
     if (known.holds(given_->value)) return given_->value;
-    if (!reading_->faults.full()) fault(name_ + (" " + quoted(given_->value)) + " is not in " + known.what(), known.instead_of(given_->value));
+    // Looking for what was meant is the trouble to be spared, never the fault: a list's order is sound where none was counted.
+    fault(name_ + (" " + quoted(given_->value)) + " is not in " + known.what(), reading_->faults.full() ? "" : known.instead_of(given_->value));
     return std::nullopt;
 }
 

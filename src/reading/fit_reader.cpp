@@ -122,8 +122,9 @@ void check_machine(const Element& element, const Machine& machine, const FitShaf
 
 }  // namespace
 
-JobFit read_fit(Element& element, const FitShaft& shaft)
+JobFit read_fit(Element& element, const FitShaft& shaft, std::size_t before)
 {
+    if (before == most_fits) element.fault("more than " + std::to_string(most_fits) + " fits", "leave out those that others outdo, or divide the file");
     JobFit fit;
     fit.place = element.place();
     fit.between = element.optional("between").word<Between>().value_or(Between::crosses);
@@ -139,7 +140,7 @@ JobFit read_fit(Element& element, const FitShaft& shaft)
     const MachineReading machine = read_machine(element);
     fit.machine = machine.machine;
     check_complete(element, fit, machine);
-    if (machine.machine) check_machine(element, *machine.machine, shaft);
+    if (machine.machine && before < most_fits) check_machine(element, *machine.machine, shaft);
     return fit;
 }
 

@@ -27,10 +27,9 @@ bool is_order(std::string_view text)
 // ("Naming Files, Paths, and Namespaces", Microsoft, from memory): papers on a shared folder or a stick must open anywhere.
 bool is_device(std::string_view order)
 {
-    std::string stem(order.substr(0, order.find('.')));
-    for (char& c : stem) c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    std::string stem = order_key(order.substr(0, order.find('.')));
     if (stem.size() == 4 && is_digit(stem.back())) stem.back() = '#';
-    return stem == "CON" || stem == "PRN" || stem == "AUX" || stem == "NUL" || stem == "COM#" || stem == "LPT#";
+    return stem == "con" || stem == "prn" || stem == "aux" || stem == "nul" || stem == "com#" || stem == "lpt#";
 }
 
 bool is_date(std::string_view text)
@@ -63,6 +62,22 @@ std::vector<ParseFault> order_faults(std::string_view order)
     if (!is_order(order))
         faults.push_back({"order " + quoted(order) + " cannot name files", "write 1 to 40 letters, digits, \".\", \"_\" or \"-\", not beginning with \".\""});
     return faults;
+}
+
+std::string order_key(std::string_view order)
+{
+    std::string key(order);
+    for (char& c : key) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return key;
+}
+
+std::optional<ParseFault> OrderNumbers::add(const std::string& order, int line)
+{
+    const auto [earlier, added] = met_.try_emplace(order_key(order), Met{order, line});
+    if (added) return std::nullopt;
+    const Met& met = earlier->second;
+    const std::string as = met.order == order ? " too" : " as " + quoted(met.order) + ", which names the same files on many disks";
+    return ParseFault{"order " + quoted(order) + " stands in line " + std::to_string(met.line) + as, "give each order its own number"};
 }
 
 std::vector<ParseFault> date_faults(std::string_view date)

@@ -1,6 +1,5 @@
 // Lists of orders as CSV: one order a line.
 #include <algorithm>
-#include <map>
 
 #include "shaftcut/reading/csv.hpp"
 #include "shaftcut/reading/element.hpp"
@@ -46,7 +45,7 @@ struct ListSetting {
 // Reads one line into an order.
 class LineReader {
 public:
-    LineReader(const std::vector<CsvCell>& cells, const ListSetting& setting, Faults& faults) : cells_(cells), setting_(setting), faults_(faults) {}
+    LineReader(const CsvRow& cells, const ListSetting& setting, Faults& faults) : cells_(cells), setting_(setting), faults_(faults) {}
 
     BuildOrder read()
     {
@@ -59,13 +58,13 @@ public:
 
 private:
     const CsvCell& cell(Column column) const { return cells_[static_cast<std::size_t>(column)]; }
+    Place place(Column column) const { return faults_.place(cell(column).spot); }
     bool given(Column column) const { return !cell(column).text.empty(); }
     const std::string& name(Column column) const { return column_list()[static_cast<std::size_t>(column)].name; }
 
     void fault(Column column, std::string wrong, std::string right)
     {
-        const Place& place = cell(column).place;
-        faults_.add({place.line, place.column}, std::move(wrong), std::move(right));
+        faults_.add(cell(column).spot, std::move(wrong), std::move(right));
     }
 
     void must_be_given(Column column, const std::string& right)
@@ -105,7 +104,7 @@ private:
     {
         if (!given(column)) return std::nullopt;
         const auto length = taken(column, parse_length(cell(column).text, setting_.units));
-        return Measurement{length.value_or(Length()), std::nullopt, cell(column).place};
+        return Measurement{length.value_or(Length()), std::nullopt, place(column)};
     }
 
     std::optional<int> whole(Column column, int most)
@@ -133,7 +132,7 @@ private:
     void read_heading()
     {
         order_.order = cell(Column::order).text;
-        order_.place = cell(Column::order).place;
+        order_.place = place(Column::order);
         order_.units = setting_.units;
         for (const ParseFault& wrong : order_faults(order_.order)) fault(Column::order, wrong.wrong, wrong.right);
         order_.count = whole(Column::count, most_shafts_of_an_order).value_or(1);
@@ -151,7 +150,7 @@ private:
         end.connection = one_of(connection, setting_.names.connections);
         end.lock = word<Lock>(lock);
         end.device = word<Device>(device).value_or(Device::none);
-        end.place = cell(joint).place;
+        end.place = place(joint);
         return end;
     }
 
@@ -174,7 +173,7 @@ private:
     {
         order_.closed = length(Column::closed);
         JobFit fit;
-        fit.place = cell(Column::shortest).place;
+        fit.place = place(Column::shortest);
         fit.shortest = length(Column::shortest);
         fit.longest[Range::working] = length(Column::longest_working);
         fit.longest[Range::turning] = length(Column::longest_turning);
@@ -223,7 +222,7 @@ private:
         fault(column, name(column) + " is empty, and series " + quoted(series.name) + " does not state a reference", "write outer-cross or inner-cross");
     }
 
-    const std::vector<CsvCell>& cells_;
+    const CsvRow& cells_;
     const ListSetting& setting_;
     Faults& faults_;
     BuildOrder order_;
@@ -233,26 +232,20 @@ private:
 
 OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units)
 {
-    CsvReading lines = read_sound_lines(source.bytes, source.name, column_list());
     OrderList list{{}, {}, units};
-    if (lines.rows.size() > most_orders) {
-        lines.faults.add({1, 1}, "the list holds more than " + std::to_string(most_orders) + " orders", "split it");
-        lines.rows.clear();
-    }
     const ListSetting setting{catalogue, units, {names_in(catalogue.series, "the catalogue"), names_in(catalogue.connections, "the catalogue")}};
-    std::map<std::string, int> met;
-    const bool empty = lines.rows.empty();
-    for (auto& cells : lines.rows) {
-        const std::size_t before = lines.faults.count();
-        BuildOrder order = LineReader(cells, setting, lines.faults).read();
-        cells = {};  // a long list is not held twice
-        if (const auto [earlier, added] = met.emplace(order.order, order.place.line); !added && !order.order.empty())
-            lines.faults.add({order.place.line, order.place.column}, "order " + quoted(order.order) + " stands in line " + std::to_string(earlier->second) + " too",
-                             "give each order its own number");
-        if (lines.faults.count() == before) list.orders.push_back(std::move(order));
-    }
-    if (empty && lines.faults.none()) lines.faults.add({1, 1}, "the list holds no order", "write one a line under its header");
-    list.problems = lines.faults.listed();
+    OrderNumbers met;
+    bool empty = true;
+    Faults faults = read_csv(source.bytes, source.name, column_list(), {most_orders, "orders"}, [&](const CsvRow& cells, Faults& found) {
+        empty = false;
+        const std::size_t before = found.count();
+        BuildOrder order = LineReader(cells, setting, found).read();
+        if (!order.order.empty())
+            if (const auto twice = met.add(order.order, order.place.line)) found.add({order.place.line, order.place.column}, twice->wrong, twice->right);
+        if (found.count() == before) list.orders.push_back(std::move(order));
+    });
+    if (empty && faults.none()) faults.add({1, 1}, "the list holds no order", "write one a line under its header");
+    list.problems = faults.listed();
     return list;
 }
 

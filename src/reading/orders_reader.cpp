@@ -1,7 +1,5 @@
 #include "shaftcut/reading/orders_reader.hpp"
 
-#include <map>
-
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/reading/fit_reader.hpp"
 #include "shaftcut/reading/limits_reader.hpp"
@@ -12,14 +10,11 @@
 namespace shaftcut {
 namespace {
 
-// The order numbers met so far, each with its line.
-using Met = std::map<std::string, int>;
-
 void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered, const Catalogue& catalogue, bool sound)
 {
     const FitShaft fit_shaft{ordered.shaft, ordered.shaft.series ? find_series(catalogue, *ordered.shaft.series) : nullptr, sound};
     element.each("fit", [&](Element& fit) {
-        const JobFit read = read_fit(fit, fit_shaft);
+        const JobFit read = read_fit(fit, fit_shaft, order.fits.size());
         if (ordered.lacks_reference && !ordered.closed && read.between == Between::crosses && !read.reference)
             fit.fault("fit has no reference, and series " + quoted(*ordered.shaft.series) + " does not state one",
                       "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever its lengths run from");
@@ -32,15 +27,15 @@ void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered,
                       "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length is to run from");
 }
 
-BuildOrder read_order_element(Element& element, const Catalogue& catalogue, Met& met)
+BuildOrder read_order_element(Element& element, const Catalogue& catalogue, OrderNumbers& met)
 {
     BuildOrder order;
     order.place = element.place();
     order.units = element.units();
     const Attribute number = element.required("order");
     order.order = read_order(number);
-    if (const auto [earlier, added] = met.emplace(order.order, order.place.line); !added && number.given())
-        number.fault("order " + quoted(order.order) + " stands in line " + std::to_string(earlier->second) + " too", "give each order its own number");
+    if (number.given())
+        if (const auto fault = met.add(order.order, order.place.line)) number.fault(fault->wrong, fault->right);
     order.count = element.optional("count").whole(1, most_shafts_of_an_order).value_or(1);
     order.due = read_date(element.optional("due"));
     element.at_most_one("for", [&](Element& child) {
@@ -86,7 +81,7 @@ std::deque<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
 {
     const bool sound_file = element.faults_so_far() == 0;
     SoundOrders orders;
-    Met met;
+    OrderNumbers met;
     std::size_t count = 0;
     element.each("order", [&](Element& child) {
         orders.begin(child.faults_so_far());

@@ -9,12 +9,10 @@ namespace {
 constexpr std::size_t most_label_characters = 100;
 constexpr std::size_t most_profile_characters = 60;
 
-// Collects what was read and what was wrong.
+// Reads cells, and collects what is wrong with them.
 class Reader {
 public:
-    explicit Reader(Units units) : units_(units) {}
-
-    Problems problems;
+    Reader(Units units, Faults& faults) : units_(units), faults_(faults) {}
 
     Length length(const CsvCell& cell)
     {
@@ -60,7 +58,7 @@ public:
 private:
     void fault(const CsvCell& cell, std::string wrong, std::string right)
     {
-        if (problems.size() < most_problems) problems.push_back({cell.place, std::move(wrong), std::move(right)});
+        faults_.add(cell.spot, std::move(wrong), std::move(right));
     }
 
     template <class T>
@@ -75,51 +73,56 @@ private:
     }
 
     Units units_;
+    Faults& faults_;
     bool failed_ = false;
 };
+
+const CsvLimit& stock_limit()
+{
+    static const CsvLimit limit{most_stock_lines, "bars"};
+    return limit;
+}
+
+// What was read, or all that is wrong with it.
+template <class List>
+std::variant<List, Problems> list_or(List list, const Faults& faults)
+{
+    if (!faults.none()) return faults.listed();
+    return list;
+}
 
 }  // namespace
 
 std::variant<PieceList, Problems> read_pieces(std::string_view text, const std::string& file, Units units)
 {
-    const auto rows = read_csv(text, file, {{"length", true}, {"count", true}, {"label", false}});
-    if (const auto* problems = std::get_if<Problems>(&rows)) return *problems;
     PieceList list;
-    Reader reader(units);
-    for (const auto& row : std::get<CsvRows>(rows)) {
-        list.pieces.push_back({reader.length(row[0]), reader.whole(row[1], 1), reader.label(row[2])});
-        list.places.push_back(row[0].place);
-    }
-    if (!reader.problems.empty()) return std::move(reader.problems);
-    return list;
+    const Faults faults = read_csv(text, file, {{"length", true}, {"count", true}, {"label", false}}, {most_piece_lines, "lines of pieces"},
+                                   [&](const CsvRow& row, Faults& found) {
+                                       Reader reader(units, found);
+                                       list.pieces.push_back({reader.length(row[0]), reader.whole(row[1], 1), reader.label(row[2])});
+                                       list.spots.push_back(row[0].spot);
+                                   });
+    return list_or(std::move(list), faults);
 }
 
-std::variant<StockList, Problems> read_stock(std::string_view text, const std::string& file, Units units)
+std::variant<std::vector<SawStock>, Problems> read_stock(std::string_view text, const std::string& file, Units units)
 {
-    const auto rows = read_csv(text, file, {{"length", true}, {"count", false}, {"cost", false}});
-    if (const auto* problems = std::get_if<Problems>(&rows)) return *problems;
-    StockList list;
-    Reader reader(units);
-    for (const auto& row : std::get<CsvRows>(rows)) {
-        list.stock.push_back(reader.bar(row[0], row[1], row[2]));
-        list.places.push_back(row[0].place);
-    }
-    if (!reader.problems.empty()) return std::move(reader.problems);
-    return list;
+    std::vector<SawStock> stock;
+    const Faults faults = read_csv(text, file, {{"length", true}, {"count", false}, {"cost", false}}, stock_limit(),
+                                   [&](const CsvRow& row, Faults& found) { stock.push_back(Reader(units, found).bar(row[0], row[1], row[2])); });
+    return list_or(std::move(stock), faults);
 }
 
 std::variant<std::vector<ProfileStock>, Problems> read_profile_stock(std::string_view text, const std::string& file, Units units)
 {
-    const auto rows = read_csv(text, file, {{"profile", true}, {"length", true}, {"count", false}, {"cost", false}});
-    if (const auto* problems = std::get_if<Problems>(&rows)) return *problems;
     std::vector<ProfileStock> stock;
-    Reader reader(units);
-    for (const auto& row : std::get<CsvRows>(rows)) {
-        std::string profile = reader.profile(row[0]);
-        stock.push_back({std::move(profile), reader.bar(row[1], row[2], row[3])});
-    }
-    if (!reader.problems.empty()) return std::move(reader.problems);
-    return stock;
+    const Faults faults = read_csv(text, file, {{"profile", true}, {"length", true}, {"count", false}, {"cost", false}}, stock_limit(),
+                                   [&](const CsvRow& row, Faults& found) {
+                                       Reader reader(units, found);
+                                       std::string profile = reader.profile(row[0]);
+                                       stock.push_back({std::move(profile), reader.bar(row[1], row[2], row[3])});
+                                   });
+    return list_or(std::move(stock), faults);
 }
 
 }  // namespace shaftcut

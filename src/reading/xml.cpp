@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cstring>
+#include <new>
 #include <unordered_map>
 
 #include <pugixml.hpp>
@@ -195,6 +196,7 @@ XmlDocument parse_checked(std::string_view text, const std::string& name)
     std::string buffer = std::string(text) + '\n';
     pugi::xml_document document;
     const pugi::xml_parse_result result = document.load_buffer_inplace(buffer.data(), buffer.size(), parse_options, pugi::encoding_utf8);
+    if (result.status == pugi::status_out_of_memory) throw std::bad_alloc();  // the file is not to blame
     if (!result) throw Hopeless{SpotFinder(text).at(static_cast<std::size_t>(result.offset)), malformed(result.status)};
     return Converter(text, buffer, Faults(name)).convert(document);
 }

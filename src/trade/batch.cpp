@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace shaftcut {
 namespace {
@@ -71,11 +72,16 @@ std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw)
 {
     std::vector<ProfileTask> tasks;
     std::map<std::string, std::size_t> task_at;
+    std::set<std::pair<std::string, bool>> without_bars;  // tubes and guard tubes of one name are asked apart; each is asked once
     for (const BatchPiece& piece : batch.pieces) {
         if (!piece.sawn) continue;
         if (!task_at.contains(piece.profile)) {
-            std::vector<SawStock> bars = bars_for(piece, saw);
-            if (bars.empty()) continue;
+            const std::pair asked(piece.profile, is_guard(piece));
+            std::vector<SawStock> bars = without_bars.contains(asked) ? std::vector<SawStock>() : bars_for(piece, saw);
+            if (bars.empty()) {
+                without_bars.insert(asked);
+                continue;
+            }
             task_at.emplace(piece.profile, tasks.size());
             tasks.push_back({piece.profile, {{}, std::move(bars), saw.kerf, saw.trim_start, saw.trim_end, saw.reusable}});
         }

@@ -80,6 +80,17 @@ bool is_utf8(std::string_view text)
     return good;
 }
 
+bool has_control(std::string_view text)
+{
+    const auto byte = [&](std::size_t at) { return at < text.size() ? static_cast<unsigned char>(text[at]) : 0; };
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        if (byte(at) < 0x20 || byte(at) == 0x7F) return true;
+        if (byte(at) == 0xC2 && byte(at + 1) < 0xA0) return true;
+        if (byte(at) == 0xEF && byte(at + 1) == 0xBF && byte(at + 2) >= 0xBE) return true;
+    }
+    return false;
+}
+
 std::u32string code_points(std::string_view utf8)
 {
     std::u32string points;

@@ -84,6 +84,41 @@ TEST_CASE("build: whichever call fails, the JSON is there whole or not at all, a
     CHECK(failed >= 10);
 }
 
+TEST_CASE("build: a document that cannot be made leaves the others made")
+{
+    const Folder lists, folder, nowhere;
+    write_all(lists.file("list.csv"), list_of(2));
+    const std::string missing = nowhere.file("missing");
+    const std::vector<std::string> arguments{"build", "--config", config_folder, "--seconds", "0", "--output", folder.path(), lists.file("list.csv")};
+    const Ended ended = run_process({arguments, "count 0", "", [&missing] { ::setenv("TMPDIR", missing.c_str(), 1); }});
+    CHECK(ended.exit == 3);
+    CHECK(ended.err.starts_with(lists.file("list.csv") + ": "));
+    for (const char* name : {"A-0-assembly.pdf", "A-1-assembly.pdf", "list-saw-plan.pdf", "list-labels.pdf", "list.json"}) CHECK(std::filesystem::exists(folder.file(name)));
+    CHECK(folder.count() == 5);
+}
+
+TEST_CASE("build: with few files to be open it ends with 3 or does its work, and leaves nothing among the temporary files")
+{
+    std::size_t failed = 0;
+    for (rlim_t most = 4; most <= 12; ++most) {
+        INFO(most);
+        const Folder lists, folder, temporary;
+        write_all(lists.file("list.csv"), list_of(2));
+        const std::vector<std::string> arguments{"build", "--config", config_folder, "--seconds", "0", "--output", folder.path(), lists.file("list.csv")};
+        const Ended ended = run_process({arguments, "count 0", "", [&, most] {
+                                             const rlimit limit{most, most};
+                                             ::setenv("TMPDIR", temporary.path().c_str(), 1);
+                                             ::setrlimit(RLIMIT_NOFILE, &limit);
+                                         }});
+        CHECK((ended.exit == 0 || ended.exit == 3));
+        failed += ended.exit == 3 ? 1 : 0;
+        if (ended.exit == 3) CHECK_FALSE(ended.err.empty());
+        CHECK(contents(temporary).empty());
+        CHECK(std::filesystem::is_empty(temporary.path()));
+    }
+    CHECK(failed >= 3);
+}
+
 TEST_CASE("build: the JSON of thousands of orders is not held in memory")
 {
     const Folder lists, folder;

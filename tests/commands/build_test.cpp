@@ -202,6 +202,57 @@ TEST_CASE("build: every fault of the stock file is named, and nothing is written
     CHECK(folder.count() == 1);
 }
 
+TEST_CASE("build: a list whose name holds a control character is refused")
+{
+    const Folder folder;
+    write_all(folder.file("a\x1B[31m.csv"), header + "A-1" + sound);
+    const Run one = run(call_for(folder.file("a\x1B[31m.csv"), {"--output", folder.path()}));
+    CHECK(one.exit == 2);
+    CHECK(has(one.err, "the name of the file of orders holds a control character"));
+    CHECK(folder.count() == 1);
+}
+
+TEST_CASE("build: the faults of the list and of the stock file in one go, and nothing written")
+{
+    const Folder folder;
+    write_all(folder.file("rack.csv"), "profile,length\nx,0\n");
+    write_all(folder.file("list.csv"), header + "A-1" + sound + "A 2" + sound);
+    const Run one = run(call_for(folder.file("list.csv"), {"--output", folder.path(), "--stock", folder.file("rack.csv")}));
+    CHECK(one.exit == 2);
+    CHECK(has(one.err, "list.csv:3:1: order \"A 2\" cannot name files"));
+    CHECK(has(one.err, "rack.csv:2:3: \"0\" is no length to cut"));
+    CHECK(folder.count() == 2);
+    const Run missing = run(call_for(folder.file("no.csv"), {"--output", folder.path(), "--stock", folder.file("rack.csv")}));
+    CHECK(missing.exit == 3);
+    CHECK(has(missing.err, "no.csv cannot be read"));
+    CHECK(has(missing.err, "rack.csv:2:3"));
+}
+
+TEST_CASE("build: --replace leaves no saw plan and no labels of pieces that an earlier list gave and this one refuses")
+{
+    const Folder folder;
+    const std::string list = folder.file("list.csv");
+    const auto build = [&](const std::string& line, std::vector<std::string> more) {
+        write_all(list, header + line);
+        more.insert(more.end(), {"--output", folder.path(), "--seconds", "0"});
+        return run(call_for(list, more));
+    };
+    CHECK(build("A-1" + sound, {}).exit == 0);
+    CHECK(std::filesystem::exists(folder.file("list-saw-plan.pdf")));
+    CHECK(std::filesystem::exists(folder.file("list-labels.pdf")));
+    std::string refused = "A-1" + sound;
+    refused.replace(refused.find("shrouded-push-pin"), 17, "exposed-collar");
+    // Without --replace nothing is touched.
+    CHECK(build(refused, {}).exit == 3);
+    CHECK(std::filesystem::exists(folder.file("list-saw-plan.pdf")));
+    const Run again = build(refused, {"--replace"});
+    CHECK(again.exit == 1);
+    CHECK_FALSE(std::filesystem::exists(folder.file("list-saw-plan.pdf")));
+    CHECK_FALSE(std::filesystem::exists(folder.file("list-labels.pdf")));
+    CHECK(has(again.out, "removed     " + folder.file("list-labels.pdf")));
+    CHECK(std::filesystem::exists(folder.file("list-batch.xlsx")));
+}
+
 TEST_CASE("build: profiles without bars are named")
 {
     const Folder folder;

@@ -90,6 +90,49 @@ TEST_CASE("hostile jobs are refused in a second and 200 MB")
     CHECK(out.count() == 0);
 }
 
+TEST_CASE("a job with thousands of machines is refused in a second")
+{
+    std::string job = read_all(sample("trailed-wide-angle"));
+    const std::size_t start = job.find("<fit>"), end = job.find("</fit>") + 6;
+    const std::string fit = job.substr(start, end - start);
+    const Folder folder, out;
+    write_all(folder.file("most.xml"), std::string(job).replace(start, fit.size(), repeated(fit, 3)));
+    CHECK(run_process({cut_into(out, folder.file("most.xml"), {"--formats", "json", "--replace"})}).exit == 0);
+    write_all(folder.file("job.xml"), job.replace(start, fit.size(), repeated(fit, 10'000)));
+    const Ended ended = run_process({cut_into(out, folder.file("job.xml"), {"--formats", "json", "--replace"})});
+    check_refused({"thousands of machines", 2, "more than 100 fits", {}}, folder.file("job.xml"), ended);
+    CHECK(std::count(ended.err.begin(), ended.err.end(), '\n') == 1);
+}
+
+TEST_CASE("without memory the call ends with 3 and a sentence, and no sound file is called broken")
+{
+    if (sanitized) return;  // a sanitizer needs terabytes of addresses
+    std::string job = read_all(sample("plain-cut"));
+    const std::size_t start = job.find("<fit>"), end = job.find("</fit>") + 6;
+    const std::string fit = job.substr(start, end - start);
+    const Folder folder, out;
+    write_all(folder.file("job.xml"), job.replace(start, fit.size(), repeated(fit, 5'000)));
+    write_all(folder.file("list.csv"), "length,count\n" + repeated("10,1\n", million));
+    for (const bool saw : {false, true}) {
+        std::size_t without = 0;
+        for (rlim_t megabytes = 30; megabytes <= 90; megabytes += 5) {
+            const std::vector<std::string> list{"saw", "--config", config_folder, "--formats", "json", "--seconds", "0", "--replace", "--output", out.path(), folder.file("list.csv")};
+            const Ended ended = run_process({saw ? list : cut_into(out, folder.file("job.xml"), {"--formats", "json", "--replace"}), "count 0", "", [megabytes] {
+                                                 const rlimit limit{megabytes << 20, megabytes << 20};
+                                                 ::setrlimit(RLIMIT_AS, &limit);
+                                             }});
+            INFO(megabytes << " MB: " << ended.err);
+            CHECK(ended.signal == 0);
+            CHECK_FALSE(has(ended.err, "bad_alloc"));
+            CHECK_FALSE(has(ended.err, "not well-formed"));
+            if (!has(ended.err, "there is not enough memory")) continue;
+            CHECK(ended.exit == 3);
+            ++without;
+        }
+        CHECK(without > 0);
+    }
+}
+
 TEST_CASE("hostile configurations are refused in a second and 200 MB")
 {
     for (const auto& [name, root] : {std::pair("series.xml", "catalogue"), std::pair("workshop.xml", "workshop")}) {
@@ -103,6 +146,42 @@ TEST_CASE("hostile configurations are refused in a second and 200 MB")
             check_refused(hostile, folder.file(name), run_process({{"catalogue", "--config", folder.path()}}));
         }
     }
+}
+
+TEST_CASE("hostile lists are refused in a second and 200 MB")
+{
+    const std::string orders = read_all(source_folder + "/samples/orders.csv"), header = orders.substr(0, orders.find('\n') + 1);
+    const std::string pieces = "length,count,label\n";
+    struct HostileList {
+        const char* what;
+        const char* message;
+        std::string of_orders, of_pieces;
+    };
+    const std::size_t most = most_source_bytes - 1000;
+    const std::vector<HostileList> lists{
+        {"millions of columns", "more than 100 fields", repeated("a,", most / 2), repeated("a,", most / 2)},
+        {"millions of fields in a line", "more than 100 fields", header + repeated(",", most), pieces + repeated("1,", most / 2)},
+        {"a hundred long fields in a line", "more than 100 fields", header + repeated(std::string(150'000, '9') + ",", 100), pieces + repeated(std::string(150'000, '9') + ",", 100)},
+        {"millions of short lines", "split it", header + repeated("a\n", most / 2), pieces + repeated("1\n", most / 2)},
+        {"as many lines as are let in, all wrong", "more faults are not listed", header + repeated("a\n", 20'000), "length,count\n" + repeated("x,0\n", million)},
+        {"millions of lines of empty fields", "split it", header + repeated(std::string(25, ',') + "\n", most / 26), pieces + repeated(",,\n", most / 3)},
+        {"an open quote", "not closed", header + "\"" + std::string(most, 'x'), pieces + "\"" + repeated("\"\"", most / 2)},
+        {"noise", "not UTF-8", header + repeated("\xC3\x28\xA0\xFF\n", million), repeated("\xC3\x28\xA0\xFF\n", million)},
+        {"NUL bytes", "control character", header + std::string(million, '\0'), pieces + std::string(million, '\0')},
+    };
+    const Folder folder, out;
+    for (const HostileList& list : lists) {
+        for (const bool build : {true, false}) {
+            const std::string file = folder.file("list.csv");
+            write_all(file, build ? list.of_orders : list.of_pieces);
+            const Hostile hostile{list.what, 2, list.message, {}};
+            check_refused(hostile, file, run_process({{build ? "build" : "saw", "--config", config_folder, "--output", out.path(), file}}));
+        }
+    }
+    write_all(folder.file("stock.csv"), "profile,length\n" + repeated("x,1\n", most / 4));
+    const Ended ended = run_process({{"build", "--config", config_folder, "--output", out.path(), "--stock", folder.file("stock.csv"), source_folder + "/samples/orders.csv"}});
+    check_refused({"millions of bars", 2, "more than 20000 bars", {}}, folder.file("stock.csv"), ended);
+    CHECK(out.count() == 0);
 }
 
 TEST_CASE("what is not a file is refused as a job and as a configuration")

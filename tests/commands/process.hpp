@@ -98,6 +98,7 @@ private:
         std::vector<char*> pointers;
         for (std::string& word : words) pointers.push_back(word.data());
         pointers.push_back(nullptr);
+        ::signal(SIGINT, SIG_DFL);  // a test run in the background would hand on that it is ignored
         if (start.in_child) start.in_child();
         ::execv(SHAFTCUT_PROGRAM, pointers.data());
         ::_exit(127);

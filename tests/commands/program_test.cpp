@@ -107,6 +107,13 @@ TEST_CASE("the greatest outcome counts, and the other jobs of the call are still
     const Run twice = cut({sample("plain-cut"), sample("plain-cut")});
     CHECK(twice.exit == 2);
     CHECK(has(twice.err, "is also the order of"));
+    std::string small = read_all(sample("plain-cut"));
+    write_all(folder.file("small.xml"), small.replace(small.find("P-101"), 1, "p"));
+    const Run capitals = cut({sample("plain-cut"), folder.file("small.xml")});
+    CHECK(capitals.exit == 2);
+    CHECK(has(capitals.err, "small.xml:"));
+    CHECK(has(capitals.err, "order \"p-101\" is also the order of"));
+    CHECK_FALSE(std::filesystem::exists(folder.file("p-101.json")));
 }
 
 TEST_CASE("the terminal's lines keep to 80 columns")

@@ -28,6 +28,37 @@ TEST_CASE("saw: Ctrl-C gives the best plan so far, says so, and ends with 0")
     for (const char* name : {"long-saw-plan.pdf", "long-saw-plan.xlsx"}) CHECK(std::filesystem::exists(folder.file(name)));
 }
 
+TEST_CASE("saw: a process in the background of a script, which ignores Ctrl-C, is not cut short by it")
+{
+    const Folder folder;
+    std::vector<std::string> options = write_long_lists(folder);
+    options.insert(options.end(), {"--seconds", "3"});
+    Process process(Start{saw_in(folder, "long.csv", options), "count 0", "", [] { ::signal(SIGINT, SIG_IGN); }});
+    REQUIRE_FALSE(process.has_ended_within(1000));
+    process.interrupt();
+    REQUIRE(process.has_ended_within(20'000));
+    const Ended end = process.wait();
+    CHECK(end.exit == 0);
+    CHECK(end.out.find("Stopped by Ctrl-C") == std::string::npos);
+}
+
+TEST_CASE("build: Ctrl-C among the orders ends the call with 3 after the order in hand, and leaves nothing half made")
+{
+    const Folder lists, folder;
+    std::string list = "order,series,role,inner_tube,tractor_joint,implement_joint,closed\n";
+    for (int i = 0; i < 20'000; ++i) list += "A-" + std::to_string(i) + ",Alder 2,primary,implement,standard,standard,830\n";
+    write_all(lists.file("list.csv"), list);
+    Process process(Start{{"build", "--config", config_folder, "--output", folder.path(), lists.file("list.csv")}});
+    for (int waited = 0; waited < 2000 && !std::filesystem::exists(folder.file("A-1-assembly.pdf")); ++waited) REQUIRE_FALSE(process.has_ended_within(5));
+    process.interrupt();
+    REQUIRE(process.has_ended_within(10'000));
+    const Ended end = process.wait();
+    CHECK(end.exit == 3);
+    CHECK(end.err.starts_with(lists.file("list.csv") + ": stopped by Ctrl-C after "));
+    CHECK(end.err.find(" of 20000 orders; ") != std::string::npos);
+    for (const auto& entry : std::filesystem::directory_iterator(folder.path())) CHECK(entry.path().string().ends_with("-assembly.pdf"));
+}
+
 TEST_CASE("saw: Ctrl-C with JSON to standard output keeps that to JSON and speaks on standard error")
 {
     const Folder folder;

@@ -179,6 +179,14 @@ TEST_CASE("saw: documents are named after the list, whatever it is called, as lo
     const Run no_text = run(saw_in(folder, "\xFF.csv"));
     CHECK(no_text.exit == 2);
     CHECK(has(no_text.err, "is not UTF-8 text"));
+    // A terminal would obey the first, no workbook and no drawing can hold the second.
+    for (const char* name : {"\x1B[31m.csv", "\xEF\xBF\xBF.csv", "a\nb.csv"}) {
+        write_all(folder.file(name), list);
+        const Run control = run(saw_in(folder, name));
+        CHECK(control.exit == 2);
+        CHECK(has(control.err, "the name of the file of pieces holds a control character"));
+        CHECK_FALSE(has(control.err, "\x1B"));
+    }
 }
 
 TEST_CASE("saw: bad usage says what would be right")

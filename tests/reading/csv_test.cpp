@@ -8,19 +8,31 @@ namespace {
 
 const std::vector<CsvColumn> columns{{"length", true}, {"count", true}, {"label", false}};
 
-CsvRows rows(std::string_view text)
+constexpr std::size_t most_lines = 1500;
+
+struct Reading {
+    std::vector<CsvRow> rows;
+    Faults faults;
+};
+
+Reading reading_of(std::string_view text)
 {
-    const auto result = read_csv(text, "p.csv", columns);
-    if (const auto* problems = std::get_if<Problems>(&result)) FAIL(to_string(problems->front()));
-    return std::get<CsvRows>(result);
+    std::vector<CsvRow> rows;
+    Faults faults = read_csv(text, "p.csv", columns, {most_lines, "lines"}, [&](const CsvRow& row, Faults&) { rows.push_back(row); });
+    return {std::move(rows), std::move(faults)};
+}
+
+std::vector<CsvRow> rows(std::string_view text)
+{
+    const Reading reading = reading_of(text);
+    if (!reading.faults.none()) FAIL(to_string(reading.faults.listed().front()));
+    return reading.rows;
 }
 
 std::vector<std::string> faults(std::string_view text)
 {
-    const auto result = read_csv(text, "p.csv", columns);
-    REQUIRE(std::holds_alternative<Problems>(result));
     std::vector<std::string> lines;
-    for (const Problem& problem : std::get<Problems>(result)) lines.push_back(to_string(problem));
+    for (const Problem& problem : reading_of(text).faults.listed()) lines.push_back(to_string(problem));
     return lines;
 }
 
@@ -28,20 +40,20 @@ std::vector<std::string> faults(std::string_view text)
 
 TEST_CASE("fields, quotes, spaces, line ends, order of columns")
 {
-    const CsvRows read = rows("\xEF\xBB\xBF" "label,length,count\r\n\r\n\"a \"\"b\"\", c\" , 742.5 mm ,3\n,10,1");
+    const std::vector<CsvRow> read = rows("\xEF\xBB\xBF" "label,length,count\r\n\r\n\"a \"\"b\"\", c\" , 742.5 mm ,3\n,10,1");
     REQUIRE(read.size() == 2);
     CHECK(read[0][0].text == "742.5 mm");
     CHECK(read[0][1].text == "3");
     CHECK(read[0][2].text == "a \"b\", c");
-    CHECK(to_string(read[0][0].place) == "p.csv:3:16");
+    CHECK(read[0][0].spot == Spot{3, 16});
     CHECK(read[1][2].text.empty());
-    CHECK(to_string(read[1][0].place) == "p.csv:4:2");
+    CHECK(read[1][0].spot == Spot{4, 2});
 }
 
 TEST_CASE("columns count characters, and an absent column is empty")
 {
-    const CsvRows read = rows("length,count\n\"\xC3\xA9\xC3\xA9\",7\n");
-    CHECK(to_string(read[0][1].place) == "p.csv:2:6");
+    const std::vector<CsvRow> read = rows("length,count\n\"\xC3\xA9\xC3\xA9\",7\n");
+    CHECK(read[0][1].spot == Spot{2, 6});
     CHECK(read[0][2].text.empty());
 }
 
@@ -77,15 +89,46 @@ TEST_CASE("faults beyond the limit are not listed")
     std::string text = "length,count\n";
     for (int i = 0; i < 1000; ++i) text += "1\n";
     const auto listed = faults(text);
-    CHECK(listed.size() == most_problems + 1);
+    CHECK(listed.size() == Faults::most_listed + 1);
     CHECK(listed.back() == "p.csv:201:1: 800 more faults are not listed; mend those above first");
 }
 
 TEST_CASE("the sound lines of a list with faults")
 {
-    const CsvReading reading = read_sound_lines("length,count\n1,2\n3\n4,5\n", "p.csv", {{"length", true}, {"count", true}});
+    const Reading reading = reading_of("length,count\n1,2\n3\n4,5\n");
     REQUIRE(reading.rows.size() == 2);
     CHECK(reading.rows[1][0].text == "4");
     CHECK(reading.faults.count() == 1);
-    CHECK(read_sound_lines("lenght\n1\n", "p.csv", {{"length", true}}).rows.empty());
+    CHECK(reading_of("lenght,count\n1,2\n").rows.empty());
+}
+
+TEST_CASE("what its reader finds wrong with a line stands among the faults of form, each in its place")
+{
+    const Faults faults = read_csv("length,count\n1,2\n3\n4,5\n", "p.csv", columns, {most_lines, "lines"},
+                                   [](const CsvRow& row, Faults& found) { found.add(row[1].spot, "a bad count", "count again"); });
+    REQUIRE(faults.listed().size() == 3);
+    CHECK(to_string(faults.listed()[0]) == "p.csv:2:3: a bad count; count again");
+    CHECK(to_string(faults.listed()[2]) == "p.csv:4:3: a bad count; count again");
+}
+
+TEST_CASE("a list with more lines than are let in, or a line with more fields, is not taken")
+{
+    std::string text = "length,count\n";
+    for (std::size_t i = 0; i < most_lines; ++i) text += "1,2\n\n";
+    CHECK(rows(text).size() == most_lines);
+    text += "3\n";
+    CHECK(faults(text) == std::vector<std::string>{"p.csv:1:1: the list holds more than 1500 lines; split it"});
+    CHECK(reading_of(text).rows.empty());
+    CHECK(faults("length,count\n" + std::string(500, ',') + "\n1\n")
+          == std::vector<std::string>{"p.csv:2:1: the line has more than 100 fields; write one for each column",
+                                      "p.csv:3:1: the line has 1 fields; write 2, as the first line names"});
+    CHECK(faults(std::string(500, ',') + "\n1\n").size() == 1);
+}
+
+TEST_CASE("what a terminal obeys or a workbook cannot hold is a control character")
+{
+    for (const char* bad : {"\x1B[2J", "\x7F", "\xC2\x80", "\xC2\x9B" "31m", "\xC2\x9F", "\xEF\xBF\xBE", "\xEF\xBF\xBF"})
+        CHECK(faults("length,count,label\n1,2,a" + std::string(bad) + "\n")
+              == std::vector<std::string>{"p.csv:2:1: the line holds a control character; write plain text, fields separated by commas"});
+    for (const char* good : {"\xC2\xA0", "\xEF\xBF\xBD", "\xC3\x9B", "\xEF\xBE\xBF"}) CHECK(rows("length,count,label\n1,2,a" + std::string(good) + "\n").size() == 1);
 }

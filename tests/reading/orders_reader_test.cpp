@@ -144,6 +144,34 @@ TEST_CASE("a wide-angle joint of a series without a reference must state one")
     CHECK(of_xml("", "<fit between=\"grooves\">" + lengths) == 0);
 }
 
+TEST_CASE("an order with an unknown series or connection is never sound, however many faults a list has")
+{
+    std::string many;
+    const std::size_t count = 3000;
+    for (std::size_t i = 0; i < count; ++i) {
+        std::string order = order_element("A-" + std::to_string(i));
+        if (i % 2 == 0) order.replace(order.find("Alder 2"), 7, "Qlder");
+        else order.replace(order.find("joint=\"standard\""), 16, "joint=\"standard\" connection=\"Q\"");
+        many += order + "\n";
+    }
+    const OrderList list = xml(many);
+    CHECK(list.orders.empty());
+    CHECK(faults(list).back().ends_with(std::to_string(count - 200) + " more faults are not listed; mend those above first"));
+}
+
+TEST_CASE("numbers that differ in capitals only name the same files on many disks, and are one number")
+{
+    const std::string start = "order,series,role,inner_tube,tractor_joint,implement_joint,closed\n", rest = ",Alder 2,primary,implement,standard,standard,830\n";
+    const OrderList list = csv(start + "B-1" + rest + "b-1" + rest + "B-1" + rest);
+    CHECK(faults(list) == std::vector<std::string>{
+                             "o.csv:3:1: order \"b-1\" stands in line 2 as \"B-1\", which names the same files on many disks; give each order its own number",
+                             "o.csv:4:1: order \"B-1\" stands in line 2 too; give each order its own number"});
+    CHECK(list.orders.size() == 1);
+    const OrderList elements = xml(order_element("B-1") + "\n" + order_element("b-1"));
+    CHECK(faults(elements) == std::vector<std::string>{"o.xml:3:8: order \"b-1\" stands in line 2 as \"B-1\", which names the same files on many disks; give each order its own number"});
+    CHECK(numbers(elements) == std::vector<std::string>{"B-1"});
+}
+
 TEST_CASE("a list without its columns, without orders, or with too many is refused whole")
 {
     CHECK(faults(csv("order,series\nA,Alder 2\n")).size() == 4);

@@ -20,4 +20,10 @@ Outcome hand_out(const std::vector<Document>& documents, const std::string& text
 // Writes JSON to standard output.
 Outcome hand_out_json(const std::string& json, Console& console);
 
+// Removes those of these documents that exist in the options' folder and are plain files, and says so.
+Outcome remove_documents(const std::vector<std::string>& names, const CommonOptions& options, Console& console);
+
+// What an exception says, as a sentence for people where it is none itself.
+std::string sentence_of(const std::exception& fault);
+
 }  // namespace shaftcut

@@ -1,7 +1,8 @@
 // Ctrl-C as a question instead of the end of the process, while something runs that can be cut short.
 //
-// SIGINT is blocked and looked for among the pending signals: no handler, nothing shared. Checked by
-// tests/commands/saw_process_test.cpp with a real process and a real signal.
+// SIGINT is blocked and looked for among the pending signals: no handler, nothing shared. A process that was started to ignore it, as
+// scripts start those in the background, goes on ignoring it. Checked by tests/commands/saw_process_test.cpp with a real process and a
+// real signal.
 #pragma once
 
 #include <csignal>
@@ -20,6 +21,7 @@ public:
 
 private:
     sigset_t before_;
+    bool ignored_;
 };
 
 }  // namespace shaftcut

@@ -3,19 +3,17 @@
 // Checked by tests/reading/csv_test.cpp.
 #pragma once
 
-#include <optional>
+#include <functional>
 #include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 #include "shaftcut/reading/faults.hpp"
-#include "shaftcut/words/problem.hpp"
 
 namespace shaftcut {
 
 inline constexpr std::size_t most_csv_bytes = 16 * 1024 * 1024;
-inline constexpr std::size_t most_problems = Faults::most_listed;  // further faults are counted, not listed
+inline constexpr std::size_t most_csv_fields = 100;  // in a line: no list has so many columns
 
 struct CsvColumn {
     std::string name;
@@ -24,25 +22,26 @@ struct CsvColumn {
 
 struct CsvCell {
     std::string text;  // empty for a column that the file does not have
-    Place place;       // of the field's first character
+    Spot spot;         // of the field's first character
 };
 
-// One row for each line with fields; its cells in the order of the columns asked for, not of the file.
-using CsvRows = std::vector<std::vector<CsvCell>>;
+// One line with fields; its cells in the order of the columns asked for, not of the file.
+using CsvRow = std::vector<CsvCell>;
 
+// How many lines with fields a list may have under its header, and what it calls them, such as "orders".
+struct CsvLimit {
+    std::size_t most = 0;
+    std::string what;
+};
+
+// Gives each line that can be read to `take`, one after the other, so that a long list is never held as text and as cells at once. `take`
+// may add what it finds wrong with a line to the faults. Returns all faults.
 // `text` is the whole file, `file` its name in messages. A byte order mark, CR LF and empty lines are accepted; columns may stand in
-// any order; spaces around a field are dropped unless it is quoted. Refused: more than most_csv_bytes, text that is not UTF-8,
-// no header, a column unknown, twice or missing, a line with more or fewer fields than the header, a quote left open on its line or
-// followed by anything but a comma, a quote inside a field without quotes, a control character.
-// A file with nothing under its header gives no rows.
-std::variant<CsvRows, Problems> read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns);
-
-// The lines that can be read, and what is wrong with the others: for lists whose good lines are still worked on. Where the
-// header or the file as a whole is at fault there are no rows.
-struct CsvReading {
-    CsvRows rows;
-    Faults faults;
-};
-CsvReading read_sound_lines(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns);
+// any order; spaces around a field are dropped unless it is quoted. Refused, and nothing taken: more than most_csv_bytes, text that is
+// not UTF-8, no header, a column unknown, twice or missing, more lines than `limit.most`. Refused line by line: more or fewer fields than
+// the header or more than most_csv_fields, a quote left open on its line or followed by anything but a comma, a quote inside a field
+// without quotes, a control character or what XML cannot hold. A file with nothing under its header has no fault.
+Faults read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns, const CsvLimit& limit,
+                const std::function<void(const CsvRow&, Faults&)>& take);
 
 }  // namespace shaftcut

@@ -23,7 +23,7 @@ struct OrderList {
 // One order a line under a header that names the columns; see docs/build-orders.md. `units` is that of lengths that carry none.
 // Faults beside those of form: a series or connection that `catalogue` does not hold, a wide-angle joint of a series that has
 // none, neither a closed length nor shortest and longest_turning, or both, what says nothing between grooves or without a fit, no
-// reference where one is needed, an order number that stands there twice (the first is built), and more than most_orders lines,
+// reference where one is needed, an order number that stands there twice, in whatever case of its letters (the first is built), and more than most_orders lines,
 // of which none is built. Checked in tests/reading/orders_reader_test.cpp.
 OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units);
 

@@ -13,6 +13,10 @@ std::string quoted(std::string_view text);
 // True where `text` is well-formed UTF-8 (no overlong forms, surrogates or values over U+10FFFF).
 bool is_utf8(std::string_view text);
 
+// True where the UTF-8 `text` holds a control character, which a terminal may obey (C0, delete, C1), or U+FFFE or U+FFFF, which no XML
+// and so no workbook can hold.
+bool has_control(std::string_view text);
+
 // The code points of well-formed UTF-8. Ill-formed bytes come back as U+FFFD.
 std::u32string code_points(std::string_view utf8);
 
