@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "cut_sheet_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -10,6 +11,7 @@ struct Position {
     std::string name;
     Length length;   // telescoping
     Length overlap;
+    Toward rounds = Toward::nearest;  // how the length is printed
 };
 
 std::optional<Range> greatest_known(const WorkOrder& order)
@@ -24,9 +26,9 @@ std::vector<Position> positions(const WorkOrder& order)
 {
     const CutFigures& cut = *order.cut;
     std::vector<Position> all{{order.verdict == Verdict::cut ? "Closed, after the cut" : "Closed", cut.plan.closed, cut.overlap.closed}};
-    if (cut.overlap.shortest) all.push_back({"At the shortest", order.fit.shortest->value, *cut.overlap.shortest});
+    if (cut.overlap.shortest) all.push_back({"At the shortest", order.fit.shortest->value, *cut.overlap.shortest, shortest_rounds});
     if (const auto range = greatest_known(order))
-        all.push_back({std::string("At the longest, ") + to_word(*range), order.fit.longest[*range]->value, *cut.overlap.longest[*range]});
+        all.push_back({std::string("At the longest, ") + to_word(*range), order.fit.longest[*range]->value, *cut.overlap.longest[*range], longest_rounds});
     return all;
 }
 
@@ -56,7 +58,7 @@ std::string other_overlaps(const WorkOrder& order)
     for (const Range range : all_ranges) {
         if (range == greatest_known(order) || !order.cut->overlap.longest[range]) continue;
         text += text.empty() ? "Overlap at the longest, " : "; ";
-        text += std::string(to_word(range)) + " " + printed(order, order.fit.longest[range]->value) + ": " + printed(order, *order.cut->overlap.longest[range]);
+        text += std::string(to_word(range)) + " " + printed(order, order.fit.longest[range]->value, longest_rounds) + ": " + printed(order, *order.cut->overlap.longest[range]);
     }
     return text;
 }
@@ -79,7 +81,7 @@ double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
     canvas.begin(Part::figure);
     double y = canvas.paragraph(Point{room.x, room.y}, room.width, std::string("Overlap of the tubes, to scale") + (order.reading.has_wide_angle ? " (between INNER crosses)" : ""), lettering::strong);
     for (const Position& position : all) {
-        const Rect label = canvas.text({room.x, y + 4}, position.name + " " + printed(order, position.length), lettering::note);
+        const Rect label = canvas.text({room.x, y + 4}, position.name + " " + printed(order, position.length, position.rounds), lettering::note);
         canvas.fitted({room.right(), y + 4}, room.right() - label.right() - 2, "overlap " + printed(order, position.overlap), lettering::figure, Align::right);
         draw_position(canvas, {room.x, y, room.width, 0}, order, position, (room.width - 2.8) / greatest.mm());
         y += 11;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "advice_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -127,7 +128,7 @@ std::string shortest_served(const CheckInput& input, std::optional<Length> least
 {
     if (!least) return "Raising the shortest position does not make this shaft serve the longest lengths.";
     return "With the longest lengths as they are, this shaft serves if the shortest position" + std::string(input.fits.size() > 1 ? " of every tractor" : "") +
-           " is raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, Toward::nearest) + ").";
+           " is raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, shortest_rounds) + ").";
 }
 
 // A new shaft is tried without a lubrication hole, for where it would be is not known.
