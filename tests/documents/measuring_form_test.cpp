@@ -134,7 +134,57 @@ std::vector<Rect> boxes_of(const Page& page)
     return boxes;
 }
 
+// A square to tick, which may stand in a box to write in.
+bool is_tick(const Path& path)
+{
+    const double side = 3.8;
+    return path.closed && path.points.size() == 4 && std::abs(path.points[2].x - path.points[0].x - side) < 1e-9 && std::abs(path.points[2].y - path.points[0].y - side) < 1e-9;
+}
+
+// The box to write in that has this word in its corner.
+Rect box_named(const Page& page, const std::string& word)
+{
+    for (const Rect& box : boxes_of(page))
+        for (const Text& text : texts_of(page))
+            if (box.width > 20 && text.text == word && text.baseline.x >= box.x && text.baseline.x < box.x + 3 && text.baseline.y >= box.y && text.baseline.y < box.y + 5) return box;
+    FAIL("no box " << word);
+    return {};
+}
+
 }  // namespace
+
+TEST_CASE("measuring form: what may be negative has a minus to tick in its own box, with what it means")
+{
+    const std::map<std::string, std::string> trailed{{"input-left", "right"}, {"input-tilt", "falls"}};
+    const std::map<std::string, std::string> mounted{{"lower-pivot-behind", "in front"}, {"top-pivot-behind", "in front"}, {"input-above", "below"}, {"input-tilt", "falls"}};
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const std::vector<Page> pages = draw_measuring_form(form_of(std::nullopt, Units::mm), paper);
+        for (const auto& [page, signed_ones] : {std::pair(pages[2], trailed), {pages[3], mounted}}) {
+            std::size_t ticks = 0;
+            for (const Mark& mark : page.marks)
+                if (const auto* path = std::get_if<Path>(&mark.what)) ticks += is_tick(*path) ? 1 : 0;
+            CHECK(ticks == signed_ones.size());
+            for (const auto& [word, side] : signed_ones) {
+                INFO(word);
+                const Rect box = box_named(page, word);
+                std::string inside_it;
+                for (const Text& text : texts_of(page))
+                    if (text.box.x >= box.x && text.box.right() <= box.right() && text.box.y >= box.y && text.box.bottom() <= box.bottom()) inside_it += text.text + "|";
+                CHECK(inside_it.find("−|" + side) != std::string::npos);
+            }
+        }
+    }
+}
+
+TEST_CASE("measuring form: a crest and a hollow have one name each, the job format's")
+{
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const std::string text = all_text(draw_measuring_form(form_of(std::nullopt, Units::mm), paper));
+        CHECK(text.find("overacrest") != std::string::npos);
+        CHECK(text.find("hump") == std::string::npos);
+        CHECK(text.find("inadip") == std::string::npos);
+    }
+}
 
 TEST_CASE("measuring form: no two texts overlap, none leaves the margins, no line runs through one")
 {
@@ -179,7 +229,7 @@ TEST_CASE("measuring form: no line and no other box runs through a box to write 
             if (box.width < 20 || box.height < 8 || box.height > 11) continue;  // not to write in
             const Rect core{box.x + 0.3, box.y + 0.3, box.width - 0.6, box.height - 0.6};
             for (const Mark& mark : page.marks)
-                if (const auto* path = std::get_if<Path>(&mark.what))
+                if (const auto* path = std::get_if<Path>(&mark.what); path && !is_tick(*path))
                     for (std::size_t i = 0; i + 1 < path->points.size(); ++i) CHECK_FALSE(crosses(path->points[i], path->points[i + 1], core));
         }
     });
@@ -237,15 +287,15 @@ TEST_CASE("measuring form: the words of a machine are the job format's attribute
     CHECK(words(Words<MountedMovement>::all) == without(words_of_schema("job.xsd", {"mounted-range"})));
 }
 
-TEST_CASE("measuring form: a series is drawn at its own reference, and states what needs no measuring")
+TEST_CASE("measuring form: a series states what needs no measuring, and leaves the reference to whoever measures")
 {
     for (const Series& series : demo_catalogue().series) {
         INFO(series.name);
         const std::vector<Page> pages = draw_measuring_form(form_of(series, Units::in), Paper::a4);
         CHECK(all_text(pages).find(squeezed(series.name)) != std::string::npos);
-        const std::optional<Reference> reference = series.wide_angle_reference ? series.wide_angle_reference : usual_reference(series.shape);
-        const bool one = series.wide_angle && reference;
-        for (const Reference other : {Reference::outer_cross, Reference::inner_cross}) CHECK(has_word(pages, to_word(other)) == (series.wide_angle && (!one || other == *reference)));
+        // The closed length's on sheet 1 and the fit's on sheet 2, as a job file takes both.
+        for (const Reference reference : {Reference::outer_cross, Reference::inner_cross})
+            for (const std::size_t sheet : {0U, 1U}) CHECK(has_word({pages[sheet]}, to_word(reference)) == series.wide_angle.has_value());
         if (series.wide_angle) CHECK(all_text(pages).find(squeezed(figure_with_millimetres(series.wide_angle->spacing, Units::in))) != std::string::npos);
         else CHECK(has_word(pages, "its one cross"));
     }
