@@ -8,7 +8,7 @@ namespace shaftcut::cut_sheet {
 namespace {
 
 constexpr std::size_t in_a_row = 4;
-constexpr double box_height = 9.6, inset = 1.2, heading_height = 6.5;
+constexpr double box_height = 10, inset = 1.2, heading_height = 6.5;
 
 struct Cell {
     std::string name;
