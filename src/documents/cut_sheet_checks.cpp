@@ -1,5 +1,6 @@
 // Everything that stands behind sheet 1: all checks, how each length was read, and the limits in force.
 #include "cut_sheet_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -81,12 +82,12 @@ void add_fit_rows(const WorkOrder& order, const FitReading& fit, Table& table)
 {
     const std::string whose = fit.tractor.empty() || order.fits.size() == 1 ? "" : fit.tractor + ": ";
     const std::string run = run_text(order, fit.between, fit.reference);
-    const auto telescoping = [&](const std::optional<Toleranced>& length) { return length ? printed_with_both(order, length->value) : "not known"; };
-    if (fit.shortest) table.rows.push_back({whose + "shortest", plus_minus(order, *fit.shortest) + run, telescoping(fit.fit.shortest)});
+    const auto telescoping = [&](const std::optional<Toleranced>& length, Toward toward) { return length ? printed_with_both(order, length->value, toward) : "not known"; };
+    if (fit.shortest) table.rows.push_back({whose + "shortest", plus_minus(order, *fit.shortest) + run, telescoping(fit.fit.shortest, shortest_rounds)});
     for (const Range range : all_ranges)
         if (fit.longest[range])
             table.rows.push_back({whose + "longest, " + to_word(range), plus_minus(order, *fit.longest[range]) + run + angles_text(fit.read_at[range]),
-                                  telescoping(fit.fit.longest[range])});
+                                  telescoping(fit.fit.longest[range], longest_rounds)});
 }
 
 void add_half_rows(const WorkOrder& order, Table& table)

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "cut_sheet_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -25,9 +26,9 @@ std::vector<Position> positions(const WorkOrder& order)
 {
     const CutFigures& cut = *order.cut;
     std::vector<Position> all{{order.verdict == Verdict::cut ? "Closed, after the cut" : "Closed", cut.plan.closed, cut.overlap.closed}};
-    if (cut.overlap.shortest) all.push_back({"At the shortest", order.fit.shortest->value, *cut.overlap.shortest, Toward::down});
+    if (cut.overlap.shortest) all.push_back({"At the shortest", order.fit.shortest->value, *cut.overlap.shortest, shortest_rounds});
     if (const auto range = greatest_known(order))
-        all.push_back({std::string("At the longest, ") + to_word(*range), order.fit.longest[*range]->value, *cut.overlap.longest[*range], Toward::up});
+        all.push_back({std::string("At the longest, ") + to_word(*range), order.fit.longest[*range]->value, *cut.overlap.longest[*range], longest_rounds});
     return all;
 }
 
@@ -57,7 +58,7 @@ std::string other_overlaps(const WorkOrder& order)
     for (const Range range : all_ranges) {
         if (range == greatest_known(order) || !order.cut->overlap.longest[range]) continue;
         text += text.empty() ? "Overlap at the longest, " : "; ";
-        text += std::string(to_word(range)) + " " + printed(order, order.fit.longest[range]->value, Toward::up) + ": " +
+        text += std::string(to_word(range)) + " " + printed(order, order.fit.longest[range]->value, longest_rounds) + ": " +
                 printed(order, *order.cut->overlap.longest[range], Toward::down);
     }
     return text;

@@ -4,6 +4,8 @@
 #include FT_FREETYPE_H
 #include FT_ADVANCES_H
 
+#include <algorithm>
+#include <array>
 #include <unordered_map>
 
 #include "shaftcut/words/text.hpp"
@@ -27,14 +29,29 @@ bool is_space(char32_t point)
     return point == ' ' || (point >= 0x09 && point <= 0x0D) || point == 0x2028 || point == 0x2029;
 }
 
+// "mm", "in", "min⁻¹" and the like, whatever punctuation follows.
+bool is_unit(std::string_view word)
+{
+    static constexpr std::array units{"mm", "in", "min⁻¹", "kg", "%"};
+    return std::any_of(units.begin(), units.end(), [&](std::string_view unit) {
+        return word.starts_with(unit) && (word.size() == unit.size() || std::string_view(".,;:)").find(word[unit.size()]) != std::string_view::npos);
+    });
+}
+
+// What no line is broken between: a figure and its unit, a ± and its figure.
+bool stay_together(std::string_view before, std::string_view word)
+{
+    if (before.empty()) return false;
+    return before.ends_with("±") || (before.back() >= '0' && before.back() <= '9' && is_unit(word));
+}
+
 std::vector<std::string> words_of(std::string_view text)
 {
     std::vector<std::string> words;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
         const std::string word(text.substr(at, end - at));
-        const bool unit = word.starts_with("mm") && !words.empty() && !words.back().empty() && words.back().back() >= '0' && words.back().back() <= '9';
-        if (unit) words.back() += " " + word;
+        if (!words.empty() && stay_together(words.back(), word)) words.back() += " " + word;
         else words.push_back(word);
         at = end + 1;
     }

@@ -6,8 +6,8 @@
 
 namespace shaftcut::cut_sheet {
 
-// A scene's length as printed: the shortest of the view rounded down, the longest up, so that one position has one figure.
-std::string scene_length(const WorkOrder& order, const MachineView& view, const MachineScene& scene);
+// "−220 mm" for "-220 mm": a sign that is seen.
+std::string with_minus(const std::string& figure);
 
 // Height of the plot and of the words below it.
 inline constexpr double plot_height = 88, below_plot = 13;
@@ -21,7 +21,10 @@ void draw_plot(Sheets& sheets, const WorkOrder& order, const MachineView& view, 
 // All of them, one machine after another, each on its own sheet.
 void draw_machines(Sheets& sheets, const WorkOrder& order);
 
-// Every extreme with its position, over all machines of the order.
+// The dimensions that the job gave of each machine, with their tolerances, in the order of the measuring form.
+void draw_stated_machines(Sheets& sheets, const WorkOrder& order);
+
+// Every extreme with its position, over all machines of the order, and the dimensions that they come from.
 void draw_extremes(Sheets& sheets, const WorkOrder& order);
 
 }  // namespace shaftcut::cut_sheet

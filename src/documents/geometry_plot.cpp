@@ -70,11 +70,7 @@ double round_step(double size, int most)
     return step * 10;
 }
 
-std::string tick_text(double value)
-{
-    const std::string text = figure(Length::from_mm(value), Units::mm);
-    return text.front() == '-' ? "−" + text.substr(1) : text;
-}
+std::string tick_text(double value) { return with_minus(figure(Length::from_mm(value), Units::mm)); }
 
 class Plot {
 public:
@@ -191,7 +187,7 @@ private:
         std::vector<std::pair<Point, std::string>> labels;
         for (const MachineScene& scene : view_.scenes) {
             const Point at{x(position_of(scene.at)), y(scene.length.mm())};
-            const std::string words = scene.name + " " + scene_length(order_, view_, scene);
+            const std::string words = scene.name + " " + printed(order_, scene.length, scene.rounds);
             const auto same = std::find_if(labels.begin(), labels.end(), [&](const auto& label) { return std::hypot(label.first.x - at.x, label.first.y - at.y) < 0.5; });
             if (same != labels.end()) {
                 same->second += "; " + words;

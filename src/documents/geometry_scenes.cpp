@@ -65,14 +65,14 @@ public:
     SceneDrawing(Canvas& canvas, Rect cell, View view, const Extent& extent, double scale)
         : drawing_(canvas, {cell.x + label_margin, cell.y + head, cell.width - 2 * label_margin, cell.height - head - label_margin}), cell_(cell), view_(view), extent_(extent), scale_(scale) {}
 
-    void draw(const WorkOrder& order, const MachineView& machine, const MachineScene& scene)
+    void draw(const WorkOrder& order, const MachineScene& scene)
     {
         if (view_ == View::side) draw_ground();
         draw_axes(scene);
         if (scene.linkage) draw_linkage(*scene.linkage);
         else draw_drawbar(scene);
         draw_shaft(scene);
-        draw_labels(order, machine, scene);
+        draw_labels(order, scene);
     }
 
 private:
@@ -160,7 +160,7 @@ private:
         return arc[steps / 2];
     }
 
-    void draw_labels(const WorkOrder& order, const MachineView& machine, const MachineScene& scene)
+    void draw_labels(const WorkOrder& order, const MachineScene& scene)
     {
         const bool says_angles = view_ == View::plan || scene.linkage;
         PerEach<End, Point> arcs;
@@ -169,7 +169,7 @@ private:
         const Point one = at(scene.inner[End::tractor]), two = at(scene.inner[End::implement]);
         for (const End end : both_ends)
             if (says_angles) drawing_.label(arcs[end], figure(scene.angles[end]) + "°", lettering::note);
-        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, scene_length(order, machine, scene), lettering::figure);
+        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, printed(order, scene.length, scene.rounds), lettering::figure);
         if (scene.linkage) {
             const Point hitch = at(scene.linkage->lower_hitch), ground = at({0, 0, 0});
             drawing_.label({hitch.x, (hitch.y + ground.y) / 2}, printed(order, std::get<MountedPosture>(scene.at).height), lettering::note);
@@ -198,7 +198,7 @@ Seen seen_in(View view, const MachineView& machine, double width, double height)
     return {view, extent, scale_for(extent, width - 2 * side_margin, height - head - foot - 3)};
 }
 
-void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineView& machine, const MachineScene& scene, const Seen& seen)
+void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineScene& scene, const Seen& seen)
 {
     canvas.begin(Part::figure);
     canvas.box(cell, pen::axis);
@@ -206,7 +206,7 @@ void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineV
     const Rect name = canvas.text({cell.x + 1.5, cell.y + 4}, scene.name, lettering::strong);
     canvas.text({name.right(), cell.y + 4}, from + ", 1 : " + std::to_string(static_cast<int>(seen.scale)), lettering::note);
     canvas.fitted({cell.x + 1.5, cell.y + 8.4}, cell.width - 3, in_words(scene.at, order.units), lettering::note);
-    SceneDrawing(canvas, cell, seen.view, seen.extent, seen.scale).draw(order, machine, scene);
+    SceneDrawing(canvas, cell, seen.view, seen.extent, seen.scale).draw(order, scene);
 }
 
 // Cells side by side and below each other, counted along the rows.
@@ -244,14 +244,6 @@ std::string words_for(const MachineView& view)
 
 }  // namespace
 
-std::string scene_length(const WorkOrder& order, const MachineView& view, const MachineScene& scene)
-{
-    const auto [shortest, longest] = std::minmax_element(view.scenes.begin(), view.scenes.end(), [](const MachineScene& a, const MachineScene& b) { return a.length < b.length; });
-    if (scene.name.starts_with("Longest")) return printed(order, scene.length, Toward::up);
-    const bool is_shortest = !clearly_above(scene.length, shortest->length), is_longest = !clearly_below(scene.length, longest->length);
-    return printed(order, is_shortest ? shortest->length : scene.length, is_shortest ? Toward::down : is_longest ? Toward::up : Toward::nearest);
-}
-
 void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view)
 {
     std::vector<View> views{View::side};
@@ -264,7 +256,7 @@ void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view
     for (const MachineScene& scene : view.scenes)
         for (const View one : views) {
             const Rect cell = grid.cell({sheets.room().x, top, sheets.room().width, height}, count++);
-            draw_cell(sheets.canvas(), cell, order, view, scene, seen_in(one, view, first.width, first.height));
+            draw_cell(sheets.canvas(), cell, order, scene, seen_in(one, view, first.width, first.height));
         }
     place(sheets.canvas(), {sheets.room().x, top + height + cell_gap / 2, sheets.room().width, words_height}, {{Lead::none, words_for(view)}});
     sheets.move_to(top + height + words_height + cell_gap);

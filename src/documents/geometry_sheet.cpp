@@ -1,47 +1,10 @@
 #include "shaftcut/documents/geometry_sheet.hpp"
 
 #include "geometry_parts.hpp"
-#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut {
 
 namespace cut_sheet {
-namespace {
-
-std::vector<std::string> length_row(const WorkOrder& order, const std::string& name, const ExtremeLength& extreme, Toward toward)
-{
-    return {name, printed_with_both(order, extreme.length, toward), in_words(extreme.at, order.units) + "; " + doubt_in_words(extreme, order.units)};
-}
-
-std::vector<std::string> angle_row(const std::string& name, const ExtremeAngle& extreme, Units units)
-{
-    return {name, figure(extreme.angle, 2) + "°", in_words(extreme.at, units)};
-}
-
-void add_rows(const WorkOrder& order, const FitReading& fit, Table& table)
-{
-    const std::string start = whose(fit, order.fits.size());
-    const OperatingLengths& lengths = fit.geometry->lengths;
-    table.rows.push_back(length_row(order, start + "shortest", lengths.shortest, Toward::down));
-    for (const Range range : all_ranges)
-        if (lengths.ranges[range]) table.rows.push_back(length_row(order, start + "longest, " + to_word(range), lengths.ranges[range]->longest, Toward::up));
-    for (const Range range : all_ranges) {
-        if (!lengths.ranges[range]) continue;
-        table.rows.push_back(angle_row(start + "tractor joint, " + to_word(range), lengths.ranges[range]->tractor, order.units));
-        table.rows.push_back(angle_row(start + "implement joint, " + to_word(range), lengths.ranges[range]->implement, order.units));
-    }
-}
-
-}  // namespace
-
-void draw_extremes(Sheets& sheets, const WorkOrder& order)
-{
-    const double width = sheets.room().width;
-    Table table{"From the machine's geometry: lengths between the inner crosses, whole joint angles", {44, 36, width - 44 - 36}, {"extreme", "figure", "where it occurs; how far it can be trusted, and what to measure again first"}, {}};
-    for (const FitReading& fit : order.fits)
-        if (fit.geometry) add_rows(order, fit, table);
-    draw_table(sheets, table);
-}
 
 void draw_machines(Sheets& sheets, const WorkOrder& order)
 {
@@ -59,18 +22,52 @@ void draw_machines(Sheets& sheets, const WorkOrder& order)
 
 }  // namespace cut_sheet
 
-std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper)
+namespace {
+
+using namespace cut_sheet;
+
+Blocks listed_under(const char* heading, const std::vector<std::string>& sentences)
 {
-    using namespace cut_sheet;
+    if (sentences.empty()) return {};
+    Blocks blocks{{Lead::heading, heading}};
+    for (const std::string& sentence : sentences) blocks.push_back({Lead::bullet, sentence});
+    return blocks;
+}
+
+// Which shaft it is, and in the cut sheet's own words that a refused one is not to be cut.
+void draw_shaft(Sheets& sheets, const WorkOrder& order)
+{
+    if (order.verdict != Verdict::refused) return sheets.flow({{Lead::none, order.shaft_title, true}});
+    sheets.move_to(draw_verdict(sheets.canvas(), {sheets.room().x, sheets.y(), sheets.room().width, 0}, order));
+    sheets.flow(listed_under("Why", order.reasons));
+}
+
+// All of an order's sheets, and which of them is the first machine's.
+struct GeometrySheets {
+    std::vector<Page> pages;
+    std::size_t first_machine;
+};
+
+GeometrySheets draw_all(const WorkOrder& order, Paper paper)
+{
     const Fonts fonts;
     Sheets sheets(fonts, heading_of(order, "lengths"), paper);
+    draw_shaft(sheets, order);
     draw_extremes(sheets, order);
-    Blocks notes;
-    for (const std::string& note : order.machine_notes) notes.push_back({Lead::bullet, note});
-    if (!notes.empty()) notes.insert(notes.begin(), {Lead::heading, "Notes"});
-    sheets.flow(notes);
+    sheets.flow(listed_under("Notes", order.machine_notes));
+    const std::size_t first_machine = sheets.count();
     draw_machines(sheets, order);
-    return sheets.finished();
+    return {sheets.finished(), first_machine};
+}
+
+}  // namespace
+
+std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper) { return draw_all(order, paper).pages; }
+
+Page draw_machine_picture(const WorkOrder& order, Paper paper)
+{
+    const GeometrySheets sheets = draw_all(order, paper);
+    return sheets.pages.at(sheets.first_machine);
 }
 
 DocumentInfo geometry_sheet_info(const WorkOrder& order)

@@ -4,6 +4,8 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "shaftcut/trade/machine_dimensions.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -94,6 +96,33 @@ Json postures(const MachineExtremes& extremes)
     for (const Range range : all_ranges) at[std::string("longest_") + to_word(range)] = posture_of(extremes.longest[range]);
     at.update(for_ends([&](End end, Range range) { return posture_of(extremes.angles[end][range]); }));
     return at;
+}
+
+// As the job states it, with the tolerance that holds for it: null for an angle, which is taken as exact.
+Json json_of(const StatedDimension& dimension, Length measuring_plus_minus)
+{
+    if (const auto* angle = std::get_if<AngleDimension>(&dimension.stated))
+        return {{"name", dimension.name}, {"value", angle->value.degrees()}, {"plus_minus", number(angle->plus_minus)}, {"unit", to_word(CheckUnit::deg)}};
+    const auto& length = std::get<Dimension>(dimension.stated);
+    return {{"name", dimension.name}, {"value", length.value.mm()}, {"plus_minus", length.plus_minus.value_or(measuring_plus_minus).mm()}, {"unit", to_word(CheckUnit::mm)}};
+}
+
+// What the job states of each machine, by the words of the job file.
+Json stated_machines(const WorkOrder& order)
+{
+    const auto listed = [&](const std::vector<StatedDimension>& dimensions) {
+        Json list = Json::array();
+        for (const StatedDimension& dimension : dimensions) list.push_back(json_of(dimension, order.measuring_plus_minus));
+        return list;
+    };
+    Json machines = Json::array();
+    for (const FitReading& fit : order.fits) {
+        if (!fit.geometry) continue;
+        const Machine& machine = fit.geometry->machine;
+        machines.push_back({{"machine", kind_word(machine)}, {"tractor", fit.tractor.empty() ? Json(nullptr) : Json(fit.tractor)}, {"dimensions", listed(dimensions_of(machine))}});
+        for (const Range range : all_ranges) machines.back()[to_word(range)] = listed(movements_of(machine, range));
+    }
+    return machines;
 }
 
 Json json_of(const std::vector<Check>& checks)
@@ -199,7 +228,8 @@ std::string lengths_json_of(const WorkOrder& order, JsonLayout layout)
     return dumped({{"order", order.order},
                    {"telescoping_mm", lengths},
                    {"joint_angle_deg", for_ends([&](End end, Range range) { return angle_of(extremes.angles[end][range]); })},
-                   {"at", postures(extremes)}},
+                   {"at", postures(extremes)},
+                   {"machines", stated_machines(order)}},
                   layout);
 }
 

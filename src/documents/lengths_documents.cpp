@@ -15,9 +15,8 @@ constexpr double picture_dots_per_inch = 110;
 
 std::string lengths_pdf(const WorkOrder& order, Paper paper) { return pdf_of(draw_geometry_sheet(order, paper), geometry_sheet_info(order)); }
 std::string lengths_json(const WorkOrder& order, Paper) { return lengths_json_of(order, JsonLayout::indented); }
-// The second sheet is the first machine's.
-std::string lengths_png(const WorkOrder& order, Paper paper) { return png_of(draw_geometry_sheet(order, paper).at(1), picture_dots_per_inch); }
-std::string lengths_svg(const WorkOrder& order, Paper paper) { return svg_of(draw_geometry_sheet(order, paper).at(1)); }
+std::string lengths_png(const WorkOrder& order, Paper paper) { return png_of(draw_machine_picture(order, paper), picture_dots_per_inch); }
+std::string lengths_svg(const WorkOrder& order, Paper paper) { return svg_of(draw_machine_picture(order, paper)); }
 
 struct DocumentRow {
     const char* name_end;  // after the order's number
@@ -44,7 +43,7 @@ std::string angle_line(const WorkOrder& order, End end, Range range)
 {
     const auto& extreme = order.extremes.angles[end][range];
     if (!extreme) return {};
-    return wrapped(fmt::format("  {:<17}", std::string(to_word(end)) + " joint"), figure(extreme->angle, 2) + "° " + to_word(range) + ", " + in_words(extreme->at, order.units));
+    return wrapped(fmt::format("  {:<17}", std::string(to_word(end)) + " joint"), figure(extreme->angle) + "° " + to_word(range) + ", " + in_words(extreme->at, order.units));
 }
 
 }  // namespace
@@ -62,8 +61,8 @@ std::string lengths_text(const WorkOrder& order, Colour colour)
 {
     const std::string machine = order.machine.empty() ? "" : ", for " + order.machine;
     std::string text = order.order + ": " + painted("OPERATING LENGTHS", "1", colour) + " between the inner crosses\n" + wrapped(" ", order.shaft_title + machine);
-    text += length_line(order, "shortest", order.extremes.shortest, Toward::down);
-    for (const Range range : all_ranges) text += length_line(order, std::string("longest ") + to_word(range), order.extremes.longest[range], Toward::up);
+    text += length_line(order, "shortest", order.extremes.shortest, shortest_rounds);
+    for (const Range range : all_ranges) text += length_line(order, std::string("longest ") + to_word(range), order.extremes.longest[range], longest_rounds);
     for (const End end : both_ends)
         for (const Range range : all_ranges) text += angle_line(order, end, range);
     for (const std::string& note : order.machine_notes) text += wrapped("  note             ", note);

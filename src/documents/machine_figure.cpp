@@ -204,7 +204,7 @@ double draw_mounted_figure(Canvas& canvas, Rect room)
 {
     canvas.begin(Part::figure);
     MachineFigure figure(canvas, room);
-    figure.note({0, 3.4}, "from the left; travel is to the left. A pivot in front of the stub's groove, as here, is measured as negative.");
+    figure.note({0, 3.4}, "from the left; travel is to the left. Pivots in front of the stub's groove, as here, are negative: tick −.");
     figure.ground(ground_y);
     draw_linkage(figure);
     draw_tractor_dimensions(figure);

@@ -39,18 +39,14 @@ void draw_closed_from(Canvas& canvas, const Frame& left, const MeasuringForm& fo
                       unit_word(form.units));
 }
 
-// From each cross that it may be measured from.
+// From either cross, whichever the series states: a job file takes both.
 void draw_references(Canvas& canvas, const Frame& left, const MeasuringForm& form)
 {
-    const auto stated = stated_reference(form);
     for (const Reference reference : {Reference::outer_cross, Reference::inner_cross}) {
-        if (stated.value_or(reference) != reference) continue;
-        const double cross = first_cross_at + (reference == Reference::inner_cross ? crosses_apart : 0);
-        const double side = stated || reference == Reference::outer_cross ? -1 : 1;
+        const bool outer = reference == Reference::outer_cross;
+        const double cross = first_cross_at + (outer ? 0 : crosses_apart), side = outer ? -1 : 1;
         draw_closed_from(canvas, left, form, cross, side);
-        const Point words{left.x(cross) + 1.5, left.axis() + side * to_dimension - 1.6};
-        if (stated) canvas.text(words, to_word(reference), lettering::strong);
-        else draw_tick(canvas, words, to_word(reference));
+        draw_tick(canvas, {left.x(cross) + 1.5, left.axis() + side * to_dimension - 1.6}, to_word(reference));
     }
 }
 
@@ -70,18 +66,21 @@ void draw_joint_names(Canvas& canvas, const Frame& frame, const MeasuringForm& f
 
 double draw_closed(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    const bool wide = may_be_wide_angle(form), both = wide && !stated_reference(form);
+    const bool wide = may_be_wide_angle(form);
     const double top = draw_heading(canvas, room, 2, "closed", "centre to centre of the crosses, the middle of their caps; plus-minus left empty: ± "
                                                                + figure_with_unit(form.plus_minus, form.units, Toward::up));
     const double axis_at = to_dimension + box_height / 2 + 0.5;
     const Frame left{room.x, room.width, top, axis_at, false}, right{room.x, room.width, top, axis_at, true};
     draw_pushed_together(canvas, left, right, first_cross_at + (wide ? crosses_apart : 0));
-    // Where there is a dimension below, its words say which cross is which.
-    if (!both) draw_joint_names(canvas, left, form, names_at);
-    if (!both) draw_joint_names(canvas, right, form, names_at);
-    if (wide) draw_references(canvas, left, form);
-    else draw_closed_from(canvas, left, form, first_cross_at, -1);
-    return left.axis() + (both ? to_dimension + box_height / 2 : names_at + 1.5);
+    if (wide) {
+        // The words of its dimensions say which cross is which.
+        draw_references(canvas, left, form);
+    } else {
+        draw_joint_names(canvas, left, form, names_at);
+        draw_joint_names(canvas, right, form, names_at);
+        draw_closed_from(canvas, left, form, first_cross_at, -1);
+    }
+    return left.axis() + (wide ? to_dimension + box_height / 2 : names_at + 1.5);
 }
 
 }  // namespace shaftcut::measuring_form

@@ -31,16 +31,14 @@ void draw_choice(Canvas& canvas, const Frame& left, double from, double to, doub
 // Each way to measure, below or above the drawing.
 double draw_choices(Canvas& canvas, const Frame& left, const MeasuringForm& form)
 {
-    const auto stated = stated_reference(form);
     const double right_cross = left.width - first_cross_at, above = left.axis() - to_dimension;
     double below = left.axis() + to_dimension + 3.6;
     if (!may_be_wide_angle(form)) {
         draw_choice(canvas, left, first_cross_at, right_cross, above, "between crosses", true);
     } else {
         for (const Reference reference : {Reference::outer_cross, Reference::inner_cross}) {
-            if (stated.value_or(reference) != reference) continue;
             const double cross = first_cross_at + (reference == Reference::inner_cross ? crosses_apart : 0);
-            const bool up = stated || reference == Reference::outer_cross;
+            const bool up = reference == Reference::outer_cross;
             draw_choice(canvas, left, cross, right_cross, up ? above : below, std::string("between crosses, reference ") + to_word(reference), true);
             if (!up) below += row;
         }

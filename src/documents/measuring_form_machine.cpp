@@ -1,7 +1,7 @@
 // The sheets for the machine's own dimensions, from which shortest, longest and angles are computed.
 #include "machine_figure.hpp"
 #include "measuring_form_parts.hpp"
-#include "shaftcut/trade/machine_words.hpp"
+#include "shaftcut/trade/machine_dimensions.hpp"
 
 namespace shaftcut::measuring_form {
 namespace {
@@ -15,7 +15,10 @@ double draw_boxes(Canvas& canvas, Rect room, const std::vector<Entry>& entries)
     const double width = (room.width - (in_a_row - 1) * gap) / in_a_row;
     for (std::size_t i = 0; i < entries.size(); ++i) {
         const auto column = static_cast<double>(i % in_a_row), row = static_cast<double>(i / in_a_row);
-        draw_entry(canvas, {room.x + column * (width + gap), room.y + row * (entry_height + gap), width, entry_height}, entries[i].name, entries[i].unit);
+        const Rect box{room.x + column * (width + gap), room.y + row * (entry_height + gap), width, entry_height};
+        draw_entry(canvas, box, entries[i].name, entries[i].unit);
+        // A sign that is ticked is not lost.
+        if (const std::string side = negative_side(entries[i].name); !side.empty()) draw_tick(canvas, {box.x + 1.5, box.bottom() - 1.7}, "−", side);
     }
     const auto rows = static_cast<double>((entries.size() + in_a_row - 1) / in_a_row);
     return room.y + rows * (entry_height + gap) - gap;
@@ -71,7 +74,7 @@ double draw_trailed_dimensions(Canvas& canvas, Rect room, const MeasuringForm& f
     room.y = draw_heading(canvas, room, 8, "trailed", "straight ahead on level ground; from here shortest, longest and angles are computed");
     room.y = draw_trailed_figure(canvas, room) + 2;
     room.y = draw_words(canvas, room, "Heights are above level ground. pin-behind runs from the locking groove of the PTO stub to the middle of the pin, input-behind from the pin "
-                                      "to the groove of the input shaft. input-left is negative where the shaft lies to the right, input-tilt where it falls rearwards.");
+                                      "to the groove of the input shaft. input-left is to the left of the pin, input-tilt is rising rearwards. Tick − where it is the other way.");
     return draw_dimensions(canvas, room, form, TrailedDimension::input_tilt);
 }
 
@@ -88,7 +91,7 @@ double draw_mounted_dimensions(Canvas& canvas, Rect room, const MeasuringForm& f
     room.y = draw_mounted_figure(canvas, room) + 2;
     room.y = draw_words(canvas, room, "Heights are above level ground, behind is from the locking groove of the PTO stub. Links and mast run from the middle of a pivot to the middle of "
                                       "the next. input-behind is square to the mast and input-above along it, wherever it leans, from the lower hitch point to the groove of the input "
-                                      "shaft; input-tilt is from square to the mast, negative where the shaft falls rearwards.");
+                                      "shaft; input-tilt is from square to the mast, rising rearwards. Tick − where it is the other way.");
     return draw_dimensions(canvas, room, form, MountedDimension::input_tilt);
 }
 

@@ -20,7 +20,7 @@ inline constexpr double first_cross_at = 15, crosses_apart = 30;
 
 // A joint may be a wide-angle one: not where the series has none.
 bool may_be_wide_angle(const MeasuringForm& form);
-// The cross that the closed length starts from, where series or shape says it.
+// The cross that the closed length starts from where none is ticked and series or shape says it.
 std::optional<Reference> stated_reference(const MeasuringForm& form);
 
 // A numbered heading, its hint beside it or below; the y below.

@@ -16,10 +16,10 @@ struct PositionRow {
     const char* trailed;
 };
 constexpr std::array<PositionRow, 4> rows{{
-    {Position::shortest, "shortest", "least of all positions, PTO turning or stopped", "raised, level, lowered", "straight, tightest turn, in a dip"},
+    {Position::shortest, "shortest", "least of all positions, PTO turning or stopped", "raised, level, lowered", "straight, tightest turn, in a hollow"},
     {Position::working, "longest when working", "usual working position", "at working height", "straight ahead"},
-    {Position::turning, "longest when turning", "greatest with the PTO turning", "lowest, highest, PTO on", "straight, tightest turn with PTO on, over a hump"},
-    {Position::standing, "longest when standing", "greatest with the PTO stopped", "fully raised, fully lowered", "straight, tightest turn, over a hump"},
+    {Position::turning, "longest when turning", "greatest with the PTO turning", "lowest, highest, PTO on", "straight, tightest turn with PTO on, over a crest"},
+    {Position::standing, "longest when standing", "greatest with the PTO stopped", "fully raised, fully lowered", "straight, tightest turn, over a crest"},
 }};
 
 // Paragraphs of one line of columns; the y below the deepest.

@@ -30,7 +30,7 @@ std::string series_states(const MeasuringForm& form)
     std::string text = std::string("The series states: shape ") + to_word(series.shape);
     if (!series.wide_angle) return text + "; standard joints only, so no spacing and no reference.";
     text += ", spacing " + figure_with_millimetres(series.wide_angle->spacing, form.units);
-    return text + (stated_reference(form) ? std::string(", reference ") + to_word(*stated_reference(form)) : ", no reference") + ".";
+    return text + (stated_reference(form) ? std::string(", reference ") + to_word(*stated_reference(form)) + " where none is ticked" : ", no reference: tick it") + ".";
 }
 
 // The series by its name, large where that fits.

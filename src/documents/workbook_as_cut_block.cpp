@@ -5,14 +5,13 @@
 namespace shaftcut::workbook {
 namespace {
 
-constexpr int figure_column = 1, unit_column = 2, limit_column = 3, result_column = 4, words_column = 5;
+constexpr int figure_column = 1, unit_column = 2, limit_column = 3, result_column = 4;
 
 struct AsCutLine {
     std::string name, label;
     std::string known;
     std::string value, limit;  // expressions in mm
     std::string fails, warns;
-    std::string words;
 };
 
 std::string part_of_overlap(const WorkOrder& order, Limit limit)
@@ -41,6 +40,12 @@ void add_expressions(Names& names, const WorkOrder& order)
     names.emplace_back("after_standing_limit", "least_overlap_standing");
     names.emplace_back("after_guards_close", "MAX(after_inner_guard_length+outer_guard_shoulder,after_outer_guard_length+inner_guard_shoulder)");
     names.emplace_back("after_guard_clearance_value", "ROUND(shortest_length-after_guards_close,3)");
+    for (const Tube tube : both_tubes)
+        names.emplace_back(for_tube("after_setback_THIS", tube), for_tube("ROUND(after_THIS_length-after_THIS_guard_length,3)", tube));
+    names.emplace_back("after_least_setback", "MIN(after_setback_inner,after_setback_outer)");
+    names.emplace_back("after_greatest_setback", "MAX(after_setback_inner,after_setback_outer)");
+    // A guard that is longer than its tube first: below 0.
+    names.emplace_back("after_setback_value", "IF(after_least_setback<0,after_least_setback,after_greatest_setback)");
     names.emplace_back("after_guard_cover_value", "ROUND(after_inner_guard_length+after_outer_guard_length-greatest_length,3)");
     names.emplace_back("after_guard_cover_worst", "ROUND(after_guard_cover_value-inner_guard_plus_minus-outer_guard_plus_minus-greatest_doubt,3)");
 }
@@ -50,7 +55,7 @@ AsCutLine overlap_line(Range range, const std::string& label)
     const std::string word = to_word(range);
     const std::string value = "after_" + word + "_value";
     const std::string limit = "after_" + word + "_limit";
-    return {"after_overlap_" + word, label, "AND(after_halves_known,ISNUMBER(" + word + "_length))", value, limit, clearly_below_expression(value, limit), "FALSE", ""};
+    return {"after_overlap_" + word, label, "AND(after_halves_known,ISNUMBER(" + word + "_length))", value, limit, clearly_below_expression(value, limit), "FALSE"};
 }
 
 std::vector<AsCutLine> as_cut_lines(const WorkOrder& order)
@@ -59,15 +64,17 @@ std::vector<AsCutLine> as_cut_lines(const WorkOrder& order)
     std::vector<AsCutLine> lines;
     lines.push_back({"after_clearance", "Clearance at the shortest", "after_halves_known", "after_clearance_value", "closing_clearance",
                      "OR(" + clearly_below_expression("after_clearance_value", "after_clearance_least") + ",after_clearance_value<0.01)",
-                     clearly_below_expression("after_clearance_value", "closing_clearance"), "WARN: short of the limit by no more than the saw's ±"});
+                     clearly_below_expression("after_clearance_value", "closing_clearance")});
     lines.push_back(overlap_line(Range::working, "Overlap, longest working"));
     lines.push_back(overlap_line(Range::turning, "Overlap, longest turning"));
     lines.push_back(overlap_line(Range::standing, "Overlap, longest with PTO stopped"));
     if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
         lines.push_back({"after_guard_clearance", "Guard clearance at the shortest", "after_guards_known", "after_guard_clearance_value", "closing_clearance",
-                         clearly_below_expression("after_guard_clearance_value", "0"), clearly_below_expression("after_guard_clearance_value", "closing_clearance"), ""});
+                         clearly_below_expression("after_guard_clearance_value", "0"), clearly_below_expression("after_guard_clearance_value", "closing_clearance")});
     lines.push_back({"after_guard_cover", "Guard on guard at the greatest longest", "after_guards_known", "after_guard_cover_value", "guard_overlap",
-                     clearly_below_expression("after_guard_cover_worst", "0"), clearly_below_expression("after_guard_cover_value", "guard_overlap"), ""});
+                     clearly_below_expression("after_guard_cover_worst", "0"), clearly_below_expression("after_guard_cover_value", "guard_overlap")});
+    lines.push_back({"after_guard_setback", "Guard tube short of its drive tube", "after_guards_known", "after_setback_value", "guard_setback", "FALSE",
+                     "OR(" + clearly_below_expression("after_setback_value", "0") + "," + clearly_below_expression("guard_setback", "after_setback_value") + ")"});
     return lines;
 }
 
@@ -113,8 +120,7 @@ std::string add_line(SheetBuilder& sheet, Names& names, const WorkOrder& order, 
     sheet.put(figure_column, if_known(shown(line.value, order.units), ""), figure);
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(limit_column, if_known(shown(line.limit, order.units), ""), figure);
-    sheet.put(result_column, if_known("IF(" + line.fails + ",\"FAIL\",IF(" + line.warns + ",\"WARN\",\"PASS\"))", "NOT-CHECKED"), result);
-    sheet.put(words_column, line.words, style::label());
+    sheet.put(result_column, if_known("IF(" + line.fails + ",\"FAIL\",IF(" + line.warns + ",\"WARN\",\"PASS\"))", "NOT-CHECKED"), result, 2);
     names.emplace_back(line.name, sheet.here(figure_column));
     names.emplace_back(line.name + "_result", sheet.here(result_column));
     const std::string cell = sheet.here(result_column);
@@ -130,23 +136,33 @@ void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order,
     sheet.end_row(18);
     add_expressions(names, order);
     add_lengths(sheet, names, order);
-    static constexpr std::array heads{"What it gives", "Value", "Unit", "Limit", "Result", ""};
-    sheet.put_heads(heads);
+    static constexpr std::array heads{"What it gives", "Value", "Unit", "Limit", "Result"};
+    for (int column = 0; column <= result_column; ++column)
+        sheet.put(column, std::string(heads[static_cast<std::size_t>(column)]), style::table_head(), column == result_column ? 2 : 1);
     sheet.end_row();
-    std::string failed = "OR(FALSE";
-    for (const AsCutLine& line : as_cut_lines(order)) failed += "," + add_line(sheet, names, order, line) + "=\"FAIL\"";
+    std::string failed = "OR(FALSE", warned = "OR(FALSE";
+    for (const AsCutLine& line : as_cut_lines(order)) {
+        const std::string result = add_line(sheet, names, order, line);
+        failed += "," + result + "=\"FAIL\"";
+        warned += "," + result + "=\"WARN\"";
+    }
     for (const CheckId id : {CheckId::consistency, CheckId::joint_angle_tractor, CheckId::joint_angle_implement, CheckId::locking, CheckId::connection,
                              CheckId::overload_device})
         failed += "," + results[static_cast<std::size_t>(id)] + "=\"FAIL\"";
+    sheet.put(0, std::string("PASS: as asked. WARN: the clearance is short by no more than the saw's ±, a guard has less than is asked, or a guard tube is longer than its "
+                             "drive tube or ends too far short of it. FAIL: not to be used."),
+              style::small(), 6);
+    sheet.end_row();
     sheet.put(0, std::string("Verdict as cut"), style::section());
     CellStyle verdict = style::great();
     verdict.align = CellStyle::Align::centre;
     sheet.put(figure_column, CellFormula{"IF(after_halves_known,IF(" + failed + ")," + "\"refused\",IF(" + too_short(order) + ",\"refused\",\"fits\")),\"measure\")",
                                          std::string("measure")}, verdict);
     const std::string fits = "Fits: now check shortest and longest on the machine.";
+    const std::string warns = "Fits, but a check says WARN: put that right. Then check shortest and longest on the machine.";
     const std::string refused = "DO NOT USE: a check says FAIL, or a tube is too short.";
     const std::string measure = "Measure both halves (and both guards) after the cut.";
-    sheet.put(unit_column, CellFormula{"IF(after_verdict=\"fits\",\"" + fits + "\",IF(after_verdict=\"refused\",\"" + refused + "\",\"" + measure + "\"))", measure},
+    sheet.put(unit_column, CellFormula{"IF(after_verdict=\"fits\",IF(" + warned + "),\"" + warns + "\",\"" + fits + "\"),IF(after_verdict=\"refused\",\"" + refused + "\",\"" + measure + "\"))", measure},
               style::sentence(), 4);
     names.emplace_back("after_verdict", sheet.here(figure_column));
     sheet.end_row(32);

@@ -10,6 +10,20 @@ constexpr int figure_column = 1, unit_column = 2, tolerance_column = 3, second_c
 
 bool inches(const WorkOrder& order) { return order.units == Units::in; }
 
+// Read at the saw from the printed sheet: capitals of at least 5 mm for a cut and 3.5 mm for other lengths. In inches the sheet is wider,
+// and printed smaller.
+CellStyle of_a_cut(CellStyle style, const WorkOrder& order)
+{
+    style.points = inches(order) ? 25.5 : 21;
+    return style;
+}
+
+CellStyle large(CellStyle style, const WorkOrder& order)
+{
+    style.points = inches(order) ? 18 : 15;
+    return style;
+}
+
 void add_head(SheetBuilder& sheet, const WorkOrder& order, const std::vector<std::string>& heads)
 {
     for (std::size_t i = 0; i < heads.size(); ++i)
@@ -80,20 +94,20 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
     const auto put = [&](int column, const std::string& expression, std::variant<double, std::string> now, const CellStyle& style) {
         sheet.put(column, unless_refused(order, expression, std::move(now)), style);
     };
-    CellStyle kept = style::figure();
+    CellStyle kept = large(style::figure(), order);
     kept.bold = true;
     // Numbered as on the cut sheet.
     const int number = (order.reading.shaft.halves[tube].end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
     sheet.put(0, std::to_string(number) + "  " + half_label(order, tube) + (guard ? ": guard" : ": tube"), style::label());
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
-    sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(style::figure(), order));
+    sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(large(style::figure(), order), order));
     if (inches(order)) {
-        put(figure_column, sixteenths_expression(line.cut, Toward::nearest), now_in_sixteenths(line.cut_now, Toward::nearest), fractions(style::great(), order));
+        put(figure_column, sixteenths_expression(line.cut, Toward::nearest), now_in_sixteenths(line.cut_now, Toward::nearest), fractions(of_a_cut(style::great(), order), order));
         put(second_column, keep_if(sixteenths_expression(line.keep, Toward::down)), now_in_sixteenths(line.keep_now, Toward::down), fractions(kept, order));
         put(mm_column, line.cut, now_in_mm(line.cut_now), style::figure());
         put(second_mm_column, keep_if(line.keep), now_in_mm(line.keep_now), style::figure());
     } else {
-        put(figure_column, line.cut, now_in_mm(line.cut_now), style::great());
+        put(figure_column, line.cut, now_in_mm(line.cut_now), of_a_cut(style::great(), order));
         put(second_column, keep_if(line.keep), now_in_mm(line.keep_now), kept);
     }
     sheet.put(words_column, how_to_saw(order, tube, guard), style::label());
@@ -119,7 +133,7 @@ void add_after(SheetBuilder& sheet, Names& names, const WorkOrder& order, const 
         sheet.put(column, line.shown_if_refused ? CellFormula{guarded, std::move(now)} : unless_refused(order, guarded, std::move(now)), style);
     };
     sheet.put(0, line.label, style::label());
-    put(figure_column, shown(line.expression, order.units), now_shown(line.now, order.units), decimals(style::figure(), order));
+    put(figure_column, shown(line.expression, order.units), now_shown(line.now, order.units), decimals(large(style::figure(), order), order));
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(tolerance_column, line.words, style::label(), 3);
     if (inches(order)) put(mm_column, line.expression, now_in_mm(line.now), style::figure());
@@ -185,13 +199,13 @@ void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
     for (const InputLine& line : input_lines(order)) {
         const CellContent issued = line.issued ? CellContent(in_units(*line.issued, order.units)) : CellContent();
         sheet.put(0, line.label, style::label());
-        sheet.put(figure_column, issued, style::input());
+        sheet.put(figure_column, issued, large(style::input(), order));
         sheet.allow_numbers(figure_column, 0, longest_input(order.units), "A length in " + std::string(unit_word(order.units)) + ", 0 or more, with a decimal point as your program writes it.");
         sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
         const double plus_minus = in_units(line.plus_minus, order.units);
         sheet.put(tolerance_column, line.plus_minus_name.empty() ? CellContent(plus_minus) : CellContent(CellFormula{shown(line.plus_minus_name, order.units), now_shown(line.plus_minus, order.units)}),
-                  decimals(style::figure(), order));
-        sheet.put(second_column, issued, style::figure());
+                  decimals(large(style::figure(), order), order));
+        sheet.put(second_column, issued, large(style::figure(), order));
         sheet.put(words_column, line.measured, style::label());
         if (inches(order))
             sheet.put(mm_column, CellFormula{"IF(ISNUMBER(" + line.name + "),ROUND(" + line.name + "*25.4,3),\"\")", now_in_mm(line.issued)}, style::figure());

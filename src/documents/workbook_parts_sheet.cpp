@@ -40,7 +40,7 @@ void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tub
         if (kept) keep_now = inches ? sixteenths(*kept, Toward::down) : kept->mm();
     }
     sheet.put(0, static_cast<double>(number), style::figure());
-    sheet.put(1, half_label(order, tube) + (guard ? ": guard tube" : ": drive tube") + ", in " + unit_word(order.units), style::label());
+    sheet.put(1, half_label(order, tube) + (guard ? ": guard tube (" : ": drive tube (") + unit_word(order.units) + ")", style::label());
     sheet.put(2, CellFormula{"IF(verdict=\"refused\",\"\"," + cut + ")", cut_now}, figure);
     sheet.put(3, CellFormula{"IF(verdict=\"refused\",\"\"," + keep + ")", keep_now}, figure);
     put_tick(sheet, 4);

@@ -82,12 +82,13 @@ private:
     void check_series() const;
     void check_wide_angle_of(const Series& series) const;
     void check_without_series() const;
+    void check_unit_of_closed(const Series& series) const;
 
     Element& element_;
     const Catalogue& catalogue_;
     KnownNames connections_;
     Attribute series_, shape_, spacing_;
-    std::optional<Attribute> reference_;  // the closed length's
+    std::optional<Attribute> closed_length_, reference_;  // of the closed length
     EndsReading ends_;
     JobShaft shaft_;
 };
@@ -106,10 +107,10 @@ void ShaftReader::read_attributes()
 
 void ShaftReader::read_closed(Element& closed)
 {
-    const Attribute length = closed.required("length");
+    closed_length_ = closed.required("length");
     reference_ = closed.optional("reference");
     shaft_.closed_reference = reference_->word<Reference>();
-    shaft_.closed = read_measurement(length, closed.optional("plus-minus").length()).value_or(Measurement{});
+    shaft_.closed = read_measurement(*closed_length_, closed.optional("plus-minus").length()).value_or(Measurement{});
 }
 
 JobHalf read_half(Element& half)
@@ -151,7 +152,24 @@ void ShaftReader::check_series() const
     for (const Attribute* beside : {&shape_, &spacing_})
         if (beside->given()) beside->fault("shaft states series and " + std::string(beside->called()), "leave out what the series states");
     if (!shaft_.series) return;
-    check_wide_angle_of(*find_series(catalogue_, *shaft_.series));
+    const Series& series = *find_series(catalogue_, *shaft_.series);
+    check_wide_angle_of(series);
+    check_unit_of_closed(series);
+}
+
+// Where every length is 25.4 times what it should be they still agree with one another, and only the series can tell. The bounds are the
+// project's own choice: far beyond what a shaft that was lengthened or cut comes to, and far within the factor.
+void ShaftReader::check_unit_of_closed(const Series& series) const
+{
+    if (series.closed_lengths.empty() || !closed_length_ || shaft_.closed.length == Length()) return;
+    const Length shortest = series.closed_lengths.front(), longest = series.closed_lengths.back();
+    const auto fault = [&](const std::string& compared, Length with) {
+        closed_length_->fault("closed length " + figure_with_unit(shaft_.closed.length, Units::mm) + " is " + compared + " of series " + quoted(series.name) + ", " +
+                                  figure_with_unit(with, Units::mm),
+                              "state the unit in which it was measured, \"mm\" or \"in\", or the series that it is");
+    };
+    if (shaft_.closed.length.um() > 3 * longest.um()) fault("over three times the longest", longest);
+    if (5 * shaft_.closed.length.um() < shortest.um()) fault("under a fifth of the shortest", shortest);
 }
 
 void ShaftReader::check_without_series() const

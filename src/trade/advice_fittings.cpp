@@ -39,11 +39,22 @@ bool wide_angle_would_serve(const CheckInput& input, End end)
     });
 }
 
+// A machine whose geometry is known only turns, or is only lifted.
+std::string movement_to_limit(const CheckInput& input)
+{
+    const auto all = [&](auto is_kind) {
+        return std::all_of(input.fits.begin(), input.fits.end(), [&](const FitReading& fit) { return fit.geometry && is_kind(fit.geometry->machine); });
+    };
+    if (all([](const Machine& machine) { return std::holds_alternative<Trailed>(machine); })) return "the turn";
+    if (all([](const Machine& machine) { return std::holds_alternative<Mounted>(machine); })) return "the lift";
+    return "the turn or the lift";
+}
+
 std::string angle_way(const CheckInput& input, End end)
 {
     const JointKind joint = input.job.shaft.ends[end].joint;
     const auto limit = [&](Range range) { return figure(greatest_angle(input.limits, joint, range), 3) + "°"; };
-    std::string way = "Limit the turn or the lift so that the joint at " + end_named(end) + " bends by " + limit(Range::turning) +
+    std::string way = "Limit " + movement_to_limit(input) + " so that the joint at " + end_named(end) + " bends by " + limit(Range::turning) +
                       " at most with the PTO turning and by " + limit(Range::standing) + " at most with it stopped";
     if (joint == JointKind::standard && wide_angle_would_serve(input, end)) way += ", or fit a shaft with a wide-angle joint at that end";
     return way + ".";

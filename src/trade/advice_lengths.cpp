@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "advice_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -127,7 +128,7 @@ std::string shortest_served(const CheckInput& input, std::optional<Length> least
     const std::string start = "With the longest lengths as they are, this shaft would serve " +
                               std::string(try_shortest(input, *least).cuts ? "once cut as a new sheet says" : "uncut");
     return start + " if the shortest position" + (input.fits.size() > 1 ? " of every tractor" : "") +
-           " were raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, Toward::down) + ").";
+           " were raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, shortest_rounds) + ").";
 }
 
 // A new shaft is tried without a lubrication hole, for where it would be is not known.

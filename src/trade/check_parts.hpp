@@ -47,6 +47,8 @@ Check length_check(CheckId id, std::optional<Length> value, std::optional<Length
 // stand beside, for to a sixteenth a value that meets its limit can read as if it did not.
 std::string value_text(const CheckInput& input, Length length);
 std::string limit_text(const CheckInput& input, Length length);
+// A length beside another that decides about it: to 0.1 mm where that shows which is the greater, else to 0.001 mm.
+std::string text_beside(const CheckInput& input, Length length, Length other);
 
 // "the tractor end".
 std::string end_named(End end);

@@ -101,6 +101,14 @@ std::string limit_text(const CheckInput& input, Length length)
     return figure_with_millimetres(length, input.units, Toward::nearest, 3);
 }
 
+std::string text_beside(const CheckInput& input, Length length, Length other)
+{
+    const auto order_of = [](Length a, Length b) { return a < b ? -1 : a > b ? 1 : 0; };
+    const auto tenths = [](Length exact) { return fraction_of({1, 100}, exact); };
+    const bool shows = order_of(tenths(length), tenths(other)) == order_of(length, other);
+    return figure_with_millimetres(length, input.units, Toward::nearest, shows ? 1 : 3);
+}
+
 std::string joined(const std::vector<std::string>& sentences)
 {
     std::string all;

@@ -23,7 +23,10 @@ std::string angle_words(const CheckInput& input, End end, Range range, Angle lim
 {
     const ExtremeAngle* computed = deciding_angle(input.fits, input.fit, end, range);
     const std::string at = computed ? " (" + in_words(computed->at, input.units) + ")" : "";
-    return std::string(to_word(range)) + " " + figure(*input.fit.angles[end][range], 3) + "°" + at + ", limit " + figure(limit, 3) + "°";
+    const Angle angle = *input.fit.angles[end][range];
+    // To 0.1 degree where that shows whether it is past the limit.
+    const int decimals = figure(angle) == figure(limit) && angle != limit ? 3 : 1;
+    return std::string(to_word(range)) + " " + figure(angle, decimals) + "°" + at + ", limit " + figure(limit, 3) + "°";
 }
 
 Check check_joint_angle(const CheckInput& input, End end)

@@ -147,7 +147,7 @@ std::string disputed_text(const CheckInput& input, const DisputedLength& one)
     const bool less = one.measured.value < reached.length;
     const Length apart = less ? reached.length - one.measured.value : one.measured.value - reached.length;
     const std::string name = one.range ? std::string("longest ") + to_word(*one.range) : "shortest";
-    const std::string where = text(reached.length) + " (± " + figure_with_unit(reached.plus_minus, input.units, Toward::up, 1) + "), " + in_words(reached.at, input.units);
+    const std::string where = figure_with_unit(reached.length, input.units, one.range ? longest_rounds : shortest_rounds) + " (± " + figure_with_unit(reached.plus_minus, input.units, Toward::up, 1) + "), " + in_words(reached.at, input.units);
     if (one.goes_past())
         return "The machine's geometry goes past the measured " + name + ", " + text(one.measured.value) + " between the inner crosses, by " + text(apart) +
                ": it comes to " + where + ". Measure in that position; the measurement is used.";

@@ -79,10 +79,10 @@ Check check_overlap(const CheckInput& input, Range range)
     // A refused shaft in the fitter's hands still has the overlap that it has: what fails is the overlap after a cut.
     const bool fails = check.result == CheckResult::fail;
     const std::string start = fails ? "Cut to fit the shortest position, at the " : "At the ";
-    const std::string found = value < Length() ? start + range_words + " the tubes would be " + value_text(input, -value) + " apart"
-                                               : start + range_words + " the overlap " + (fails ? "would be " : "is ") + value_text(input, value);
-    check.says = found + "; at least " + limit_text(input, limit.length) + " of overlap is asked (" + limit.words + ").";
-    if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + value_text(input, worst) + ".";
+    const std::string found = value < Length() ? start + range_words + " the tubes would be " + text_beside(input, -value, limit.length) + " apart"
+                                               : start + range_words + " the overlap " + (fails ? "would be " : "is ") + text_beside(input, value, limit.length);
+    check.says = found + "; at least " + text_beside(input, limit.length, value) + " of overlap is asked (" + limit.words + ").";
+    if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + text_beside(input, worst, limit.length) + ".";
     check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
     if (const ExtremeLength* computed = deciding_longest(input.fits, input.fit, range)) check.basis += "; the length is " + origin_in_words(*computed, input.units);
     if (input.fits.size() > 1) check.basis += tractors_without(input, range);
@@ -140,9 +140,9 @@ Check check_closing_clearance(const CheckInput& input)
     Check check = length_check(id, value, worst, limit);
     if (clearly_below(worst, floor)) check.result = CheckResult::warn;
     if (clearly_below(value, limit) || !clearly_above(worst, Length())) check.result = CheckResult::fail;
-    check.says = "Clearance left at the shortest length is " + value_text(input, value) + "; " + limit_text(input, limit) + " is asked.";
+    check.says = "Clearance left at the shortest length is " + text_beside(input, value, limit) + "; " + limit_text(input, limit) + " is asked.";
     if (check.result != CheckResult::pass)
-        check.says += " Tolerances could leave " + value_text(input, worst) + " (floor " + limit_text(input, floor) + ").";
+        check.says += " Tolerances could leave " + text_beside(input, worst, floor) + " (floor " + limit_text(input, floor) + ").";
     check.basis = "shortest − closed length after the cut; " + input.limits.basis(Limit::closing_clearance) + "; floor " +
                   limit_text(input, floor) + ": " + input.limits.basis(Limit::closing_clearance_floor);
     if (const ExtremeLength* computed = deciding_shortest(input.fits, input.fit)) check.basis += "; the shortest is " + origin_in_words(*computed, input.units);
@@ -204,7 +204,7 @@ Check check_guard_clearance(const CheckInput& input)
     Check check = length_check(id, value, std::nullopt, limit);
     if (clearly_below(value, limit)) check.result = CheckResult::warn;
     if (clearly_below(value, Length())) check.result = CheckResult::fail;
-    check.says = "The guards have " + value_text(input, value) + " left to close at the shortest length; " + limit_text(input, limit) + " is asked.";
+    check.says = "The guards have " + text_beside(input, value, limit) + " left to close at the shortest length; " + limit_text(input, limit) + " is asked.";
     check.basis = "shortest − the guards' own closed length; it fails below 0; " + input.limits.basis(Limit::closing_clearance);
     return check;
 }
@@ -228,9 +228,9 @@ Check check_guard_cover(const CheckInput& input)
     Check check = length_check(id, value, value - doubt, limit);
     if (clearly_below(value, limit)) check.result = CheckResult::warn;
     if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "are " + limit_text(input, -value) + " apart" : "overlap by " + value_text(input, value);
+    const std::string found = value < Length() ? "are " + text_beside(input, -value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
     check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
-    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + limit_text(input, doubt - value) + " apart: the shaft would lie bare.";
+    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + text_beside(input, doubt - value, Length()) + " apart: the shaft would lie bare.";
     check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
                   input.limits.basis(Limit::guard_overlap);
     return check;
@@ -256,8 +256,8 @@ Check guard_setback_within(const CheckInput& input, Limit setback)
     Check check = length_check(id, value, std::nullopt, limit);
     const bool longer = clearly_below(value, Length());
     if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
-    check.says = longer ? "A guard tube ends " + limit_text(input, -value) + " beyond its drive tube."
-                        : "A guard tube ends up to " + limit_text(input, value) + " short of its drive tube; at most " +
+    check.says = longer ? "A guard tube ends " + text_beside(input, -value, Length()) + " beyond its drive tube."
+                        : "A guard tube ends up to " + text_beside(input, value, limit) + " short of its drive tube; at most " +
                               value_text(input, limit) + " is asked.";
     check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
     return check;

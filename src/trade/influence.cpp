@@ -1,10 +1,9 @@
 #include "shaftcut/trade/influence.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
-#include "shaftcut/trade/machine_words.hpp"
+#include "shaftcut/trade/machine_dimensions.hpp"
 
 namespace shaftcut {
 namespace {
@@ -12,34 +11,6 @@ namespace {
 constexpr Length length_step = Length::micrometres(50);
 constexpr Angle angle_step = Angle::millidegrees(10);
 constexpr double on_the_end = 1e-9;  // radians or mm: a search puts a position on the end of a range exactly
-
-template <class Kind>
-struct NamedLength {
-    const char* name;
-    Dimension Kind::*dimension;
-};
-
-constexpr std::array<NamedLength<Trailed>, 6> trailed_lengths{{
-    {to_word(TrailedDimension::pto_height), &Trailed::pto_height},
-    {to_word(TrailedDimension::pin_behind), &Trailed::pin_behind},
-    {to_word(TrailedDimension::pin_height), &Trailed::pin_height},
-    {to_word(TrailedDimension::input_behind), &Trailed::input_behind},
-    {to_word(TrailedDimension::input_height), &Trailed::input_height},
-    {to_word(TrailedDimension::input_left), &Trailed::input_left},
-}};
-
-constexpr std::array<NamedLength<Mounted>, 10> mounted_lengths{{
-    {to_word(MountedDimension::pto_height), &Mounted::pto_height},
-    {to_word(MountedDimension::lower_pivot_behind), &Mounted::lower_pivot_behind},
-    {to_word(MountedDimension::lower_pivot_height), &Mounted::lower_pivot_height},
-    {to_word(MountedDimension::lower_link), &Mounted::lower_link},
-    {to_word(MountedDimension::top_pivot_behind), &Mounted::top_pivot_behind},
-    {to_word(MountedDimension::top_pivot_height), &Mounted::top_pivot_height},
-    {to_word(MountedDimension::top_link), &Mounted::top_link},
-    {to_word(MountedDimension::mast), &Mounted::mast},
-    {to_word(MountedDimension::input_behind), &Mounted::input_behind},
-    {to_word(MountedDimension::input_above), &Mounted::input_above},
-}};
 
 // A changed copy of the machine at a changed position, and the length there.
 class Trial {

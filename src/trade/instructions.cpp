@@ -3,13 +3,14 @@
 #include <algorithm>
 
 #include "shaftcut/trade/general_tolerance.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut {
 namespace {
 
-std::string length_text(const WorkOrder& order, Length length)
+std::string length_text(const WorkOrder& order, Length length, Toward toward = Toward::nearest)
 {
-    return figure_with_millimetres(length, order.units);
+    return figure_with_millimetres(length, order.units, toward);
 }
 
 std::string half_name(const WorkOrder& order, Tube tube)
@@ -135,10 +136,10 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
         if (!fit.fit.shortest || !fit.shortest || !fit.longest[Range::turning] || (order.fits.size() == 1 && as_worked_with)) continue;
         std::string note = fit.tractor.empty() ? "Shortest" : fit.tractor + ": shortest";
         note += " " + length_text(order, fit.shortest->value) + (says_reference ? " " + fit_reference_text(fit) : "");
-        if (converted) note += ", " + length_text(order, fit.fit.shortest->value) + " between the inner crosses";
+        if (converted) note += ", " + length_text(order, fit.fit.shortest->value, shortest_rounds) + " between the inner crosses";
         const auto& turning = fit.longest[Range::turning];
         note += "; longest turning " + length_text(order, turning->value);
-        if (converted) note += ", " + length_text(order, fit.fit.longest[Range::turning]->value) + " between the inner crosses";
+        if (converted) note += ", " + length_text(order, fit.fit.longest[Range::turning]->value, longest_rounds) + " between the inner crosses";
         notes.push_back(note + ".");
     }
     if (order.fits.size() > 1) notes.emplace_back("The shaft must serve all of these: the least shortest and the greatest longest count.");

@@ -1,6 +1,4 @@
 // Notes on a machine whose geometry is known.
-#include <algorithm>
-
 #include "shaftcut/trade/geometry_words.hpp"
 #include "shaftcut/trade/hitch_advice.hpp"
 #include "shaftcut/trade/instructions.hpp"
@@ -14,18 +12,19 @@ std::string length_text(const WorkOrder& order, Length length, Toward toward = T
 std::string shortest_note(const WorkOrder& order, const FitReading& fit)
 {
     const ExtremeLength& shortest = fit.geometry->lengths.shortest;
-    return "From the machine's geometry the shortest is " + length_text(order, shortest.length, Toward::down) + " between the inner crosses, " +
+    return "From the machine's geometry the shortest is " + length_text(order, shortest.length, shortest_rounds) + " between the inner crosses, " +
            in_words(shortest.at, order.units) + "; " + doubt_in_words(shortest, order.units) + ".";
 }
 
 // What a tape measure at the two ends of the lift would miss.
 std::string lift_note(const WorkOrder& order, const MachineView& view)
 {
-    const Length low = view.scenes.front().length, high = view.scenes.back().length, shortest = view.scenes[1].length;
-    const Length missed = std::min(low, high) - shortest;
+    const MachineScene &lowest = view.scenes.front(), &highest = view.scenes.back();
+    const MachineScene& shorter = highest.length < lowest.length ? highest : lowest;
+    const Length missed = shorter.length - view.scenes[1].length;
     if (missed < Length::millimetres(1)) return {};
     const Length clearance = order.limits.length(Limit::closing_clearance);
-    const std::string start = "The shortest lies inside the lift: measured at its two ends it would be " + length_text(order, std::min(low, high)) + ", " +
+    const std::string start = "The shortest lies inside the lift: measured at its two ends it would be " + length_text(order, shorter.length, shorter.rounds) + ", " +
                               length_text(order, missed) + " more. A shaft cut to that with a closing clearance of " + length_text(order, clearance) + " would ";
     if (missed < clearance) return start + "have only " + length_text(order, clearance - missed, Toward::down) + " left on the way.";
     return start + "bottom on the way, " + length_text(order, missed - clearance) + " too long, and bend.";

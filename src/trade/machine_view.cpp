@@ -2,10 +2,27 @@
 
 #include <algorithm>
 
+#include "shaftcut/trade/geometry_words.hpp"
+
 namespace shaftcut {
 namespace {
 
 constexpr int curve_points = 61;
+
+bool same(Length a, Length b) { return !clearly_below(a, b) && !clearly_above(a, b); }
+
+// A position found by a search is kept to the micrometre or thousandth of a degree, and its length computed again differs by as little.
+void take_extreme(MachineScene& scene, const OperatingLengths& lengths)
+{
+    for (const Range range : all_ranges)
+        if (lengths.ranges[range] && same(scene.length, lengths.ranges[range]->longest.length)) {
+            scene.length = lengths.ranges[range]->longest.length;
+            scene.rounds = longest_rounds;
+        }
+    if (!same(scene.length, lengths.shortest.length)) return;
+    scene.length = lengths.shortest.length;
+    scene.rounds = shortest_rounds;
+}
 
 MachineScene scene(const std::string& name, const GeometryReading& geometry, const Posture& at)
 {
@@ -27,6 +44,7 @@ MachineScene scene(const std::string& name, const GeometryReading& geometry, con
     scene.inner[End::tractor] = bent.tractor_inner;
     scene.inner[End::implement] = bent.implement_inner;
     scene.length = Length::from_mm(bent.length);
+    take_extreme(scene, geometry.lengths);
     scene.angles[End::tractor] = Angle::from_radians(bent.tractor_angle());
     scene.angles[End::implement] = Angle::from_radians(bent.implement_angle());
     return scene;

@@ -37,7 +37,7 @@ TEST_CASE("lengths gives every extreme and its posture under the same names")
 {
     const auto lifted = json_of("mounted-lift"), turned = json_of("trailed-wide-angle");
     for (const auto& json : {lifted, turned}) {
-        CHECK(json.size() == 4);
+        CHECK(json.size() == 5);
         for (const char* name : {"shortest", "longest_working", "longest_turning", "longest_standing"}) {
             CHECK(json["telescoping_mm"][name].is_number());
             CHECK(json["at"][name].is_object());
@@ -52,6 +52,18 @@ TEST_CASE("lengths gives every extreme and its posture under the same names")
     CHECK(at > 210);
     CHECK(at < 890);
     CHECK(turned["at"]["shortest"]["turn_deg"] == 60.0);
+}
+
+TEST_CASE("lengths gives every dimension that the job stated, by its word and with the tolerance that holds")
+{
+    const auto machine = json_of("mounted-lift")["machines"].at(0);
+    CHECK(machine["machine"] == "mounted");
+    CHECK(machine["tractor"].is_null());
+    CHECK(machine["dimensions"].size() == 11);
+    CHECK(machine["dimensions"][1] == nlohmann::json{{"name", "lower-pivot-behind"}, {"value", -220.0}, {"plus_minus", 2.0}, {"unit", "mm"}});
+    CHECK(machine["dimensions"][10] == nlohmann::json{{"name", "input-tilt"}, {"value", 0.0}, {"plus_minus", nullptr}, {"unit", "deg"}});
+    CHECK(machine["standing"][1] == nlohmann::json{{"name", "highest"}, {"value", 980.0}, {"plus_minus", 2.0}, {"unit", "mm"}});
+    CHECK(json_of("trailed-wide-angle")["machines"].at(0)["turning"][0] == nlohmann::json{{"name", "turn"}, {"value", 45.0}, {"plus_minus", nullptr}, {"unit", "deg"}});
 }
 
 TEST_CASE("lengths agrees with what cut uses")

@@ -66,6 +66,18 @@ TEST_CASE("text covers the rectangle that it says it covers")
     CHECK(narrow.width == Approx(0.8 * right.width));
 }
 
+TEST_CASE("no line is broken between a figure and its unit, nor after a ±")
+{
+    const Fonts fonts;
+    const std::string text = "primary, 540 min⁻¹, built 2023; 29-3/16 in (741.3 mm), ± 6.6 mm, ripple 3 %.";
+    for (double width = 26; width < 100; width += 0.5)
+        for (const std::string& line : fonts.wrap(text, 2.5, Weight::regular, width)) {
+            INFO(line);
+            for (const char* unit : {"min⁻¹", "in ", "mm", "%"}) CHECK_FALSE(line.starts_with(unit));
+            CHECK_FALSE(line.ends_with("±"));
+        }
+}
+
 TEST_CASE("arrows of a dimension stand outside where the space is under 9 mm")
 {
     const Fonts fonts;

@@ -1,9 +1,14 @@
 // The sheet with a machine's geometry, on machines that make its labels crowd.
 #include "shaftcut/documents/geometry_sheet.hpp"
 
+#include <algorithm>
+
 #include "documents/page_checks.hpp"
 #include "shaftcut/documents/cut_sheet.hpp"
 #include "shaftcut/documents/font.hpp"
+#include "shaftcut/documents/lengths_documents.hpp"
+#include "shaftcut/documents/terminal.hpp"
+#include "shaftcut/trade/machine_dimensions.hpp"
 #include "support/catch.hpp"
 #include "support/machine_jobs.hpp"
 
@@ -61,6 +66,40 @@ void on_every_page(const Look& look)
                 }
 }
 
+bool says(const Page& page, const std::string& words)
+{
+    const auto texts = texts_of(page);
+    return std::any_of(texts.begin(), texts.end(), [&](const Text& text) { return text.text == words; });
+}
+
+// What stands in a dimension's box, in the order in which it is drawn.
+std::string boxed(const WorkOrder& order, const StatedDimension& dimension, const std::string& before)
+{
+    const auto with_minus = [](const std::string& figure) { return figure.front() == '-' ? "−" + figure.substr(1) : figure; };
+    const std::string start = dimension.name + dimension.lies;
+    if (const auto* angle = std::get_if<AngleDimension>(&dimension.stated)) return start + before + with_minus(figure(angle->value)) + "°";
+    const Length length = std::get<Dimension>(dimension.stated).value;
+    return start + (order.units == Units::in ? with_minus(figure_with_unit(length, Units::mm)) : "") + with_minus(figure_with_unit(length, order.units));
+}
+
+// All that the papers and the terminal say of an order, blanks and all.
+std::string everything_said(const WorkOrder& order)
+{
+    std::string said = lengths_text(order, Colour::none) + terminal_text(order, Colour::none);
+    for (const auto& pages : {draw_geometry_sheet(order, Paper::a4), draw_cut_sheet(order, Paper::a4)})
+        for (const Page& page : pages)
+            for (const Text& text : texts_of(page)) said += "\n" + text.text;
+    for (const Check& check : order.checks) said += "\n" + check.says + check.basis;
+    return said;
+}
+
+bool says_figure(const std::string& said, const std::string& figure)
+{
+    for (std::size_t at = said.find(figure); at != std::string::npos; at = said.find(figure, at + 1))
+        if (at == 0 || std::string("0123456789.").find(said[at - 1]) == std::string::npos) return true;
+    return false;
+}
+
 }  // namespace
 
 TEST_CASE("every text of a machine's sheet can be read, and no line leaves the sheet")
@@ -88,6 +127,69 @@ TEST_CASE("every scene has its length and its angles, and every extreme stands i
     }
 }
 
+TEST_CASE("every dimension that the job gave stands in a box of its own on both papers, with its sign and tolerance")
+{
+    for (const Case& one : cases())
+        for (const auto& pages : {draw_geometry_sheet(one.order, Paper::a4), draw_cut_sheet(one.order, Paper::a4)})
+            for (const FitReading& fit : one.order.fits) {
+                INFO(one.name);
+                const Machine& machine = fit.geometry->machine;
+                for (const StatedDimension& dimension : dimensions_of(machine)) CHECK(contains(pages, boxed(one.order, dimension, "")));
+                for (const Range range : all_ranges)
+                    for (const StatedDimension& movement : movements_of(machine, range)) CHECK(contains(pages, boxed(one.order, movement, "± ")));
+                CHECK(contains(pages, "plus-minus the workshop's"));
+            }
+    Mounted stated = lifted_machine();
+    stated.pto_height.plus_minus = mm(1);
+    const auto pages = draw_geometry_sheet(worked_in(machine_job(stated), Units::mm), Paper::a4);
+    CHECK(contains(pages, "plus-minus stated 1 mm"));
+    CHECK(contains(pages, "lower-pivot-behind in front −100 mm"));
+}
+
+TEST_CASE("the extremes stand on the first sheet of lengths in figures of 3.5 mm, before the machine is drawn")
+{
+    for (const Case& one : cases()) {
+        INFO(one.name);
+        const Page first = draw_geometry_sheet(one.order, Paper::letter).front();
+        const std::string shortest = figure_with_unit(one.order.extremes.shortest->length, one.order.units, Toward::down);
+        bool found = false;
+        for (const Text& text : texts_of(first)) found = found || (text.text == shortest && text.cap_height >= 3.5);
+        CHECK(found);
+        CHECK(contains({draw_machine_picture(one.order, Paper::letter)}, "The machine and its shaft, to scale"));
+    }
+}
+
+TEST_CASE("an extreme has one figure on every paper, drawing and line: the shortest rounded down, a longest up")
+{
+    int told_apart = 0;
+    for (const Case& one : cases()) {
+        if (one.order.units != Units::mm) continue;
+        INFO(one.name);
+        const std::string said = everything_said(one.order);
+        const auto one_figure = [&](Length length, Toward right, Toward wrong) {
+            CHECK(says_figure(said, figure_with_unit(length, Units::mm, right)));
+            if (figure(length, Units::mm, right) == figure(length, Units::mm, Toward::nearest)) return;
+            ++told_apart;
+            CHECK_FALSE(says_figure(said, figure_with_unit(length, Units::mm, wrong)));
+        };
+        one_figure(one.order.extremes.shortest->length, Toward::down, Toward::up);
+        for (const Range range : all_ranges)
+            if (const auto& longest = one.order.extremes.longest[range]) one_figure(longest->length, Toward::up, Toward::down);
+    }
+    CHECK(told_apart >= 5);
+}
+
+TEST_CASE("what is said of lengths is to 0.1 mm and of angles to 0.1 degree, and to more only where that decides")
+{
+    for (const Case& one : cases())
+        for (const Check& check : one.order.checks) {
+            if (check.result == CheckResult::not_checked || !check.value || !check.limit || one.order.units != Units::mm) continue;
+            INFO(one.name << ": " << check.says);
+            const std::string exact = figure(Length::micrometres(*check.value), Units::mm, Toward::nearest, 3), tenth = figure(Length::micrometres(*check.value), Units::mm);
+            if (exact != tenth && std::abs(*check.value - *check.limit) > 200) CHECK_FALSE(says_figure(check.says, exact));
+        }
+}
+
 TEST_CASE("a refused machine's sheet shows no overlap and no limit of a cut")
 {
     for (const Case& one : cases()) {
@@ -97,7 +199,8 @@ TEST_CASE("a refused machine's sheet shows no overlap and no limit of a cut")
         const std::vector<Page> pages = draw_geometry_sheet(one.order, Paper::a4);
         CHECK(contains(pages, "overlap after the cut") == !refused);
         CHECK(contains(pages, "least allowed") == !refused);
-        if (refused) CHECK(contains(pages, "DO NOT CUT"));
+        for (const Page& page : pages) CHECK(says(page, "DO NOT CUT") == refused);
+        for (const std::string& reason : one.order.reasons) CHECK(contains(pages, reason));
     }
 }
 

@@ -53,20 +53,36 @@ std::vector<std::vector<std::string>> charts_of(const Unpacked& files)
     return charts;
 }
 
-// Whether each cell format is locked; a format is unless it says otherwise.
-std::vector<bool> locked_formats(const pugi::xml_document& styles)
+struct CellFormat {
+    bool locked;    // unless it says otherwise
+    double points;
+};
+
+std::vector<CellFormat> formats_of(const pugi::xml_document& styles)
 {
-    std::vector<bool> locked;
+    std::vector<double> points;
+    for (const auto& font : styles.child("styleSheet").child("fonts").children("font")) points.push_back(font.child("sz").attribute("val").as_double());
+    std::vector<CellFormat> formats;
     for (const auto& format : styles.child("styleSheet").child("cellXfs").children("xf"))
-        locked.push_back(format.child("protection").attribute("locked").as_bool(true));
-    return locked;
+        formats.push_back({format.child("protection").attribute("locked").as_bool(true), points.at(format.attribute("fontId").as_uint())});
+    return formats;
 }
 
-SheetCell cell_of(const pugi::xml_node& node, const std::vector<bool>& locked, const std::vector<std::string>& texts)
+// A column's width is told in characters of 7 pixels, 96 to the inch.
+double width_of_columns(const pugi::xml_node& columns)
+{
+    double characters = 0;
+    for (const auto& column : columns.children("col"))
+        characters += column.attribute("width").as_double() * (column.attribute("max").as_int() - column.attribute("min").as_int() + 1);
+    return characters * 7 * 25.4 / 96;
+}
+
+SheetCell cell_of(const pugi::xml_node& node, const std::vector<CellFormat>& formats, const std::vector<std::string>& texts)
 {
     SheetCell cell;
     cell.reference = node.attribute("r").as_string();
-    cell.locked = locked.at(node.attribute("s").as_uint());
+    cell.locked = formats.at(node.attribute("s").as_uint()).locked;
+    cell.points = formats.at(node.attribute("s").as_uint()).points;
     cell.formula = node.child("f").text().get();
     cell.value = node.child("v").text().get();
     const std::string type = node.attribute("t").as_string();
@@ -76,7 +92,7 @@ SheetCell cell_of(const pugi::xml_node& node, const std::vector<bool>& locked, c
     return cell;
 }
 
-SheetPart sheet_of(const pugi::xml_document& document, const std::string& name, const std::vector<bool>& locked, const std::vector<std::string>& texts)
+SheetPart sheet_of(const pugi::xml_document& document, const std::string& name, const std::vector<CellFormat>& formats, const std::vector<std::string>& texts)
 {
     SheetPart sheet;
     sheet.name = name;
@@ -86,11 +102,12 @@ SheetPart sheet_of(const pugi::xml_document& document, const std::string& name, 
     sheet.has_password = protection.attribute("password") || protection.attribute("hashValue");
     sheet.paper = root.child("pageSetup").attribute("paperSize").as_string("1");
     sheet.header = root.child("headerFooter").child("oddHeader").text().get();
+    sheet.width = width_of_columns(root.child("cols"));
     sheet.one_page_wide = root.child("sheetPr").child("pageSetUpPr").attribute("fitToPage").as_bool() &&
                           root.child("pageSetup").attribute("fitToHeight").as_int(1) == 0 && root.child("pageSetup").attribute("fitToWidth").as_int(1) == 1;
     for (const auto& row : root.child("sheetData").children("row")) {
         sheet.row_heights[row.attribute("r").as_int()] = row.attribute("ht").as_double(root.child("sheetFormatPr").attribute("defaultRowHeight").as_double());
-        for (const auto& cell : row.children("c")) sheet.cells[cell.attribute("r").as_string()] = cell_of(cell, locked, texts);
+        for (const auto& cell : row.children("c")) sheet.cells[cell.attribute("r").as_string()] = cell_of(cell, formats, texts);
     }
     for (const auto& rule : root.child("dataValidations").children("dataValidation")) sheet.validated.insert(rule.attribute("sqref").as_string());
     return sheet;
@@ -112,12 +129,12 @@ WorkbookParts parts_of(const std::string& bytes)
     const Unpacked files(bytes);
     // A workbook whose long sheets are not held shares no texts.
     const auto texts = files.holds("xl/sharedStrings.xml") ? shared_texts(files.read("xl/sharedStrings.xml")) : std::vector<std::string>();
-    const auto locked = locked_formats(files.read("xl/styles.xml"));
+    const auto formats = formats_of(files.read("xl/styles.xml"));
     const auto book = files.read("xl/workbook.xml");
     WorkbookParts parts;
     for (const auto& sheet : book.child("workbook").child("sheets").children("sheet")) {
         const std::string part = "xl/worksheets/sheet" + std::to_string(parts.sheets.size() + 1) + ".xml";
-        parts.sheets.push_back(sheet_of(files.read(part), sheet.attribute("name").as_string(), locked, texts));
+        parts.sheets.push_back(sheet_of(files.read(part), sheet.attribute("name").as_string(), formats, texts));
     }
     for (const auto& name : book.child("workbook").child("definedNames").children("definedName")) {
         const auto local = name.attribute("localSheetId");

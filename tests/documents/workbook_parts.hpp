@@ -15,6 +15,7 @@ struct SheetCell {
     bool number = false;    // a number, written or a formula's value
     std::string value;      // of a number, a text or a formula as the file holds it
     std::string formula;    // empty: none
+    double points = 0;      // of its lettering
 };
 
 struct SheetPart {
@@ -24,6 +25,7 @@ struct SheetPart {
     std::string paper;   // the format's number of the paper's size
     std::string header;
     bool one_page_wide = false;
+    double width = 0;    // of all columns, mm
     std::map<std::string, SheetCell> cells;
     std::map<int, double> row_heights;  // points, by row number as people count them
     std::set<std::string> validated;  // cells with a rule

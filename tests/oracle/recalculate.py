@@ -115,6 +115,14 @@ def compare_as_cut(comparison, workbook, units, what, answer):
     for key in ("longest_working", "longest_turning", "longest_standing"):
         name = "after_overlap_" + key.removeprefix("longest_")
         comparison.expect(what + ", " + name, in_mm(workbook[name], units), or_empty(answer["overlap_mm"][key]))
+    guards = [answer["keep_mm"][half] for half in ("inner_guard_half", "outer_guard_half")]
+    if None not in guards:
+        setback = next(check for check in answer["checks"] if check["id"] == "guard-setback")
+        comparison.expect(what + ", setback as cut", in_mm(workbook["after_guard_setback"], units), setback["value"])
+        workbook.set("after_inner_guard_half", (answer["keep_mm"]["inner_half"] + 13) / MM[units])  # longer than its tube
+        workbook.calculate()
+        comparison.expect(what + ", a guard longer than its tube", workbook["after_guard_setback_result"], "WARN")
+        workbook.set("after_inner_guard_half", guards[0] / MM[units])
     for half in ("inner_half", "outer_half"):  # too long by all of the clearance
         workbook.set("after_" + half, (answer["keep_mm"][half] + clearance(answer)) / MM[units])
     workbook.calculate()

@@ -57,6 +57,7 @@ const std::array exceptions{
     Exception{"series", "a series without a cross", "series holds no cross"},
     Exception{"series", "a second limits", "a second limits;"},
     Exception{"series", "two yokes for one connection and joint, where one leaves out the joint", "a second yoke for"},
+    Exception{"job", "a closed length in another unit than stated", "(over three times the longest|under a fifth of the shortest) of series"},
     Exception{"series", "closed lengths that do not ascend", "is not more than what stands before it"},
     Exception{"series", "a pin-hole that is not beyond the seat", "is not beyond the seat"},
     Exception{"series", "a part that states what parts of its kind do not depend on", "such a part does not depend on it"},

@@ -171,6 +171,17 @@ TEST_CASE("a failed joint angle names its posture, and the turn up to which the 
     }
 }
 
+TEST_CASE("a trailed machine is not told to be lifted less, nor a mounted one to turn less")
+{
+    CHECK(says(worked(machine_job(turned_machine(50))).ways_out, "Limit the turn so that the joint at "));
+    Mounted machine = lifted_machine();
+    machine.input_tilt = support::angle(60);
+    CHECK(says(worked(machine_job(machine)).ways_out, "Limit the lift so that the joint at "));
+    Job both = machine_job(turned_machine(50));
+    both.fits.push_back(machine_job(machine).fits[0]);
+    CHECK(says(worked(both).ways_out, "Limit the turn or the lift so that the joint at "));
+}
+
 TEST_CASE("a lift that goes too high for the overlap says how high this shaft would serve")
 {
     Mounted machine = lifted_machine();

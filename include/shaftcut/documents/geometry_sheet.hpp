@@ -1,5 +1,5 @@
-// The operating lengths of a machine whose geometry is known: every extreme with its position, then the machine and its
-// shaft to scale and the curve of its lengths. The same drawings follow the checks in a cut sheet.
+// The operating lengths of a machine whose geometry is known: every extreme with its position, the dimensions that the job gave,
+// then the machine and its shaft to scale and the curve of its lengths. The same tables and drawings follow the checks in a cut sheet.
 //
 // A refused order's sheets show telescoping lengths only: no overlap after a cut, no limit that a cut sets.
 // Checked by its rectangles on worst cases (tests/documents/geometry_sheet_test.cpp).
@@ -15,6 +15,9 @@ namespace shaftcut {
 
 // The sheets in order. Throws FontFault. Some fit of the order must hold a machine's geometry.
 std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper);
+
+// The sheet of the first machine to scale, alone. Throws as draw_geometry_sheet().
+Page draw_machine_picture(const WorkOrder& order, Paper paper);
 
 // Title, author and date for the file, as cut_sheet_info().
 DocumentInfo geometry_sheet_info(const WorkOrder& order);

@@ -21,7 +21,7 @@
 namespace shaftcut {
 
 struct MeasuringForm {
-    std::optional<Series> series;          // nothing: for a shaft of any series or of none; both references to tick
+    std::optional<Series> series;          // nothing: for a shaft of any series or of none
     std::vector<std::string> connections;  // the catalogue's, by name
     Units units = Units::mm;               // of every length written in a box
     Length plus_minus;                     // what counts where none is written

@@ -20,7 +20,8 @@ struct MachineScene {
     InputShaft input;
     Vector pin;                      // of a trailed machine
     std::optional<Linkage> linkage;  // of a mounted one
-    Length length;                   // telescoping
+    Length length;                   // telescoping; an extreme's own where one occurs here, so that no paper has two figures for it
+    Toward rounds = Toward::nearest; // how that length is printed
     PerEach<End, Angle> angles;
 };
 

@@ -1,0 +1,61 @@
+// The work order's workbook as it is read from a printed sheet.
+#include <algorithm>
+
+#include "documents/workbook_parts.hpp"
+#include "oracle/base_jobs.hpp"
+#include "shaftcut/documents/work_order_workbook.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+std::vector<WorkOrder> all_orders()
+{
+    std::vector<WorkOrder> orders;
+    for (const BaseJob& base : base_jobs()) orders.push_back(worked(base, base.job));
+    return orders;
+}
+
+std::vector<std::string> texts_in(const WorkbookParts& parts)
+{
+    std::vector<std::string> texts;
+    for (const SheetPart& sheet : parts.sheets)
+        for (const auto& [reference, cell] : sheet.cells)
+            if (!cell.number) texts.push_back(cell.value);
+    return texts;
+}
+
+bool holds(const std::vector<std::string>& texts, const std::string& text)
+{
+    return std::any_of(texts.begin(), texts.end(), [&](const std::string& one) { return one.find(text) != std::string::npos; });
+}
+
+}  // namespace
+
+// A4 less the sheets' margins; Letter is wider. Arial's capitals are 0.716 of its size.
+TEST_CASE("the order's first sheet prints the cuts with capitals of 5 mm and the other lengths with 3.5 mm")
+{
+    for (const WorkOrder& order : all_orders()) {
+        INFO(order.order << ", " << unit_word(order.units));
+        const WorkbookParts parts = parts_of(workbook_of(order));
+        const SheetPart& sheet = parts.sheets[0];
+        const double scale = std::min(1.0, (210 - 2 * 0.55 * 25.4) / sheet.width);
+        const auto capitals = [&](const std::string& name) { return sheet.cells.at(*parts.order_cell(name)).points * 25.4 / 72 * 0.716 * scale; };
+        for (const char* name : {"cut_inner_tube", "cut_outer_tube", "cut_inner_guard", "cut_outer_guard"}) CHECK(capitals(name) >= 5);
+        for (const char* name : {"closed", "shortest", "inner_half", "keep_inner_half", "keep_outer_guard_half", "closed_after", "clearance", "overlap_turning"})
+            CHECK(capitals(name) >= 3.5);
+    }
+}
+
+TEST_CASE("a legend of results stands apart from them, and a tube's unit in brackets")
+{
+    for (const WorkOrder& order : all_orders()) {
+        const std::vector<std::string> texts = texts_in(parts_of(workbook_of(order)));
+        CHECK_FALSE(std::any_of(texts.begin(), texts.end(), [](const std::string& text) { return text.starts_with("WARN:"); }));
+        CHECK(holds(texts, "PASS: as asked. WARN: "));
+        CHECK(holds(texts, std::string(": guard tube (") + unit_word(order.units) + ")"));
+        CHECK_FALSE(holds(texts, ", in in"));
+    }
+}
