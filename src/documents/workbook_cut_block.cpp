@@ -10,17 +10,25 @@ constexpr int figure_column = 1, unit_column = 2, tolerance_column = 3, second_c
 
 bool inches(const WorkOrder& order) { return order.units == Units::in; }
 
-// Read at the saw from the printed sheet: capitals of at least 5 mm for a cut and 3.5 mm for other lengths. In inches the sheet is wider,
-// and printed smaller.
+// Read at the saw from the printed sheet: capitals of at least 5 mm for a cut and 3.5 mm for other lengths, even where another font
+// stands in for the workbook's and widens its columns, so that the sheet is printed smaller. In inches it is wider still.
 CellStyle of_a_cut(CellStyle style, const WorkOrder& order)
 {
-    style.points = inches(order) ? 25.5 : 21;
+    style.points = inches(order) ? 34.5 : 28;
     return style;
 }
 
 CellStyle large(CellStyle style, const WorkOrder& order)
 {
-    style.points = inches(order) ? 18 : 15;
+    style.points = inches(order) ? 24.2 : 19.5;
+    return style;
+}
+
+// A tolerance, which nobody saws by, has a narrow column.
+CellStyle of_a_tolerance()
+{
+    CellStyle style = style::figure();
+    style.points = 13;
     return style;
 }
 
@@ -100,7 +108,7 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
     const int number = (order.reading.shaft.halves[tube].end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
     sheet.put(0, std::to_string(number) + "  " + half_label(order, tube) + (guard ? ": guard" : ": tube"), style::label());
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
-    sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(large(style::figure(), order), order));
+    sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(of_a_tolerance(), order));
     if (inches(order)) {
         put(figure_column, sixteenths_expression(line.cut, Toward::nearest), now_in_sixteenths(line.cut_now, Toward::nearest), fractions(of_a_cut(style::great(), order), order));
         put(second_column, keep_if(sixteenths_expression(line.keep, Toward::down)), now_in_sixteenths(line.keep_now, Toward::down), fractions(kept, order));
@@ -204,7 +212,7 @@ void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
         sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
         const double plus_minus = in_units(line.plus_minus, order.units);
         sheet.put(tolerance_column, line.plus_minus_name.empty() ? CellContent(plus_minus) : CellContent(CellFormula{shown(line.plus_minus_name, order.units), now_shown(line.plus_minus, order.units)}),
-                  decimals(large(style::figure(), order), order));
+                  decimals(of_a_tolerance(), order));
         sheet.put(second_column, issued, large(style::figure(), order));
         sheet.put(words_column, line.measured, style::label());
         if (inches(order))

@@ -106,8 +106,8 @@ OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findi
 {
     OrderSheet made;
     const bool inches = order.units == Units::in;
-    std::vector<double> widths{25, 14, 8, 8, 11.5, 31};
-    if (inches) widths = {25, 20, 8, 9.5, 14, 25, 9.5, 9.5};
+    std::vector<double> widths{25, 16, 7.5, 7.5, 13, 31};
+    if (inches) widths = {23, 27, 7.5, 8, 20, 22, 8.5, 8.5};
     SheetBuilder sheet("Order", widths);
     add_heading(sheet, order);
     sheet.empty_row();

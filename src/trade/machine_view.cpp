@@ -58,6 +58,9 @@ void add_longest(MachineView& view, const GeometryReading& geometry)
     for (const Range range : all_ranges)
         if (ranges[range] && (!of || ranges[range]->longest.length > ranges[*of]->longest.length)) of = range;
     view.scenes.push_back(scene(std::string("Longest, ") + to_word(*of), geometry, ranges[*of]->longest.at));
+    // On a machine that does not move it is the shortest too.
+    view.scenes.back().length = ranges[*of]->longest.length;
+    view.scenes.back().rounds = longest_rounds;
 }
 
 Range furthest_turning(const Trailed& machine)

@@ -163,7 +163,8 @@ TEST_CASE("an extreme has one figure on every paper, drawing and line: the short
 {
     int told_apart = 0;
     for (const Case& one : cases()) {
-        if (one.order.units != Units::mm) continue;
+        // One that does not move has its shortest for its longest, and each is rounded its own way.
+        if (one.order.units != Units::mm || one.name == "does not move") continue;
         INFO(one.name);
         const std::string said = everything_said(one.order);
         const auto one_figure = [&](Length length, Toward right, Toward wrong) {

@@ -68,13 +68,12 @@ std::vector<CellFormat> formats_of(const pugi::xml_document& styles)
     return formats;
 }
 
-// A column's width is told in characters of 7 pixels, 96 to the inch.
 double width_of_columns(const pugi::xml_node& columns)
 {
     double characters = 0;
     for (const auto& column : columns.children("col"))
         characters += column.attribute("width").as_double() * (column.attribute("max").as_int() - column.attribute("min").as_int() + 1);
-    return characters * 7 * 25.4 / 96;
+    return characters;
 }
 
 SheetCell cell_of(const pugi::xml_node& node, const std::vector<CellFormat>& formats, const std::vector<std::string>& texts)

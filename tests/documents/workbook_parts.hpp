@@ -25,7 +25,7 @@ struct SheetPart {
     std::string paper;   // the format's number of the paper's size
     std::string header;
     bool one_page_wide = false;
-    double width = 0;    // of all columns, mm
+    double width = 0;    // of all columns, in characters
     std::map<std::string, SheetCell> cells;
     std::map<int, double> row_heights;  // points, by row number as people count them
     std::set<std::string> validated;  // cells with a rule

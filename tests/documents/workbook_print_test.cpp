@@ -34,15 +34,17 @@ bool holds(const std::vector<std::string>& texts, const std::string& text)
 
 }  // namespace
 
-// A4 less the sheets' margins; Letter is wider. Arial's capitals are 0.716 of its size.
+// A column is as many digits of the usual font wide, 11 points; LibreOffice without that font takes DejaVu Sans, whose digits are 0.636
+// of the size wide and its capitals 0.729 high. The page is A4 less the sheets' margins; Letter is wider.
 TEST_CASE("the order's first sheet prints the cuts with capitals of 5 mm and the other lengths with 3.5 mm")
 {
     for (const WorkOrder& order : all_orders()) {
         INFO(order.order << ", " << unit_word(order.units));
         const WorkbookParts parts = parts_of(workbook_of(order));
         const SheetPart& sheet = parts.sheets[0];
-        const double scale = std::min(1.0, (210 - 2 * 0.55 * 25.4) / sheet.width);
-        const auto capitals = [&](const std::string& name) { return sheet.cells.at(*parts.order_cell(name)).points * 25.4 / 72 * 0.716 * scale; };
+        constexpr double point = 25.4 / 72;
+        const double scale = std::min(1.0, (210 - 2 * 0.55 * 25.4) / (sheet.width * 11 * 0.636 * point));
+        const auto capitals = [&](const std::string& name) { return sheet.cells.at(*parts.order_cell(name)).points * point * 0.729 * scale; };
         for (const char* name : {"cut_inner_tube", "cut_outer_tube", "cut_inner_guard", "cut_outer_guard"}) CHECK(capitals(name) >= 5);
         for (const char* name : {"closed", "shortest", "inner_half", "keep_inner_half", "keep_outer_guard_half", "closed_after", "clearance", "overlap_turning"})
             CHECK(capitals(name) >= 3.5);
