@@ -29,6 +29,7 @@ CommonOptionTexts common_texts()
     texts.formats = "pdf,xlsx,json";
     texts.offered = "pdf, xlsx and json";
     texts.default_units = "an XML list's own, mm for CSV";
+    texts.units_of = "what is written and of lengths in CSV lists that name none";
     return texts;
 }
 
@@ -145,6 +146,8 @@ private:
 
     Outcome build(OrderList list, const Configuration& configuration, const BatchSaw& saw, Console& console) const
     {
+        Workshop workshop = configuration.workshop;
+        workshop.profile_stock = saw.profile_stock;  // what no bar of these is long enough for is refused
         const Units units = options_.units.value_or(list.units);
         BatchBuilder builder(list_name(), configuration.workshop.name, units);
         BatchJsonOutput json(options_, list_name(), console);
@@ -152,7 +155,7 @@ private:
         const std::size_t count = list.orders.size();
         for (; !list.orders.empty(); list.orders.pop_front()) {
             const BuildOrder& order = list.orders.front();
-            const BuildPlan plan = plan_build(order, configuration.catalogue, configuration.workshop, units);
+            const BuildPlan plan = plan_build(order, configuration.catalogue, workshop, units);
             if (!plan.built) outcome = std::max(outcome, Outcome::refused);
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
