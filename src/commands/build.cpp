@@ -162,7 +162,7 @@ private:
             outcome = std::max(outcome, hand_out_order(plan, console));
             show_progress(count - list.orders.size() + 1, count, console);
         }
-        Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
+        Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, workshop.saw.reusable_leftover, workshop.saw.least_cut, workshop.saw.plus_minus}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
         return std::max({outcome, hand_out_batch(batch, console), json.finish(batch.plans)});
     }

@@ -87,7 +87,8 @@ void add_longest_ways(std::vector<std::string>& ways, const BuildSetting& settin
 std::string closed_way(const BuildSetting& setting)
 {
     const Length beyond = setting.ordered.closed_at[setting.ordered.reference] - setting.ordered.shaft.closed.value;
-    const auto least = least_serving(setting.ordered.shaft.closed.value, longest_tried,
+    const BuildTrial longest = try_building(setting, setting.fit, longest_tried);
+    const auto least = least_serving(setting.ordered.shaft.closed.value, longest_tried - excess_over_bars(setting, *longest.lengths),
                                      [&](Length closed) { return lengths_serve(setting, try_building(setting, setting.fit, closed)); });
     if (!least) return "No closed length of series " + setting.series.name + " could be built as ordered.";
     const std::string from = !setting.ordered.has_wide_angle ? " between crosses" : setting.ordered.reference == Reference::outer_cross ? " from the outer cross" : " from the inner cross";

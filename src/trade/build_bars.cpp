@@ -115,11 +115,16 @@ std::vector<std::string> too_long_reasons(const BuildSetting& setting, const Bui
     return reasons;
 }
 
-std::string long_enough_way(const BuildSetting& setting, const BuiltLengths& lengths)
+Length excess_over_bars(const BuildSetting& setting, const BuiltLengths& lengths)
 {
     Length excess;
     for (const NeededTube& needed : too_long(setting, lengths)) excess = std::max(excess, needed.excess());
-    excess = round_up_to_step(excess, setting.saw.step_um);
+    return round_up_to_step(excess, setting.saw.step_um);
+}
+
+std::string long_enough_way(const BuildSetting& setting, const BuiltLengths& lengths)
+{
+    const Length excess = excess_over_bars(setting, lengths);
     const auto at_most = [&](Length length) { return figure_with_millimetres(length, setting.units, Toward::down); };
     const std::string start = "The longest bars known allow a ";
     if (!setting.order.closed)

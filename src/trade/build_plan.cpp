@@ -30,6 +30,7 @@ void fill_heading(BuildPlan& plan, const BuildSetting& setting)
     plan.has_wide_angle = setting.ordered.has_wide_angle;
     plan.fits = setting.fits;
     plan.fit = setting.fit;
+    plan.ordered_use = ordered_use(setting);
     plan.limits = setting.limits;
     plan.saw = setting.saw;
     plan.measuring_plus_minus = setting.workshop.measuring_plus_minus;
