@@ -26,10 +26,10 @@ struct Head {
     double width;
 };
 constexpr std::array heads{
-    Head{"Order", 14}, Head{"Verdict", 14}, Head{"Shafts", 8}, Head{"Closed is measured", 16}, Head{"Closed, mm", 9},
-    Head{"Inner half, mm", 9}, Head{"Outer half, mm", 9}, Head{"Inner tube, mm", 9}, Head{"Outer tube, mm", 9}, Head{"Inner guard tube, mm", 9},
-    Head{"Outer guard tube, mm", 9}, Head{"Pin hole, inner, mm", 7}, Head{"Pin hole, outer, mm", 7}, Head{"Pull to, working, mm", 9},
-    Head{"Pull to, turning, mm", 9}, Head{"Pull to, standing, mm", 9}, Head{"Due", 12}, Head{"Drive tubes, kg", 9}, Head{"Why not", 120},
+    Head{"Order", 11}, Head{"Verdict", 13}, Head{"Shafts", 7}, Head{"Closed measured at", 12}, Head{"Closed, mm", 8},
+    Head{"Inner half, mm", 8}, Head{"Outer half, mm", 8}, Head{"Inner tube, mm", 8}, Head{"Outer tube, mm", 8}, Head{"Inner guard tube, mm", 8},
+    Head{"Outer guard tube, mm", 8}, Head{"Pin hole, inner, mm", 6}, Head{"Pin hole, outer, mm", 6}, Head{"Pull to, working, mm", 8},
+    Head{"Pull to, turning, mm", 8}, Head{"Pull to, standing, mm", 9}, Head{"Due", 12}, Head{"Drive tubes, kg", 9}, Head{"Why not", 120},
     Head{"Customer", 28}, Head{"Machine", 28}, Head{"Shaft", 40}, Head{"Inner guard half, mm", 11}, Head{"Outer guard half, mm", 11},
     Head{"Closed to build to, mm", 11}, Head{"Of it outside the inner crosses, mm", 14}, Head{"Guard setback, mm", 11}, Head{"Shoulder, inner, mm", 11},
     Head{"Shoulder, outer, mm", 11}, Head{"Seat, inner, mm", 11}, Head{"Seat, outer, mm", 11}, Head{"Guard shoulder, inner, mm", 11},
@@ -42,8 +42,8 @@ Column of(Column inner, Tube tube) { return static_cast<Column>(inner + static_c
 
 std::string measured_words(const BatchLengths& built)
 {
-    if (!built.has_wide_angle) return "between the crosses";
-    return built.reference == Reference::outer_cross ? "from the OUTER cross" : "from the INNER cross";
+    if (!built.has_wide_angle) return "crosses";
+    return built.reference == Reference::outer_cross ? "OUTER cross" : "INNER cross";
 }
 
 // Lengths are whole micrometres and steps whole halves of one: 0.00925 and 0.00975 lie between the greatest difference that is
