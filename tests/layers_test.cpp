@@ -69,7 +69,7 @@ const std::vector<std::set<std::string>> trade_order{
     {"saw", "saw_bound_table", "saw_branch", "saw_cases", "saw_certificate", "saw_check_task", "saw_columns", "saw_finish", "saw_greedy", "saw_knapsack", "saw_master", "saw_mix",
      "saw_model", "saw_packer", "saw_search", "saw_tree"},
     {"saw_order"}, {"identify"}, {"quote"}, {"advice", "advice_parts", "advice_lengths", "advice_fittings", "advice_geometry"},
-    {"operations", "build_plan", "build_advice", "build_notes", "build_trial", "build_use"}, {"build_inputs"}, {"batch"}, {"work_order", "instructions", "instructions_machine"}};
+    {"operations", "build_plan", "build_advice", "build_bars", "build_notes", "build_trial", "build_use"}, {"build_inputs"}, {"batch"}, {"work_order", "instructions", "instructions_machine"}};
 
 std::size_t place_in_trade(const fs::path& path)
 {

@@ -18,7 +18,7 @@ std::string refusal_text(const SawTask& task, const SawRefusal& refusal)
     return text + (refusal.pieces.empty() ? "" : ")");
 }
 
-ProfilePlan plan_profile(const Batch& batch, ProfileTask task, double seconds, const std::optional<Length>& reusable, const InterruptWatch& interrupt, Console& console)
+ProfilePlan plan_profile(const Batch& batch, ProfileTask task, double seconds, const BatchSawing& sawing, const InterruptWatch& interrupt, Console& console)
 {
     ProfilePlan plan{task.profile, {}, {}};
     SawClock clock(seconds, console);
@@ -30,7 +30,7 @@ ProfilePlan plan_profile(const Batch& batch, ProfileTask task, double seconds, c
         plan.refusal = refusal_text(task.task, *refusal);
         return plan;
     }
-    const SawHeading heading{batch.name + ", " + task.profile, batch.owner, batch.units, reusable};
+    const SawHeading heading{batch.name + ", " + task.profile, batch.owner, batch.units, sawing.reusable, sawing.least_cut, sawing.plus_minus};
     plan.order = lay_out(heading, std::move(task.task), std::get<SawPlan>(std::move(outcome)), end, clock.seconds_taken());
     return plan;
 }
@@ -45,7 +45,7 @@ Batch plan_batch(Batch batch, const BatchSaw& saw, const BatchSawing& sawing, Co
     const InterruptWatch interrupt;
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         const double share = (sawing.seconds - all.seconds_taken()) / static_cast<double>(tasks.size() - i);
-        batch.plans.push_back(plan_profile(batch, std::move(tasks[i]), share, sawing.reusable, interrupt, console));
+        batch.plans.push_back(plan_profile(batch, std::move(tasks[i]), share, sawing, interrupt, console));
     }
     return batch;
 }

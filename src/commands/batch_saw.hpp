@@ -11,6 +11,7 @@ namespace shaftcut {
 struct BatchSawing {
     double seconds = 0;               // for all plans together; what one leaves, the next may use
     std::optional<Length> reusable;   // a leftover at least this long goes back to the rack
+    Length least_cut, plus_minus;     // the saw's
 };
 
 // The batch with its plans, and the profiles that have none for want of bars. Ctrl-C ends each search with its best plan so far.

@@ -30,6 +30,7 @@ CommonOptionTexts common_texts()
     texts.formats = "pdf,xlsx,json";
     texts.offered = "pdf, xlsx and json";
     texts.default_units = "an XML list's own, mm for CSV";
+    texts.units_of = "what is written and of lengths in CSV lists that name none";
     return texts;
 }
 
@@ -147,6 +148,8 @@ private:
 
     Outcome build(OrderList list, const Configuration& configuration, const BatchSaw& saw, Console& console) const
     {
+        Workshop workshop = configuration.workshop;
+        workshop.profile_stock = saw.profile_stock;  // what no bar of these is long enough for is refused
         const Units units = options_.units.value_or(list.units);
         BatchBuilder builder(list_name(), configuration.workshop.name, units);
         BatchJsonOutput json(options_, list_name(), console);
@@ -156,14 +159,14 @@ private:
         for (; !list.orders.empty(); list.orders.pop_front()) {
             if (interrupt.came()) return stopped(count - list.orders.size(), count, console);
             const BuildOrder& order = list.orders.front();
-            const BuildPlan plan = plan_build(order, configuration.catalogue, configuration.workshop, units);
+            const BuildPlan plan = plan_build(order, configuration.catalogue, workshop, units);
             if (!plan.built) outcome = std::max(outcome, Outcome::refused);
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
             outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
             show_progress(count - list.orders.size() + 1, count, console);
         }
-        Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, configuration.workshop.saw.reusable_leftover}, console);
+        Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, workshop.saw.reusable_leftover, workshop.saw.least_cut, workshop.saw.plus_minus}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
         return std::max({outcome, hand_out_batch(batch, console), json.finish(batch.plans)});
     }

@@ -66,7 +66,7 @@ po::options_description listing_options(CommonOptionTexts& texts)
     po::options_description described("Options");
     described.add_options()
         ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: the installed one)")
-        ("units", po::value(&texts.units)->value_name("mm|in"), ("units of what is written (default: " + texts.default_units + ")").c_str())
+        ("units", po::value(&texts.units)->value_name("mm|in"), ("units of " + texts.units_of + " (default: " + texts.default_units + ")").c_str())
         ("help", "say this")
         ("version", "say what this program is and what it was built with");
     return described;

@@ -29,6 +29,7 @@ CommonOptionTexts common_texts()
 {
     CommonOptionTexts texts;
     texts.default_units = "mm";
+    texts.units_of = "what is written and of lengths in the lists that name none";
     return texts;
 }
 
@@ -148,7 +149,7 @@ private:
         }
         clock.clear();
         if (const auto* refusal = std::get_if<SawRefusal>(&outcome)) return refuse(*refusal, pieces, console);
-        const SawHeading heading{list_name(), workshop.name, options_.units(), workshop.saw.reusable_leftover};
+        const SawHeading heading{list_name(), workshop.name, options_.units(), workshop.saw.reusable_leftover, workshop.saw.least_cut, workshop.saw.plus_minus};
         return hand_out_plan(lay_out(heading, std::move(task), std::get<SawPlan>(std::move(outcome)), end, clock.seconds_taken()), console);
     }
 

@@ -16,6 +16,8 @@ using cut_sheet::Spacing;
 
 // "3 shafts alike", "1 shaft".
 std::string count_words(const BuildPlan& plan);
+// "OUTER crosses", "INNER cross" of the joint that has two, "crosses" where none has.
+std::string cross_words(const BuildPlan& plan, Reference reference);
 // "860 mm", in inches with the millimetres beside.
 std::string length_text(const BuildPlan& plan, Length length, Toward toward = Toward::nearest);
 // Of a tube as its half's name: "TRACTOR END".
@@ -24,7 +26,8 @@ bool is_wide_angle(const BuildPlan& plan, End end);
 
 Blocks part_blocks(const BuildPlan& plan, Spacing spacing);       // to fetch, for all shafts of the order
 Blocks operation_blocks(const BuildPlan& plan, Spacing spacing);  // in order, to tick
-Blocks check_blocks(const BuildPlan& plan, Spacing spacing);
+Blocks warning_blocks(const BuildPlan& plan, Spacing spacing);    // bold; empty where nothing warns
+Blocks check_blocks(const BuildPlan& plan, Spacing spacing);      // a line each: those that passed or failed, and what was not checked
 Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
 Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be
 
@@ -36,8 +39,11 @@ double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan);
 double draw_shaft(Canvas& canvas, Rect room, const BuildPlan& plan);
 double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan);
 
-// The boxes to write in: control lengths of a shaft that is built, who did it, when, and a signature.
+// The boxes to write in: control lengths of a shaft that is built, who did it, when, and a signature. The closed length of each of a
+// few shafts alike has its box; those of more stand on a sheet of their own.
 void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan);
-inline constexpr double entries_height = 10;
+double entries_height(const BuildPlan& plan);
+// The boxes for the closed lengths of the shafts that draw_entries() has none for; nothing where it has them all.
+void draw_more_entries(cut_sheet::Sheets& sheets, const BuildPlan& plan);
 
 }  // namespace shaftcut::assembly_sheet

@@ -27,7 +27,7 @@ Rect draw_foot(cut_sheet::Sheets& sheets, const BuildPlan& plan)
 {
     Canvas& canvas = sheets.canvas();
     const Rect room = sheets.room();
-    const double entries = room.bottom() - entries_height;
+    const double entries = room.bottom() - entries_height(plan);
     const Block cautions = cut_sheet::caution_block(plan.cautions, Spacing::close);
     const double height = cut_sheet::height_of(canvas, room.width, cautions) + cut_sheet::between_lists;
     cut_sheet::place(canvas, {room.x, entries - height, room.width, height}, {cautions});
@@ -43,10 +43,12 @@ bool fits(const Canvas& canvas, Rect column, const Blocks& blocks)
     return cut_sheet::place(trial, column, blocks).next == blocks.size();
 }
 
-// The lists in two columns, what to fetch on the left and what to do on the right if that can be; else one list that runs on.
+// The lists in two columns, what to fetch on the left and what to do on the right if that can be; what has no room there follows on
+// another sheet.
 struct Columns {
     Blocks left, right;
-    bool runs_on = false;
+    bool runs_on = false;  // one list: the left column's goes on in the right one
+    Blocks rest{};
 };
 
 Blocks joined(std::initializer_list<Blocks> lists)
@@ -56,19 +58,81 @@ Blocks joined(std::initializer_list<Blocks> lists)
     return blocks;
 }
 
+struct Lists {
+    Blocks parts, operations, warnings, checks, notes;
+};
+
+Lists lists_of(const BuildPlan& plan, Spacing spacing)
+{
+    return {part_blocks(plan, spacing), operation_blocks(plan, spacing), warning_blocks(plan, spacing), check_blocks(plan, spacing), note_blocks(plan, spacing)};
+}
+
+// Whether one list has room in both columns, running on from the left one.
+bool fits_running_on(const Canvas& canvas, Rect left, Rect right, const Blocks& all)
+{
+    Canvas trial = canvas;
+    return fits(canvas, right, cut_sheet::remaining(all, cut_sheet::place(trial, left, all).next));
+}
+
+// The two columns of one sheet, and for a list that runs on its left one.
+using Pair = std::pair<Blocks, Blocks>;
+
+std::optional<Columns> first_that_fits(const Canvas& canvas, Rect left, Rect right, const std::vector<Pair>& pairs, const std::vector<Blocks>& running)
+{
+    for (const auto& [first, second] : pairs)
+        if (fits(canvas, left, first) && fits(canvas, right, second)) return Columns{first, second};
+    for (const Blocks& all : running)
+        if (fits_running_on(canvas, left, right, all)) return Columns{all, {}, true};
+    return std::nullopt;
+}
+
+std::optional<Columns> on_one_sheet(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
+{
+    const auto& [parts, operations, warnings, checks, notes] = lists;
+    return first_that_fits(canvas, left, right,
+                           {{joined({parts, warnings, checks, notes}), operations}, {joined({parts, warnings, checks}), joined({operations, notes})},
+                            {joined({parts, warnings}), joined({operations, checks, notes})}, {parts, joined({operations, warnings, checks, notes})}},
+                           {joined({parts, operations, warnings, checks, notes}), joined({parts, warnings, checks, operations, notes}), joined({parts, notes, operations, warnings, checks})});
+}
+
+// At the bench parts and work are what counts, and the warnings.
+std::optional<Columns> work_and_warnings(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
+{
+    const auto& [parts, operations, warnings, checks, notes] = lists;
+    return first_that_fits(canvas, left, right, {{joined({parts, warnings}), operations}, {parts, joined({operations, warnings})}},
+                           {joined({parts, operations, warnings}), joined({parts, warnings, operations}), joined({warnings, parts, operations})});
+}
+
+std::optional<Columns> work_alone(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
+{
+    return first_that_fits(canvas, left, right, {{lists.parts, lists.operations}}, {joined({lists.parts, lists.operations})});
+}
+
 Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan& plan)
 {
-    for (const Spacing spacing : {Spacing::close, Spacing::closest}) {
-        const Blocks operations = operation_blocks(plan, spacing), parts = part_blocks(plan, spacing), checks = check_blocks(plan, spacing), notes = note_blocks(plan, spacing);
-        for (const auto& [first, second] : {std::pair{joined({parts, checks, notes}), operations}, std::pair{joined({parts, checks}), joined({operations, notes})},
-                                            std::pair{parts, joined({operations, checks, notes})}})
-            if (fits(canvas, left, first) && fits(canvas, right, second)) return {first, second};
-        for (const Blocks& all : {joined({parts, operations, checks, notes}), joined({parts, checks, operations, notes}), joined({parts, notes, operations, checks})}) {
-            Canvas trial = canvas;
-            if (fits(canvas, right, cut_sheet::remaining(all, cut_sheet::place(trial, left, all).next))) return {all, {}, true};
+    const Lists usual = lists_of(plan, Spacing::usual), close = lists_of(plan, Spacing::close);
+    for (const Lists& lists : {usual, close})
+        if (auto columns = on_one_sheet(canvas, left, right, lists)) return *columns;
+    right.height -= continued_line;
+    for (const Lists& lists : {usual, close})
+        if (auto columns = work_and_warnings(canvas, left, right, lists)) {
+            columns->rest = joined({usual.checks, usual.notes});
+            return *columns;
         }
-    }
-    return {joined({part_blocks(plan, Spacing::close), operation_blocks(plan, Spacing::close), check_blocks(plan, Spacing::close), note_blocks(plan, Spacing::close)}), {}, true};
+    const Blocks rest = joined({usual.warnings, usual.checks, usual.notes});
+    for (const Lists& lists : {usual, close})
+        if (auto columns = work_alone(canvas, left, right, lists)) {
+            columns->rest = rest;
+            return *columns;
+        }
+    return {joined({close.parts, close.operations}), {}, true, rest};
+}
+
+void say_continued(cut_sheet::Sheets& sheets, Rect column)
+{
+    sheets.canvas().begin(Part::paragraph);
+    sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, "▼ continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
+    sheets.next();
 }
 
 void draw_lists(cut_sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
@@ -80,14 +144,13 @@ void draw_lists(cut_sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
     const Columns columns = columns_of(canvas, left, right, plan);
     const std::size_t next = cut_sheet::place(canvas, left, columns.left).next;
     const Blocks beside = columns.runs_on ? cut_sheet::remaining(columns.left, next) : columns.right;
-    const bool continued = !fits(canvas, right, beside);
+    const bool continued = !columns.rest.empty() || !fits(canvas, right, beside);
     if (continued) right.height -= continued_line;
-    const std::size_t rest = cut_sheet::place(canvas, right, beside).next;
+    const std::size_t drawn = cut_sheet::place(canvas, right, beside).next;
     if (!continued) return;
-    canvas.begin(Part::paragraph);
-    canvas.text({right.x, right.bottom() + continued_line - 1.2}, "▼ continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
-    sheets.next();
-    sheets.flow(beside, rest);
+    say_continued(sheets, right);
+    sheets.flow(beside, drawn);
+    sheets.flow(columns.rest);
 }
 
 void draw_work(cut_sheet::Sheets& sheets, const BuildPlan& plan)
@@ -104,13 +167,12 @@ void draw_refusal(cut_sheet::Sheets& sheets, const BuildPlan& plan)
     sheets.move_to(draw_refused(sheets.canvas(), {sheets.room().x, sheets.y() - 0.5, sheets.room().width, 0}));
     const Rect between = draw_foot(sheets, plan);
     Blocks blocks = refusal_blocks(plan);
-    append(blocks, check_blocks(plan, Spacing::close));
+    append(blocks, joined({warning_blocks(plan, Spacing::usual), check_blocks(plan, Spacing::usual)}));
     const bool continued = !fits(sheets.canvas(), between, blocks);
     const Rect column{between.x, between.y, between.width, between.height - (continued ? continued_line : 0)};
     const std::size_t rest = cut_sheet::place(sheets.canvas(), column, blocks).next;
     if (!continued) return;
-    sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, "▼ continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
-    sheets.next();
+    say_continued(sheets, column);
     sheets.flow(blocks, rest);
 }
 
@@ -125,6 +187,7 @@ std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper)
     cut_sheet::Sheets sheets(fonts, heading, paper);
     if (plan.built) draw_work(sheets, plan);
     else draw_refusal(sheets, plan);
+    draw_more_entries(sheets, plan);
     const Blocks in_full = cut_sheet::long_field_blocks(sheets.canvas(), heading);
     if (!in_full.empty() && sheets.count() == 1) sheets.next();
     sheets.flow(in_full);

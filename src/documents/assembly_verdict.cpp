@@ -1,20 +1,52 @@
 // Whether to build, in the largest words on the sheet, and what the finished shaft may be used for.
+#include <array>
+
 #include "assembly_parts.hpp"
 
 namespace shaftcut::assembly_sheet {
 namespace {
 
-std::string use_text(const BuildPlan& plan)
+constexpr double heads_height = 4.4, row_height = 5.6, above_head = 3.2, above_figure = 4.5, inset = 1.5;
+constexpr std::size_t columns = 5;
+constexpr std::array<double, columns> shares{43, 34, 34, 34, 34};
+using Row = std::array<std::string, columns>;
+
+std::string from_words(const BuildPlan& plan)
+{
+    if (!plan.has_wide_angle) return "between crosses";
+    return plan.reference == Reference::outer_cross ? "from the OUTER cross" : "from the INNER cross";
+}
+
+std::string at_reference(const BuildPlan& plan, const std::optional<AtEither>& length, Toward toward, const char* otherwise)
+{
+    return length ? figure_with_unit((*length)[plan.reference], plan.units, toward) : otherwise;
+}
+
+// What is ordered, the way round that keeps it safe to compare with the row below.
+Row ordered_row(const BuildPlan& plan)
+{
+    if (plan.ordered_closed) return {"Ordered", "closed " + length_text(plan, plan.ordered_closed->length), "", "", ""};
+    Row row{"Ordered", at_reference(plan, plan.ordered_use.shortest, Toward::down, "—")};
+    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, plan.ordered_use.longest[range], Toward::up, "—");
+    return row;
+}
+
+Row finished_row(const BuildPlan& plan)
 {
     const UseRange& use = plan.built->use;
-    std::string text = "Pull to at most:";
-    for (const Range range : all_ranges) {
-        const auto& longest = use.longest[range];
-        text += (range == Range::working ? " " : " · ") + std::string(to_word(range)) + " " + (longest ? figure_with_unit((*longest)[plan.reference], plan.units, Toward::down) : "NOT AT ALL");
+    Row row{"This shaft allows", at_reference(plan, use.shortest, Toward::up, "")};
+    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, use.longest[range], Toward::down, "NOT AT ALL");
+    return row;
+}
+
+void draw_row(Canvas& canvas, Point left, double width, const Row& row, Lettering letters)
+{
+    double all = 0, x = left.x;
+    for (const double share : shares) all += share;
+    for (std::size_t column = 0; column < columns; ++column) {
+        if (!row[column].empty()) canvas.text({x + inset, left.y}, row[column], column == 0 && letters.cap_height > lettering::note.cap_height ? lettering::strong : letters);
+        x += width * shares[column] / all;
     }
-    text += "; push to no less than " + figure_with_unit(use.shortest[plan.reference], plan.units, Toward::up);
-    if (!plan.has_wide_angle) return text + ".";
-    return text + (plan.reference == Reference::outer_cross ? " (OUTER cross)." : " (INNER cross).");
 }
 
 }  // namespace
@@ -31,12 +63,16 @@ double draw_refused(Canvas& canvas, Rect room)
 
 double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
-    canvas.begin(Part::paragraph);
-    const std::string text = use_text(plan);
-    constexpr double line = 5.2, most_narrowed = 0.72;
-    if (most_narrowed * canvas.width_of(text, lettering::figure) > room.width) return canvas.paragraph(Point{room.x, room.y}, room.width, text, lettering::figure);
-    canvas.fitted({room.x, room.y + 4}, room.width, text, lettering::figure);
-    return room.y + line;
+    canvas.begin(Part::table);
+    draw_row(canvas, {room.x, room.y + above_head}, room.width, {from_words(plan), "shortest", "longest working", "longest turning", "longest standing"}, lettering::note);
+    double y = room.y + heads_height;
+    for (const auto& [row, letters] : {std::pair{ordered_row(plan), lettering::figure}, std::pair{finished_row(plan), lettering::name}}) {
+        canvas.line({room.x, y}, {room.right(), y}, pen::axis);
+        draw_row(canvas, {room.x, y + above_figure}, room.width, row, letters);
+        y += row_height;
+    }
+    canvas.line({room.x, y}, {room.right(), y}, pen::axis);
+    return y + 0.6;
 }
 
 }  // namespace shaftcut::assembly_sheet

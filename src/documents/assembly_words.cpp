@@ -18,24 +18,13 @@ std::string made_text(const BuildPlan& plan, const Check& check)
     return spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass") + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
 }
 
-bool has_figure(const Check& check) { return check.value || check.worst || check.limit; }
-
-// Those with a figure, and those that failed.
+// Those that passed or failed, a line each.
 std::vector<std::string> made_texts(const BuildPlan& plan)
 {
     std::vector<std::string> texts;
     for (const Check& check : plan.checks)
-        if (check.result == CheckResult::fail || (check.result == CheckResult::pass && has_figure(check))) texts.push_back(made_text(plan, check));
+        if (check.result == CheckResult::fail || check.result == CheckResult::pass) texts.push_back(made_text(plan, check));
     return texts;
-}
-
-// Those that passed without a figure, on one line.
-std::string plain_passes(const BuildPlan& plan)
-{
-    std::string names;
-    for (const Check& check : plan.checks)
-        if (check.result == CheckResult::pass && !has_figure(check)) names += (names.empty() ? "" : ", ") + spoken(check.id);
-    return names;
 }
 
 // A list under its heading, all of one spacing.
@@ -45,16 +34,6 @@ struct List {
 
     List(const std::string& heading, Spacing spacing_of_all) : spacing(spacing_of_all), blocks{{Lead::heading, heading, false, spacing_of_all}} {}
     void add(Lead lead, const std::string& text, bool strong = false) { blocks.push_back({lead, text, strong, spacing}); }
-    // A line each, or where room is short all in one paragraph.
-    void add_lines(const std::vector<std::string>& texts)
-    {
-        std::string run;
-        for (const std::string& text : texts) {
-            if (spacing != Spacing::closest) add(Lead::none, text);
-            run += (run.empty() ? "" : " · ") + text;
-        }
-        if (spacing == Spacing::closest && !run.empty()) add(Lead::none, run);
-    }
 };
 
 // A part of one name with all its places.
@@ -97,6 +76,13 @@ std::string count_words(const BuildPlan& plan) { return plan.count == 1 ? "1 sha
 
 bool is_wide_angle(const BuildPlan& plan, End end) { return plan.ordered.ends[end].joint == JointKind::wide_angle; }
 
+std::string cross_words(const BuildPlan& plan, Reference reference)
+{
+    if (!plan.has_wide_angle) return "crosses";
+    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
+    return std::string(reference == Reference::outer_cross ? "OUTER" : "INNER") + (both ? " crosses" : " cross of the wide-angle joint");
+}
+
 std::string length_text(const BuildPlan& plan, Length length, Toward toward) { return figure_with_millimetres(length, plan.units, toward); }
 
 std::string end_name(End end) { return end == End::tractor ? "TRACTOR END" : "IMPLEMENT END"; }
@@ -116,16 +102,19 @@ Blocks operation_blocks(const BuildPlan& plan, Spacing spacing)
     return list.blocks;
 }
 
+Blocks warning_blocks(const BuildPlan& plan, Spacing spacing)
+{
+    List list("Warnings", spacing);
+    for (const Check& check : plan.checks)
+        if (check.result == CheckResult::warn) list.add(Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, true);
+    return list.blocks.size() > 1 ? list.blocks : Blocks();
+}
+
 Blocks check_blocks(const BuildPlan& plan, Spacing spacing)
 {
-    List list("Checks on the finished shaft", spacing);
-    for (const Check& check : plan.checks)
-        if (check.result == CheckResult::warn) list.add(Lead::bullet, "WARNING, " + spoken(check.id) + ": " + check.says, spacing != Spacing::closest);
-    std::vector<std::string> texts = made_texts(plan);
-    const std::string passes = plain_passes(plan);
-    if (!passes.empty()) texts.push_back("pass: " + passes);
-    for (const std::string& text : not_made_texts(plan)) texts.push_back(text);
-    list.add_lines(texts);
+    List list(plan.built ? "Checks on the finished shaft" : "What was checked", spacing);
+    for (const std::string& text : made_texts(plan)) list.add(Lead::none, text);
+    for (const std::string& text : not_made_texts(plan)) list.add(Lead::none, text);
     return list.blocks;
 }
 
@@ -133,8 +122,7 @@ Blocks note_blocks(const BuildPlan& plan, Spacing spacing)
 {
     if (plan.notes.empty()) return {};
     List list("Notes", spacing);
-    for (const std::string& note : plan.notes) list.add(Lead::bullet, (spacing == Spacing::closest ? "Note: " : "") + note);
-    if (spacing == Spacing::closest) list.blocks.erase(list.blocks.begin());  // the word in front tells it
+    for (const std::string& note : plan.notes) list.add(Lead::bullet, note);
     return list.blocks;
 }
 

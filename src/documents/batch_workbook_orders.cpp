@@ -12,11 +12,12 @@ namespace {
 using workbook::SheetBuilder;
 namespace style = workbook::style;
 
-// What is printed comes first; then who it is for, and the inputs.
+// What is needed at the bench comes first and is printed, few enough columns for letters of 2 mm on a landscape sheet; then what is read
+// on the screen, and the inputs.
 enum Column {
-    order, verdict, count, due, measured, closed, half, half_outer, blank, blank_outer, guard_blank, guard_blank_outer, pin_hole, pin_hole_outer, working, turning,
-    standing, mass, reasons,
-    customer, machine, shaft, guard_half, guard_half_outer,
+    order, verdict, count, measured, closed, half, half_outer, blank, blank_outer, guard_blank, guard_blank_outer, pin_hole, pin_hole_outer, working, turning,
+    standing,
+    due, mass, reasons, customer, machine, shaft, guard_half, guard_half_outer,
     ordered, beyond, setback, shoulder, shoulder_outer, seat, seat_outer, guard_shoulder, guard_shoulder_outer, guard_seat, guard_seat_outer
 };
 
@@ -25,24 +26,24 @@ struct Head {
     double width;
 };
 constexpr std::array heads{
-    Head{"Order", 14}, Head{"Verdict", 14}, Head{"Shafts", 8}, Head{"Due", 12}, Head{"Closed is measured", 21}, Head{"Closed, mm", 10},
-    Head{"Inner half, mm", 10}, Head{"Outer half, mm", 10}, Head{"Inner tube, mm", 10}, Head{"Outer tube, mm", 10}, Head{"Inner guard tube, mm", 10},
-    Head{"Outer guard tube, mm", 10}, Head{"Pin hole, inner, mm", 9}, Head{"Pin hole, outer, mm", 9}, Head{"Pull to, working, mm", 10},
-    Head{"Pull to, turning, mm", 10}, Head{"Pull to, standing, mm", 10}, Head{"Drive tubes, kg", 9}, Head{"Why not", 46},
+    Head{"Order", 11}, Head{"Verdict", 13}, Head{"Shafts", 7}, Head{"Closed measured at", 12}, Head{"Closed, mm", 8},
+    Head{"Inner half, mm", 8}, Head{"Outer half, mm", 8}, Head{"Inner tube, mm", 8}, Head{"Outer tube, mm", 8}, Head{"Inner guard tube, mm", 8},
+    Head{"Outer guard tube, mm", 8}, Head{"Pin hole, inner, mm", 6}, Head{"Pin hole, outer, mm", 6}, Head{"Pull to, working, mm", 8},
+    Head{"Pull to, turning, mm", 8}, Head{"Pull to, standing, mm", 9}, Head{"Due", 12}, Head{"Drive tubes, kg", 9}, Head{"Why not", 120},
     Head{"Customer", 28}, Head{"Machine", 28}, Head{"Shaft", 40}, Head{"Inner guard half, mm", 11}, Head{"Outer guard half, mm", 11},
     Head{"Closed to build to, mm", 11}, Head{"Of it outside the inner crosses, mm", 14}, Head{"Guard setback, mm", 11}, Head{"Shoulder, inner, mm", 11},
     Head{"Shoulder, outer, mm", 11}, Head{"Seat, inner, mm", 11}, Head{"Seat, outer, mm", 11}, Head{"Guard shoulder, inner, mm", 11},
     Head{"Guard shoulder, outer, mm", 11}, Head{"Guard seat, inner, mm", 11}, Head{"Guard seat, outer, mm", 11}};
 constexpr int title_rows = 4, first_row = title_rows + 1;
-constexpr double longest_input = workbook::longest_input(Units::mm), line_points = 12.5, characters_of_reasons = 46;
+constexpr double longest_input = workbook::longest_input(Units::mm), line_points = 12.5, characters_of_reasons = 120, most_points_of_reasons = 4 * line_points;
 
 // The column of the outer tube stands behind the inner one's.
 Column of(Column inner, Tube tube) { return static_cast<Column>(inner + static_cast<int>(tube)); }
 
 std::string measured_words(const BatchLengths& built)
 {
-    if (!built.has_wide_angle) return "between the crosses";
-    return built.reference == Reference::outer_cross ? "from the OUTER cross" : "from the INNER cross";
+    if (!built.has_wide_angle) return "crosses";
+    return built.reference == Reference::outer_cross ? "OUTER cross" : "INNER cross";
 }
 
 // Lengths are whole micrometres and steps whole halves of one: 0.00925 and 0.00975 lie between the greatest difference that is
@@ -88,7 +89,8 @@ private:
     {
         std::string text;
         for (const std::string& reason : order_.reasons) text += (text.empty() ? "" : " ") + reason;
-        made_.points = std::min(400.0, line_points * (2 + static_cast<double>(text.size()) / characters_of_reasons));
+        made_.points = std::min(most_points_of_reasons, line_points * (2 + static_cast<double>(text.size()) / characters_of_reasons));
+        put(measured, std::string("see its own sheet"), style::label());
         put(reasons, text, style::label());
     }
 
@@ -207,14 +209,14 @@ NamedSheet orders_sheet(const Batch& batch, const std::string& footer)
     sheet.end_row();
     sheet.empty_row();
     for (std::size_t column = 0; column < heads.size(); ++column) sheet.put(static_cast<int>(column), std::string(heads[column].title), style::table_head());
-    sheet.end_row(40);
+    sheet.end_row(52);
     made.sheet = sheet.take("&L&9Batch&R&9Orders", footer, first_row);
     const int end = first_row + static_cast<int>(batch.orders.size());
     for (int column = ordered; column <= guard_seat_outer; ++column)
         made.sheet.rules.push_back({first_row, column, 0, longest_input, {}, "A length in millimetres, 0 to 100000.", end - first_row});
     made.sheet.rules.push_back({first_row, count, 0, most_shafts_of_an_order, {}, "A number of shafts.", end - first_row});
     made.sheet.landscape = true;
-    made.sheet.printed_columns = reasons + 1;
+    made.sheet.printed_columns = standing + 1;
     made.sheet.rows_begin = first_row;
     made.sheet.rows_end = end;
     made.sheet.make_row = [&batch](int row) { return RowMaker(batch.orders[static_cast<std::size_t>(row - first_row)], row).run(); };

@@ -54,7 +54,7 @@ void add_profile(SheetBuilder& sheet, const ProfilePlan& plan)
     sheet.empty_row(9);
     add_text(sheet, plan.profile, style::section());
     if (!plan.order) return add_text(sheet, "NO PLAN: " + plan.refusal, style::sentence());
-    add_text(sheet, fetch_text(*plan.order) + ". Cost " + cost_figure(plan.order->plan.cost) + ", " + bound_sentence(plan.order->plan) + ".", style::small());
+    add_text(sheet, fetch_text(*plan.order) + ". " + cost_words(*plan.order) + "; " + bound_sentence(plan.order->plan) + ".", style::small());
     saw_workbook::put_bar_heads(sheet, plan.order->units);
     saw_workbook::put_bars(sheet, *plan.order);
 }

@@ -1,10 +1,10 @@
 #include "shaftcut/documents/build_documents.hpp"
 
 #include "shaftcut/documents/assembly_sheet.hpp"
+#include "shaftcut/documents/batch_saw_sheets.hpp"
 #include "shaftcut/documents/batch_workbook.hpp"
 #include "shaftcut/documents/cairo_pages.hpp"
 #include "shaftcut/documents/labels_sheet.hpp"
-#include "shaftcut/documents/saw_sheet.hpp"
 
 namespace shaftcut {
 namespace {
@@ -15,16 +15,9 @@ std::string workbook_name(const std::string& name) { return name + "-batch.xlsx"
 
 void add_saw_plans(std::vector<Document>& documents, const Batch& batch, Paper paper)
 {
-    std::vector<Page> pages;
-    const SawOrder* first = nullptr;
-    for (const ProfilePlan& plan : batch.plans) {
-        if (!plan.order) continue;
-        if (!first) first = &*plan.order;
-        for (Page& page : draw_saw_sheet(*plan.order, paper)) pages.push_back(std::move(page));
-    }
-    if (!first) return;
-    DocumentInfo info = saw_sheet_info(*first);
-    info.title = "Saw plans " + batch.name;
+    const std::vector<Page> pages = draw_batch_saw_sheets(batch, paper);
+    if (pages.empty()) return;
+    const DocumentInfo info{"Saw plans " + batch.name, batch.owner.empty() ? "shaftcut" : batch.owner, "Bars, pieces in cutting order and stops", "en", "2000-01-01"};
     documents.push_back({saw_plan_name(batch.name), pdf_of(pages, info)});
 }
 

@@ -11,12 +11,8 @@ constexpr double margin = 10, indent = 5, after_close = 0.15, after_block = 0.45
 
 Lettering lettering_of(const Block& block)
 {
-    if (block.lead == Lead::heading) return block.spacing == Spacing::usual ? lettering::name : block.spacing == Spacing::close ? lettering::close_name : lettering::close_strong;
-    switch (block.spacing) {
-    case Spacing::closest: return block.strong ? lettering::closest_strong : lettering::closest_note;
-    case Spacing::close: return block.strong ? lettering::close_strong : lettering::close_note;
-    case Spacing::usual: break;
-    }
+    if (block.lead == Lead::heading) return block.spacing == Spacing::usual ? lettering::name : lettering::close_name;
+    if (block.spacing == Spacing::close) return block.strong ? lettering::close_strong : lettering::close_note;
     return block.strong ? lettering::strong : lettering::note;
 }
 

@@ -60,7 +60,7 @@ Heading heading_of(const WorkOrder& order, const std::string& type);
 // A paragraph of the running text.
 enum class Lead { heading, tick, bullet, none };
 // How near letters and lines are to one another: nearer on a sheet that holds much else.
-enum class Spacing { usual, close, closest };
+enum class Spacing { usual, close };
 struct Block {
     Lead lead = Lead::none;
     std::string text;

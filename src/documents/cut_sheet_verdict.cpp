@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "cut_sheet_parts.hpp"
+#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -29,11 +30,11 @@ std::string closed_words(const WorkOrder& order, const PerEach<Reference, Length
 // "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm, INNER crosses": what the steps refer to.
 std::string positions_words(const WorkOrder& order)
 {
-    std::string text = order.fit.shortest ? "Shortest " + printed(order, order.fit.shortest->value, Toward::down) + ", longest " : "Longest ";
+    std::string text = order.fit.shortest ? "Shortest " + printed(order, order.fit.shortest->value, shortest_rounds) + ", longest " : "Longest ";
     std::string between;
     for (const Range range : all_ranges)
         if (const auto& length = order.fit.longest[range]) {
-            text += between + to_word(range) + " " + printed(order, length->value, Toward::up);
+            text += between + to_word(range) + " " + printed(order, length->value, longest_rounds);
             between = ", ";
         }
     return text + (order.reading.has_wide_angle ? ", INNER crosses" : "");

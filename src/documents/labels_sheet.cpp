@@ -48,13 +48,13 @@ std::string of_all(const Label& label, std::int64_t count) { return std::to_stri
 struct Notes {
     Lettering plain, strong;
 };
-constexpr Notes close{lettering::close_note, lettering::close_strong}, closest{lettering::closest_note, lettering::closest_strong};
+constexpr Notes close{{2.5, Weight::regular, 0.75, 1.4}, {2.5, Weight::bold, 0.75, 1.4}}, closest{{2.5, Weight::regular, 0.63, 1.4}, {2.5, Weight::bold, 0.63, 1.4}};
 
 // The order's number, which may have 40 signs.
 double draw_order(Canvas& canvas, Rect room, const std::string& order)
 {
     const bool large = canvas.width_of(order, lettering::name) <= room.width;
-    return canvas.paragraph({room.x, room.y}, room.width, order, large ? lettering::name : lettering::closest_strong);
+    return canvas.paragraph({room.x, room.y}, room.width, order, large ? lettering::name : closest.strong);
 }
 
 // The y below what is drawn.
@@ -66,7 +66,7 @@ double draw_piece(Canvas& canvas, Rect room, const Label& label, Units units, co
     canvas.fitted({room.x, y + 13.6}, room.width, saw_figure(piece.length, units) + " " + unit_word(units), to_saw);
     y += 15.8;
     const std::string end = std::string(to_word(piece.end)) + " end" + (piece.sawn ? "" : ", made to length") + ", no. " + of_all(label, piece.count);
-    const std::string hole = piece.pin_hole ? "pin hole " + figure_with_unit(*piece.pin_hole, units) + " from its yoke end" : "";
+    const std::string hole = piece.pin_hole ? "pin hole " + hole_text(*piece.pin_hole, units) + " from its yoke end" : "";
     const std::string mm = units == Units::in ? figure_with_unit(piece.length, Units::mm, Toward::nearest, 3) : "";
     for (const std::string& note : {mm, end, hole, label.order->shaft_title})
         if (!note.empty()) y = canvas.paragraph({room.x, y}, room.width, note, notes.plain);

@@ -18,25 +18,25 @@ struct PieceOnPaper {
     double middle() const { return (left + right) / 2; }
 };
 
+// A piece as long as its bar has no stop.
 PieceOnPaper on_paper(const BarPicture& picture, const PlacedPiece& piece)
 {
     const auto x = [&](Length length) { return picture.room.x + length.mm() * picture.scale; };
     const Units units = picture.order.units;
-    return {x(piece.start), x(piece.stop), saw_figure(piece.length, units), piece.label, saw_figure(piece.stop, units)};
+    return {x(piece.start), x(piece.stop), saw_figure(piece.length, units), piece.label, picture.bar.whole ? use_whole : saw_figure(piece.stop, units)};
 }
 
-// The greatest lettering in which the text has room; nothing where none has.
-std::optional<Lettering> lettering_for(const Canvas& canvas, const std::string& text, double room)
+// In the greatest lettering of the two in which the text has room; not at all where neither has.
+void write(Canvas& canvas, const PieceOnPaper& piece, double y, const std::string& text, std::initializer_list<Lettering> letterings)
 {
-    for (const Lettering lettering : {lettering::name, lettering::strong})
-        if (canvas.width_of(text, lettering) <= room) return lettering;
-    return std::nullopt;
+    for (const Lettering lettering : letterings)
+        if (canvas.width_of(text, lettering) <= piece.room()) {
+            canvas.text({piece.middle(), y}, text, lettering, Align::centre);
+            return;
+        }
 }
 
-void write(Canvas& canvas, const PieceOnPaper& piece, double y, const std::string& text)
-{
-    if (const auto lettering = lettering_for(canvas, text, piece.room())) canvas.text({piece.middle(), y}, text, *lettering, Align::centre);
-}
+void write_length(Canvas& canvas, const PieceOnPaper& piece, double y) { write(canvas, piece, y, piece.length, {lettering::name, lettering::strong}); }
 
 void write_small(Canvas& canvas, const PieceOnPaper& piece, double y, const std::string& text)
 {
@@ -63,7 +63,7 @@ void draw_ends(Canvas& canvas, const BarPicture& picture, double y)
     if (bar.use != LeftoverUse::rack) return;
     const PieceOnPaper leftover{behind, end, {}, {}, {}};
     write_small(canvas, leftover, y + small_line, "RACK");
-    write(canvas, leftover, y + bottom_line, saw_figure(bar.leftover, picture.order.units));
+    write(canvas, leftover, y + bottom_line, saw_figure(bar.leftover, picture.order.units), {lettering::figure, lettering::note});
 }
 
 }  // namespace
@@ -94,10 +94,10 @@ double BarPicture::draw(Canvas& canvas, bool with_table) const
         ++number;
         if (with_table) {
             write_small(canvas, piece, y + small_line, std::to_string(number));
-            write(canvas, piece, y + bottom_line, piece.length);
+            write_length(canvas, piece, y + bottom_line);
             continue;
         }
-        write(canvas, piece, y + top_line, piece.length);
+        write_length(canvas, piece, y + top_line);
         canvas.text({piece.middle(), y + bottom_line}, piece.label, lettering::note, Align::centre);
         canvas.text({piece.right - beside_text, y + bar_height + stop_line + 0.6}, piece.stop, lettering::figure, Align::right);
     }
@@ -115,6 +115,9 @@ std::string bar_title(const SawOrder& order, const NumberedBar& bar)
 
 std::string leftover_words(const SawOrder& order, const BarLayout& bar)
 {
+    if (bar.whole) return "use whole, no cut";
+    if (bar.ends_with_piece) return "no leftover, no last cut";
+    if (bar.thin_end) return "THIN END: the last cut takes off only " + saw_figure_with_unit(*bar.thin_end, order.units);
     if (bar.use == LeftoverUse::none) return "no leftover";
     return "leftover " + saw_figure_with_unit(bar.leftover, order.units) + (bar.use == LeftoverUse::rack ? ": BACK TO THE RACK" : ": scrap");
 }

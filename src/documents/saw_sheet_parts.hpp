@@ -3,6 +3,7 @@
 
 #include "cut_sheet_parts.hpp"
 #include "shaftcut/documents/canvas.hpp"
+#include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/saw_order.hpp"
 
 namespace shaftcut::saw_sheet {
@@ -11,35 +12,48 @@ using cut_sheet::Block;
 using cut_sheet::Blocks;
 using cut_sheet::Lead;
 
+// What the title of a sheet says.
+struct Title {
+    std::string name;      // "Saw plan rack"
+    std::string owner;     // may be empty
+    std::string settings;  // the blade's and the trims; may be empty
+};
+Title title_of(const SawOrder& order);
+
+// The sheets of one plan, or of what is not planned. They may stand behind others in one file, and are numbered through it.
 class Sheets {
 public:
-    Sheets(const Fonts& fonts, const SawOrder& order, PaperSize size);
+    Sheets(const Fonts& fonts, Title title, PaperSize size, std::size_t before = 0);
 
     Canvas& canvas() { return sheets_.back(); }
     Rect room() const;                   // inside the margins
     double y() const { return y_; }
     void move_to(double y) { y_ = y; }
-    std::size_t count() const { return sheets_.size(); }
+    std::size_t count() const { return before_ + sheets_.size(); }  // the number of the sheet being drawn on
     void ensure(double height);          // continues on a new sheet where less is left over
     void flow(const Blocks& blocks);     // over the whole width and as many sheets as it takes
-    std::vector<Page> finished() const;  // with their numbers
+    std::vector<Page> finished(std::size_t of) const;  // with their numbers of all sheets of the file
 
 private:
     double left_over() const;
     void next();
 
     const Fonts& fonts_;
-    const SawOrder& order_;
+    Title title_;
     PaperSize size_;
+    std::size_t before_;
     double y_ = 0;
     std::vector<Canvas> sheets_;
 };
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_title(Canvas& canvas, Rect room, const SawOrder& order);
-double draw_short_title(Canvas& canvas, Rect room, const SawOrder& order);
-// Where both titles leave room for "2 of 3", which is known last.
-void draw_sheet_number(Canvas& canvas, Rect room, std::size_t number, std::size_t of);
+double draw_title(Canvas& canvas, Rect room, const Title& title);
+double draw_short_title(Canvas& canvas, Rect room, const Title& title);
+// Where both titles leave room for "2 of 3", which is known last: a plan's first sheet has the tall one.
+void draw_sheet_number(Canvas& canvas, Rect room, bool first, std::size_t number, std::size_t of);
+
+// Everything of one plan.
+Sheets sheets_of(const Fonts& fonts, const SawOrder& order, Paper paper, std::size_t before);
 
 void draw_bars_to_fetch(Sheets& sheets, const SawOrder& order);
 Blocks total_blocks(const SawOrder& order);
@@ -51,6 +65,9 @@ struct NumberedBar {
     std::int64_t number = 1;
 };
 void draw_bar(Sheets& sheets, const SawOrder& order, const NumberedBar& bar);
+
+// Stands for the stop of a piece as long as its bar.
+inline constexpr const char* use_whole = "use whole";
 
 // "Bars 4–6: 3 alike of 6000 mm".
 std::string bar_title(const SawOrder& order, const NumberedBar& bar);

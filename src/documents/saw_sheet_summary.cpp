@@ -7,10 +7,11 @@ namespace {
 constexpr double fetch_height = 9, box_side = 4.2, between_cells = 3;
 constexpr std::int64_t micrometres_in_a_metre = 1'000'000;
 
-// "66.5 m", to the millimetre.
-std::string metres(Length length)
+// "66.5 m", to the millimetre; in inches "2618-1/8 in (66.5 m)".
+std::string sum_of(Length length, Units units)
 {
-    return figure(Length::micrometres(length.um() / (micrometres_in_a_metre / 1000)), Units::mm, Toward::nearest, 3) + " m";
+    const std::string metres = figure(Length::micrometres(length.um() / (micrometres_in_a_metre / 1000)), Units::mm, Toward::nearest, 3) + " m";
+    return units == Units::mm ? metres : figure_with_unit(length, Units::in) + " (" + metres + ")";
 }
 
 std::string per_cent(std::int64_t thousandths)
@@ -52,11 +53,11 @@ void draw_bars_to_fetch(Sheets& sheets, const SawOrder& order)
 Blocks total_blocks(const SawOrder& order)
 {
     const SawTotals& totals = order.totals;
-    std::string lengths = counted(totals.bars, "bar") + ", " + metres(totals.bars_length) + ", for " + counted(totals.pieces, "piece") + ", "
-                          + metres(totals.pieces_length) + ".";
-    if (totals.rack_length > Length()) lengths += " Back to the rack: " + metres(totals.rack_length) + ".";
+    std::string lengths = counted(totals.bars, "bar") + ", " + sum_of(totals.bars_length, order.units) + ", for " + counted(totals.pieces, "piece") + ", "
+                          + sum_of(totals.pieces_length, order.units) + ".";
+    if (totals.rack_length > Length()) lengths += " Back to the rack: " + sum_of(totals.rack_length, order.units) + ".";
     lengths += " Waste, with kerfs and trims: " + per_cent(totals.waste) + ".";
-    Blocks blocks{{Lead::none, lengths, true}, {Lead::none, "Cost " + cost_figure(order.plan.cost) + ", " + bound_sentence(order.plan) + ".", true}};
+    Blocks blocks{{Lead::none, lengths, true}, {Lead::none, cost_words(order) + "; " + bound_sentence(order.plan) + ".", true}};
     if (const std::string ended = end_sentence(order.end); !ended.empty()) blocks.push_back({Lead::none, ended, true});
     return blocks;
 }
@@ -66,6 +67,7 @@ Blocks reading_blocks(const SawOrder& order)
     Blocks blocks{
         {Lead::heading, "How to saw from this sheet", false},
         {Lead::bullet, "Bars are drawn to scale from their starting end, pieces in cutting order. Hatched is waste.", false},
+        {Lead::bullet, "Bold, in a bar and in a table: the length of the piece. Not bold: its stop, its label, and what is left over.", false},
         {Lead::bullet,
          "Stop: the figure under a cut, or in the table, from the bar's starting end to where the piece ends, with trim and kerfs before it. Mark or feed the "
          "whole bar to the stops; the blade cuts beyond the mark.",

@@ -56,15 +56,15 @@ void draw_heads(Canvas& canvas, Point top_left, const TableForm& form, std::size
     }
 }
 
-void draw_piece(Canvas& canvas, Point top_left, const TableForm& form, const SawOrder& order, const PlacedPiece& piece, std::size_t number)
+void draw_piece(Canvas& canvas, Point top_left, const TableForm& form, const SawOrder& order, const PlacedPiece& piece, std::size_t number, const std::string& stop)
 {
     const double y = top_left.y + above_text + 3.5;
     double x = top_left.x;
     canvas.text({x, y}, std::to_string(number), lettering::note);
     x += form.widths[0];
-    canvas.fitted({x, y}, form.widths[1] - gap, saw_figure_with_unit(piece.length, order.units), lettering::figure);
+    canvas.fitted({x, y}, form.widths[1] - gap, saw_figure_with_unit(piece.length, order.units), lettering::name);
     x += form.widths[1];
-    canvas.fitted({x, y}, form.widths[2] - gap, saw_figure_with_unit(piece.stop, order.units), lettering::name);
+    canvas.fitted({x, y}, form.widths[2] - gap, stop, lettering::figure);
     x += form.widths[2];
     if (!piece.label.empty()) canvas.paragraph({x, top_left.y + above_text}, form.widths[3] - gap, piece.label, lettering::note);
 }
@@ -100,7 +100,7 @@ void draw_piece_table(Sheets& sheets, const SawOrder& order, const NumberedBar& 
         canvas.begin(Part::table);
         canvas.line({room.x, sheets.y()}, {room.right(), sheets.y()}, pen::axis);
         for (std::size_t i = first; i < std::min(first + form.across, bar.bar.pieces.size()); ++i)
-            draw_piece(canvas, {room.x + static_cast<double>(i - first) * piece_width(form), sheets.y()}, form, order, bar.bar.pieces[i], i + 1);
+            draw_piece(canvas, {room.x + static_cast<double>(i - first) * piece_width(form), sheets.y()}, form, order, bar.bar.pieces[i], i + 1, bar.bar.whole ? use_whole : saw_figure_with_unit(bar.bar.pieces[i].stop, order.units));
         sheets.move_to(sheets.y() + height);
     }
 }

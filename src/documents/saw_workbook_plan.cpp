@@ -79,7 +79,7 @@ private:
                   CellFormula{"ROUND(100*(bars_length-pieces_length-rack_length)/bars_length,3)", static_cast<double>(totals.waste) / 1000.0});
         add_total("verdict", "With these inputs",
                   CellFormula{"IF(SUM(" + range_of(order_, Sum::over) + ")>0,\"DOES NOT FIT: plan again\",\"fits\")", std::string("fits")});
-        sheet_.put(0, "Cost " + cost_figure(order_.plan.cost) + ", " + bound_sentence(order_.plan) + ".", style::sentence(), columns);
+        sheet_.put(0, cost_words(order_) + "; " + bound_sentence(order_.plan) + ".", style::sentence(), columns);
         sheet_.end_row();
         if (const std::string ended = end_sentence(order_.end); !ended.empty()) {
             sheet_.put(0, ended, style::sentence(), columns);

@@ -67,7 +67,7 @@ std::string terminal_text(const SawOrder& order, Colour colour)
     std::vector<std::string> fetch;
     for (const BarsToFetch& bars : order.fetch) fetch.push_back(fmt::format("{} × {}", bars.count, with_unit(bars.length)));
     text += wrapped("  fetch      ", listed(fetch, "and"));
-    text += wrapped("  cost       ", cost_figure(order.plan.cost) + ", " + bound_sentence(order.plan));
+    text += wrapped("  plan       ", cost_words(order) + "; " + bound_sentence(order.plan));
     text += wrapped("  waste      ", figure(Length::micrometres(totals.waste), Units::mm) + " % with kerfs and trims");
     if (totals.rack_length > Length()) text += wrapped("  to the rack", with_unit(totals.rack_length));
     if (const std::string ended = end_sentence(order.end); !ended.empty()) text += wrapped("  note       ", ended);

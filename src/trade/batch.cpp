@@ -90,6 +90,21 @@ std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw)
     return tasks;
 }
 
+std::vector<NotPlanned> not_planned(const Batch& batch)
+{
+    std::vector<NotPlanned> all;
+    const auto add = [&](const std::string& profile, const std::string& why) {
+        NotPlanned left_out{profile, why, {}};
+        for (const BatchPiece& piece : batch.pieces)
+            if (piece.sawn && piece.profile == profile) left_out.pieces.push_back(piece);
+        all.push_back(std::move(left_out));
+    };
+    for (const ProfilePlan& plan : batch.plans)
+        if (!plan.order) add(plan.profile, "No plan could be made: " + plan.refusal + ".");
+    for (const std::string& profile : batch.unplanned) add(profile, "No bars are stated for this profile: state some in the workshop's configuration, or with --stock.");
+    return all;
+}
+
 std::vector<std::string> profiles_without_bars(const Batch& batch, const BatchSaw& saw)
 {
     std::vector<std::string> profiles;

@@ -27,7 +27,10 @@ bool has_all_pieces(const BuiltLengths& lengths)
     });
 }
 
-bool lengths_serve(const BuildTrial& trial) { return trial.lengths && has_all_pieces(*trial.lengths) && !lengths_fail(trial.checks); }
+bool lengths_serve(const BuildSetting& setting, const BuildTrial& trial)
+{
+    return trial.lengths && has_all_pieces(*trial.lengths) && has_long_enough_bars(setting, *trial.lengths) && !lengths_fail(trial.checks);
+}
 
 BuildTrial at_shortest(const BuildSetting& setting, Length shortest)
 {
@@ -46,7 +49,7 @@ std::string position_text(const BuildSetting& setting, Length telescoping, Towar
 std::string shortest_way(const BuildSetting& setting)
 {
     const auto most = least_longest(setting.fits);
-    const auto least = !most ? std::nullopt : least_serving(setting.fit.shortest->value, *most, [&](Length shortest) { return lengths_serve(at_shortest(setting, shortest)); });
+    const auto least = !most ? std::nullopt : least_serving(setting.fit.shortest->value, *most, [&](Length shortest) { return lengths_serve(setting, at_shortest(setting, shortest)); });
     if (!least) return "No shaft of series " + setting.series.name + " serves these longest lengths, however far the shortest position is raised.";
     return "With the longest lengths as they are, a shaft of series " + setting.series.name + " could be built if the shortest position" +
            (setting.fits.size() > 1 ? " of every tractor" : "") + " were " + position_text(setting, *least, Toward::up) + " or more (now " +
@@ -71,8 +74,9 @@ void add_longest_ways(std::vector<std::string>& ways, const BuildSetting& settin
 std::string closed_way(const BuildSetting& setting)
 {
     const Length beyond = setting.ordered.closed_at[setting.ordered.reference] - setting.ordered.shaft.closed.value;
-    const auto least = least_serving(setting.ordered.shaft.closed.value, longest_tried,
-                                     [&](Length closed) { return lengths_serve(try_building(setting, setting.fit, closed)); });
+    const BuildTrial longest = try_building(setting, setting.fit, longest_tried);
+    const auto least = least_serving(setting.ordered.shaft.closed.value, longest_tried - excess_over_bars(setting, *longest.lengths),
+                                     [&](Length closed) { return lengths_serve(setting, try_building(setting, setting.fit, closed)); });
     if (!least) return "No closed length of series " + setting.series.name + " could be built as ordered.";
     const std::string from = !setting.ordered.has_wide_angle ? " between crosses" : setting.ordered.reference == Reference::outer_cross ? " from the outer cross" : " from the inner cross";
     return "The shortest closed length of series " + setting.series.name + " that could be built as ordered is " + text_of(setting, *least + beyond, Toward::up) + from + ".";
@@ -104,7 +108,7 @@ std::string series_way(const BuildSetting& setting)
         if (&series == &setting.series || !has_joints(series, shaft) || !has_yokes(series, shaft)) continue;
         const BuildSetting other = build_setting(setting.order, setting.catalogue, setting.workshop, setting.units, series);
         const BuildTrial trial = try_building(other, other.fit, room_of(other, other.fit));
-        if (lengths_serve(trial)) serving.push_back(series.name);
+        if (lengths_serve(other, trial)) serving.push_back(series.name);
     }
     if (serving.empty()) return "No other series of the catalogue could be built to these lengths.";
     return "To these lengths " + listed(serving, "or") + " could be built; whether it carries the load is not for this program to say.";
@@ -131,8 +135,10 @@ void add_length_ways(std::vector<std::string>& ways, const BuildSetting& setting
         ways.emplace_back("Measure the shortest and longest lengths between the crosses instead of between the grooves.");
         return;
     }
-    if (lengths_serve(trial)) return;
-    if (setting.order.closed) {
+    if (lengths_serve(setting, trial)) return;
+    if (!has_long_enough_bars(setting, *trial.lengths)) {
+        ways.push_back(long_enough_way(setting, *trial.lengths));
+    } else if (setting.order.closed) {
         ways.push_back(closed_way(setting));
     } else if (failed(trial.checks, CheckId::closing_clearance)) {
         // No other shortest mends that: the shaft is built to the same clearance.

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "build_trial.hpp"
+#include "shaftcut/trade/saw_order.hpp"
 
 namespace shaftcut {
 namespace {
@@ -33,7 +34,7 @@ void add_rounding_note(std::vector<std::string>& notes, const BuildPlan& plan)
     if (!plan.ordered_closed) return;
     const Length below = plan.ordered_closed->length - plan.built->closed_at[plan.reference];
     if (below < negligible) return;
-    notes.push_back("Half lengths are rounded down to the saw's step: the shaft closes " + length_text(plan, below, Toward::up) + " below the closed length ordered.");
+    notes.push_back("Half lengths are rounded down to the saw's step: the shaft closes " + saw_figure_with_unit(below, plan.units) + " below the closed length ordered.");
 }
 
 void add_tolerance_note(std::vector<std::string>& notes, const BuildPlan& plan)

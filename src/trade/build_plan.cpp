@@ -30,6 +30,7 @@ void fill_heading(BuildPlan& plan, const BuildSetting& setting)
     plan.has_wide_angle = setting.ordered.has_wide_angle;
     plan.fits = setting.fits;
     plan.fit = setting.fit;
+    plan.ordered_use = ordered_use(setting);
     plan.limits = setting.limits;
     plan.saw = setting.saw;
     plan.measuring_plus_minus = setting.workshop.measuring_plus_minus;
@@ -93,7 +94,10 @@ std::vector<std::string> reasons_of(const BuildSetting& setting, const BuildTria
         reasons.push_back("No shaft can be built of series " + setting.series.name + ": the catalogue does not state " + listed(setting.unstated, "and") + ".");
     const std::vector<std::string> failed = reasons_to_refuse(trial.checks);
     reasons.insert(reasons.end(), failed.begin(), failed.end());
-    if (trial.lengths) find_impossible_pieces(reasons, *trial.lengths);
+    if (!trial.lengths) return reasons;
+    find_impossible_pieces(reasons, *trial.lengths);
+    const std::vector<std::string> too_long = too_long_reasons(setting, *trial.lengths);
+    reasons.insert(reasons.end(), too_long.begin(), too_long.end());
     return reasons;
 }
 

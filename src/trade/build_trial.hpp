@@ -42,6 +42,16 @@ BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::option
 // What could be built instead, a sentence each, for each failed check of `trial`.
 std::vector<std::string> build_ways_out(const BuildSetting& setting, const BuildTrial& trial);
 
+// Whether each tube of these lengths can be sawn from a bar that the workshop knows, a tube that must not be shortened be had so long.
+bool has_long_enough_bars(const BuildSetting& setting, const BuiltLengths& lengths);
+// A sentence for each tube that cannot, none with its length, and whether millimetres were read as inches; empty where all can.
+std::vector<std::string> too_long_reasons(const BuildSetting& setting, const BuiltLengths& lengths);
+// How much shorter, in the saw's steps, the shaft must be for the bars to be long enough; 0 where they are.
+Length excess_over_bars(const BuildSetting& setting, const BuiltLengths& lengths);
+// Of lengths for which a bar is too short: how long the shaft could be.
+std::string long_enough_way(const BuildSetting& setting, const BuiltLengths& lengths);
+
+OrderedUse ordered_use(const BuildSetting& setting);
 UseRange use_range(const BuildSetting& setting, const BuiltLengths& lengths);
 
 std::vector<std::string> build_notes(const BuildPlan& plan, const BuildSetting& setting);

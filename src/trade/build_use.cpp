@@ -29,6 +29,15 @@ Length longest_at(const BuildSetting& setting, const BuiltLengths& lengths, Rang
 
 }  // namespace
 
+OrderedUse ordered_use(const BuildSetting& setting)
+{
+    OrderedUse use;
+    if (setting.fit.shortest) use.shortest = at_either(setting, setting.fit.shortest->value);
+    for (const Range range : all_ranges)
+        if (const auto& longest = setting.fit.longest[range]) use.longest[range] = at_either(setting, longest->value);
+    return use;
+}
+
 UseRange use_range(const BuildSetting& setting, const BuiltLengths& lengths)
 {
     const Length shortest = lengths.closed + setting.limits.length(Limit::closing_clearance);

@@ -45,7 +45,7 @@ void add_drilling(std::vector<Operation>& operations, const BuildPlan& plan)
 {
     std::vector<std::string> holes;
     for (const Tube tube : both_tubes)
-        if (const auto& hole = plan.built->lengths.pin_hole[tube]) holes.push_back(length_text(plan, *hole) + " from the " + to_word(tube) + " tube's yoke end");
+        if (const auto& hole = plan.built->lengths.pin_hole[tube]) holes.push_back(hole_text(*hole, plan.units) + " from the " + to_word(tube) + " tube's yoke end");
     if (holes.size() == both_tubes.size()) operations.push_back({Work::drill, "Drill the pin holes, centre at " + listed(holes, "and at") + "."});
     else if (holes.empty()) operations.push_back({Work::drill, "Drill the pin holes through the yokes' own holes, tubes driven fully home: the catalogue does not state where they are."});
     else operations.push_back({Work::drill, "Drill the pin hole, centre at " + holes.front() + "; the other tube's through its yoke's own hole, driven fully home: the catalogue does not state where it is."});
@@ -139,6 +139,15 @@ std::optional<Length> longest_to_try(const BuildPlan& plan)
 {
     const auto longest = telescoping_to_try(plan);
     return longest ? std::optional(*longest + beyond_inner_crosses(plan)) : std::nullopt;
+}
+
+std::string hole_text(Length length, Units units)
+{
+    constexpr std::int64_t um_of_an_inch = 25'400;
+    const std::string millimetres = figure_with_unit(length, Units::mm, Toward::nearest, 3);
+    if (units == Units::mm) return millimetres;
+    const std::int64_t thousandths = (1000 * length.um() + um_of_an_inch / 2) / um_of_an_inch;
+    return millimetres + " (" + figure(Length::micrometres(thousandths), Units::mm, Toward::nearest, 3) + " in)";
 }
 
 std::vector<Operation> operations_of(const BuildPlan& plan)

@@ -35,8 +35,17 @@ std::vector<PlacedPiece> placed(const SawTask& task, const std::vector<std::size
     return placed;
 }
 
-std::vector<BarLayout> layouts(const SawTask& task, const SawPlan& plan, std::optional<Length> reusable)
+void say_how_it_ends(BarLayout& bar, const SawTask& task, Length least_cut)
 {
+    const Length behind = bar.length - bar.pieces.back().stop;
+    bar.ends_with_piece = behind == Length();
+    bar.whole = bar.ends_with_piece && bar.pieces.size() == 1 && bar.pieces.front().start == Length();
+    if (!bar.ends_with_piece && behind < std::max(task.kerf, least_cut)) bar.thin_end = behind;
+}
+
+std::vector<BarLayout> layouts(const SawTask& task, const SawPlan& plan, const SawHeading& heading)
+{
+    const std::optional<Length>& reusable = heading.reusable;
     std::vector<BarLayout> layouts;
     const auto dealt = deal_pieces(task, plan);
     std::size_t bar = 0;
@@ -44,11 +53,15 @@ std::vector<BarLayout> layouts(const SawTask& task, const SawPlan& plan, std::op
         const std::size_t first = layouts.size();
         for (std::int64_t i = 0; i < group.count; ++i, ++bar) {
             const bool same_pieces = i > 0 && dealt[bar] == dealt[bar - 1];
-            BarLayout layout{group.stock, task.stock[group.stock].length, 1, {}, group.leftover, use_of(group.leftover, reusable)};
+            BarLayout layout{group.stock, task.stock[group.stock].length, 1, {}, group.leftover, use_of(group.leftover, reusable), false, false, {}};
             if (!same_pieces) layout.pieces = placed(task, dealt[bar]);
             const bool alike = same_pieces || (layouts.size() > first && layouts.back().pieces == layout.pieces);
-            if (alike) ++layouts.back().count;
-            else layouts.push_back(std::move(layout));
+            if (alike) {
+                ++layouts.back().count;
+                continue;
+            }
+            say_how_it_ends(layout, task, heading.least_cut);
+            layouts.push_back(std::move(layout));
         }
     }
     return layouts;
@@ -81,6 +94,9 @@ SawTotals totals_of(const std::vector<BarLayout>& bars)
     return totals;
 }
 
+constexpr const char* thin_end_caution =
+    "THIN END: the last cut takes off less than the blade's kerf or the saw's least cut, so the blade may run out of the bar. Clamp a piece of waste behind the end, or grind to the mark.";
+
 std::vector<std::string> cautions_for(const SawTask& task, Units units)
 {
     std::vector<std::string> cautions{
@@ -103,12 +119,15 @@ SawOrder lay_out(const SawHeading& heading, SawTask task, SawPlan plan, SawEnd e
     order.owner = heading.owner;
     order.units = heading.units;
     order.reusable = heading.reusable;
+    order.least_cut = heading.least_cut;
+    order.plus_minus = heading.plus_minus;
     order.end = plan.proven_optimal ? SawEnd::finished : end;
     order.seconds = seconds;
-    order.bars = layouts(task, plan, heading.reusable);
+    order.bars = layouts(task, plan, heading);
     order.fetch = bars_to_fetch(task, plan);
     order.totals = totals_of(order.bars);
     order.cautions = cautions_for(task, heading.units);
+    if (std::any_of(order.bars.begin(), order.bars.end(), [](const BarLayout& bar) { return bar.thin_end.has_value(); })) order.cautions.push_back(thin_end_caution);
     order.task = std::move(task);
     order.plan = std::move(plan);
     return order;
@@ -137,6 +156,15 @@ std::string cost_figure(std::int64_t cost)
     std::string decimals = std::to_string(cost_unit + cost % cost_unit).substr(1);
     decimals.erase(decimals.find_last_not_of('0') + 1);
     return std::to_string(cost / cost_unit) + (decimals.empty() ? "" : "." + decimals);
+}
+
+std::string cost_words(const SawOrder& order)
+{
+    const auto counts_its_length = [](const BarsToFetch& bars) { return bars.cost == bars.length.um() * cost_of_a_micrometre; };
+    const std::string cost = "Cost " + cost_figure(order.plan.cost);
+    if (std::all_of(order.fetch.begin(), order.fetch.end(), counts_its_length)) return cost + ", which is the bars' length in mm, for no cost is stated";
+    if (std::none_of(order.fetch.begin(), order.fetch.end(), counts_its_length)) return cost + " by the costs stated of the bars";
+    return cost + " by the costs stated of the bars; a bar without one counts its length in mm";
 }
 
 std::string bound_sentence(const SawPlan& plan)

@@ -2,6 +2,7 @@
 #include <map>
 #include <nlohmann/json.hpp>
 #include <set>
+#include <sstream>
 
 #include "commands/program.hpp"
 #include "shaftcut/reading/catalogue_reader.hpp"
@@ -181,14 +182,58 @@ TEST_CASE("build: bars of a profile from the stock file are used instead of the 
     CHECK(batch["saw"][2]["bars"][0]["stock_mm"] == 3000);
 }
 
-TEST_CASE("build: pieces that fit no bar have no plan, the orders are built all the same, and the call ends with 1")
+TEST_CASE("build: pieces that the bars' trims leave no room for have no plan, the orders are built all the same, and the call ends with 1")
 {
     const Folder folder;
-    write_all(folder.file("rack.csv"), "profile,length,count\nlemon tube 43 x 3.4,600,\n");
-    const json batch = batch_of("A-1" + sound, 1, {"--stock", folder.file("rack.csv")});
+    write_all(folder.file("rack.csv"), "profile,length,count\nlemon tube 43 x 3.4,665,\n");
+    const json batch = batch_of("A-1" + sound, 1, {"--stock", folder.file("rack.csv"), "--trim-start", "5"});
     CHECK(batch["orders"][0]["verdict"] == "build");
     CHECK(batch["saw"][0]["bars"].is_null());
     CHECK(has(batch["saw"][0]["refusal"], "A-1 inner tube"));
+}
+
+TEST_CASE("build: a tube for which the stock's longest bar is too short is refused, without its length, and the longest shaft is named")
+{
+    const Folder folder;
+    write_all(folder.file("rack.csv"), "profile,length,count\nlemon tube 43 x 3.4,600,\n");
+    const std::vector<std::string> stock{"--stock", folder.file("rack.csv")};
+    const json order = batch_of("A-1" + sound, 1, stock)["orders"][0];
+    CHECK(order["verdict"] == "refused");
+    CHECK(order["blanks_mm"].is_null());
+    CHECK(order["reasons"] == json::parse(R"(["The inner tube would be longer than the longest bar that is known for lemon tube 43 x 3.4, 600 mm."])"));
+    // 662 is 62 too long.
+    CHECK(has(order["ways_out"].dump(), "a closed length of 768 mm between crosses at most"));
+    const auto closed_to = [](const std::string& length) { return std::string(sound).replace(sound.find(",830,"), 5, "," + length + ","); };
+    CHECK(batch_of("A-1" + closed_to("768"), 0, stock)["orders"][0]["blanks_mm"]["inner_tube"] == 600.0);
+    CHECK(batch_of("A-1" + closed_to("769"), 1, stock)["orders"][0]["verdict"] == "refused");
+}
+
+TEST_CASE("build: the sample's millimetres read as inches are refused, and the reasons ask whether they are")
+{
+    const Run one = run(call_for(sample_list, {"--units", "in", "--formats", "json", "--output", "-"}));
+    CHECK(one.exit == 1);
+    const json batch = json::parse(one.out);
+    REQUIRE(batch["orders"].size() == 20);
+    for (const json& order : batch["orders"]) {
+        INFO(order.dump());
+        const bool own_units = order["order"] == "B-2010";  // its lengths say "in"
+        CHECK(order["verdict"] == (own_units ? "build" : "refused"));
+        if (own_units) continue;
+        CHECK(order["blanks_mm"].is_null());
+        CHECK(has(order["reasons"].dump(), "longer than the longest bar that is known for"));
+        CHECK(has(order["reasons"].dump(), "Were millimetres read as inches?"));
+    }
+    CHECK(has(batch["orders"][0]["reasons"].dump(), "The closed length was read as 830 in; 830 mm would be made of these bars."));
+}
+
+TEST_CASE("build and saw: the help says that --units are also those of lengths that name none")
+{
+    for (const char* command : {"build", "saw"}) {
+        std::istringstream words(run({command, "--help"}).out);
+        std::string help;
+        for (std::string word; words >> word;) help += word + " ";
+        CHECK(has(help, "lists that name none"));
+    }
 }
 
 TEST_CASE("build: every fault of the stock file is named, and nothing is written")

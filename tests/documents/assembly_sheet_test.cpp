@@ -1,5 +1,7 @@
 #include "shaftcut/documents/assembly_sheet.hpp"
 
+#include <functional>
+
 #include "documents/build_cases.hpp"
 #include "documents/page_checks.hpp"
 #include "shaftcut/documents/font.hpp"
@@ -49,16 +51,18 @@ TEST_CASE("the shafts made to order are what their names say")
     }
 }
 
-TEST_CASE("an assembly work order takes one sheet, and says where it goes on if it must")
+TEST_CASE("an assembly work order takes one sheet or two, and says where it goes on")
 {
     on_all_sheets([](const BuildCase& one, const BuildPlan&, const std::vector<Page>& pages) {
-        CHECK(pages.size() <= (one.one_sheet ? 1 : 2));
+        CHECK(pages.size() <= one.most_sheets);
         CHECK(find(pages.front(), "1 of " + std::to_string(pages.size())));
-        CHECK((contains(pages, "continued on sheet 2") || contains(pages, "in full after the checks")) == (pages.size() > 1));
+        CHECK((contains(pages, "continued on sheet 2") || contains(pages, "in full after the checks") || contains(pages, "last sheet")) == (pages.size() > 1));
     });
 }
 
-TEST_CASE("every order of the sample takes one sheet on either paper")
+// The sheets of the sample's orders on both papers, in both units.
+template <class Look>
+void on_sample_sheets(const Look& look)
 {
     const std::string folder = std::string(SHAFTCUT_SOURCE_DIR) + "/";
     const auto source = [&](const char* name) { return std::get<Source>(load(folder + name)); };
@@ -67,18 +71,121 @@ TEST_CASE("every order of the sample takes one sheet on either paper")
     const OrderList list = read_orders_csv(source("samples/orders.csv"), catalogue, Units::mm);
     REQUIRE(list.orders.size() == 20);
     for (const BuildOrder& order : list.orders)
-        for (const Paper paper : {Paper::a4, Paper::letter}) {
-            INFO(order.order << (paper == Paper::a4 ? ", A4" : ", Letter"));
-            CHECK(draw_assembly_sheet(plan_build(order, catalogue, workshop, Units::mm), paper).size() == 1);
+        for (const Units units : {Units::mm, Units::in})
+            for (const Paper paper : {Paper::a4, Paper::letter}) {
+                INFO(order.order << (paper == Paper::a4 ? ", A4, " : ", Letter, ") << unit_word(units));
+                const BuildPlan plan = plan_build(order, catalogue, workshop, units);
+                look(plan, draw_assembly_sheet(plan, paper));
+            }
+}
+
+std::string spoken(CheckId id)
+{
+    std::string name = to_word(id);
+    std::replace(name.begin(), name.end(), '-', ' ');
+    return name;
+}
+
+bool any_text(const std::vector<Page>& pages, const std::function<bool(const Text&)>& holds)
+{
+    return std::any_of(pages.begin(), pages.end(), [&](const Page& page) {
+        const std::vector<Text> texts = texts_of(page);
+        return std::any_of(texts.begin(), texts.end(), holds);
+    });
+}
+
+TEST_CASE("every order of the sample takes two sheets at most; on A4 in millimetres its parts and work are on the first")
+{
+    on_sample_sheets([](const BuildPlan& plan, const std::vector<Page>& pages) {
+        CHECK(pages.size() <= 2);
+        CHECK(find(pages.front(), "1 of " + std::to_string(pages.size())));
+        if (!plan.built || plan.units == Units::in || pages.front().height < 290) return;
+        for (const Operation& operation : plan.built->operations) CHECK(contains({pages.front()}, operation.does));
+        for (const ShaftPart& part : plan.built->parts) CHECK(contains({pages.front()}, part.name));
+    });
+}
+
+// 0.85 of the font's width is what the sheets' usual 0.9 may be narrowed to: less is lost on a poor copy of 100 dots an inch.
+TEST_CASE("no letter of the sample's sheets is squeezed, no text overlaps another, and none leaves the margins")
+{
+    on_sample_sheets([](const BuildPlan&, const std::vector<Page>& pages) {
+        for (const Page& page : pages) {
+            CHECK(overlapping_texts(page).empty());
+            CHECK(struck_texts(page).empty());
+            for (const Text& text : texts_of(page)) {
+                INFO(text.text);
+                CHECK(inside(page, text.box, 9.9));
+                CHECK(text.stretch >= 0.85);
+            }
         }
+    });
+}
+
+TEST_CASE("each check that was made has a line of its own, and every warning is bold")
+{
+    on_sample_sheets([](const BuildPlan& plan, const std::vector<Page>& pages) {
+        for (const Check& check : plan.checks) {
+            INFO(to_word(check.id));
+            const std::string start = check.result == CheckResult::warn ? "WARNING, " + spoken(check.id) + ":" : spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass");
+            if (check.result == CheckResult::not_checked) continue;
+            CHECK(any_text(pages, [&](const Text& text) { return text.text.starts_with(start) && (check.result != CheckResult::warn || text.weight == Weight::bold); }));
+        }
+    });
+}
+
+TEST_CASE("the ordered shortest and longest lengths stand over those that the finished shaft allows")
+{
+    const BuildPlan plan = planned(build_order("B-101"));
+    const Page page = draw_assembly_sheet(plan, Paper::a4).front();
+    const Text* ordered = find(page, "Ordered");
+    const Text* allowed = find(page, "This shaft allows");
+    REQUIRE(ordered);
+    REQUIRE(allowed);
+    const auto in_row = [&](const Text& head, const AtEither& length, Toward toward) {
+        const std::string words = figure_with_unit(length[plan.reference], Units::mm, toward);
+        const std::vector<Text> texts = texts_of(page);
+        return std::any_of(texts.begin(), texts.end(), [&](const Text& text) { return text.baseline.y == head.baseline.y && text.text == words; });
+    };
+    CHECK(in_row(*ordered, *plan.ordered_use.shortest, Toward::down));
+    CHECK(in_row(*allowed, plan.built->use.shortest, Toward::up));
+    for (const Range range : all_ranges) {
+        CHECK(in_row(*ordered, *plan.ordered_use.longest[range], Toward::up));
+        CHECK(in_row(*allowed, *plan.built->use.longest[range], Toward::down));
+    }
+}
+
+TEST_CASE("each of several shafts alike has a box for its measured closed length")
+{
+    const auto boxes_of = [](int count) {
+        BuildOrder order = build_order("B-101");
+        order.count = count;
+        int boxes = 0;
+        for (const Page& page : draw_assembly_sheet(planned(order), Paper::a4))
+            for (int number = 1; number <= count; ++number) boxes += find(page, "shaft " + std::to_string(number)) ? 1 : 0;
+        return boxes;
+    };
+    CHECK(boxes_of(1) == 0);
+    for (const int count : {2, 6, 7, 100}) CHECK(boxes_of(count) == count);
+    CHECK(boxes_of(101) == 100);
+}
+
+TEST_CASE("a refused assembly work order does not speak of a finished shaft")
+{
+    on_sample_sheets([](const BuildPlan& plan, const std::vector<Page>& pages) {
+        CHECK(contains(pages, "Checks on the finished shaft") == plan.built.has_value());
+        CHECK(contains(pages, "What was checked") == !plan.built);
+    });
 }
 
 TEST_CASE("every text of an assembly work order can be read, and no line leaves the sheet")
 {
-    on_all_sheets([](const BuildCase&, const BuildPlan&, const std::vector<Page>& pages) {
+    on_all_sheets([](const BuildCase&, const BuildPlan& plan, const std::vector<Page>& pages) {
         for (const Page& page : pages) {
             check_texts(page);
             check_lines(page, 9);
+            // The order's number of 40 wide letters and the largest words may be narrowed further.
+            for (const Text& text : texts_of(page))
+                if (text.cap_height < 5 && text.text != plan.order) CHECK(text.stretch >= 0.85);
         }
     });
 }
@@ -145,7 +252,7 @@ TEST_CASE("a refused assembly work order says so and holds none of the lengths t
             std::vector<Length> figures = blanks_of(lengths);
             figures.insert(figures.end(), {lengths.closed, lengths.half[Tube::inner], lengths.half[Tube::outer]});
             for (const Length length : figures) CHECK_FALSE(contains(pages, figure_with_unit(length, Units::mm)));
-            for (const char* words : {"saw to", "BUILD 1", "Pull to at most", "Closed, ", "Fetch"}) CHECK_FALSE(contains({pages.front()}, words));
+            for (const char* words : {"saw to", "BUILD 1", "This shaft allows", "Closed, ", "Fetch"}) CHECK_FALSE(contains({pages.front()}, words));
         }
 }
 

@@ -111,6 +111,19 @@ TEST_CASE("every piece of the saw plans stands on the sheet Saw under its label"
     for (const std::string& profile : batch.unplanned) CHECK(labels.count(profile) == 1);
 }
 
+TEST_CASE("a refused order's row is no higher than four lines, and its reasons are not among the printed columns")
+{
+    const Batch batch = case_batch(Units::mm);
+    const WorkbookParts parts = parts_of(batch_workbook_of(batch, Paper::a4));
+    const SheetPart& orders = sheet(parts, "Orders");
+    for (const auto& [row, points] : orders.row_heights) CHECK(points <= 52);
+    CHECK(column(orders, "Pull to, standing, mm") == "P");
+    for (const char* title : {"Due", "Drive tubes, kg", "Why not", "Customer"}) {
+        const std::string letters = column(orders, title);
+        CHECK((letters.size() > 1 || letters > "P"));
+    }
+}
+
 TEST_CASE("an order's texts are never read as formulas")
 {
     BuildOrder order = build_order("B-101");

@@ -14,7 +14,7 @@ struct BuildCase {
     std::string name;
     BuildOrder order;
     Units units = Units::mm;
-    bool one_sheet = true;  // else it may take two
+    std::size_t most_sheets = 2;
 };
 
 // The catalogue of the jobs, with what building needs: guards, pin holes, masses and the names of parts.
@@ -85,8 +85,8 @@ inline BuildPlan planned(const BuildCase& one) { return planned(one.order, one.u
 inline std::vector<BuildCase> make_build_cases()
 {
     std::vector<BuildCase> cases;
-    const auto add = [&](const std::string& name, BuildOrder order, Units units = Units::mm, bool one_sheet = true) {
-        cases.push_back({name, std::move(order), units, one_sheet});
+    const auto add = [&](const std::string& name, BuildOrder order, Units units = Units::mm, std::size_t most_sheets = 2) {
+        cases.push_back({name, std::move(order), units, most_sheets});
     };
     BuildOrder three = build_order("B-101");
     three.count = 3;
@@ -105,16 +105,16 @@ inline std::vector<BuildCase> make_build_cases()
     BuildOrder bare = build_order("B-105");
     bare.guard = false;
     add("without a guard", bare);
-    add("inches", three, Units::in, false);
+    add("inches", three, Units::in);
     BuildOrder inches = both;
     inches.order = std::string(40, 'W');
     inches.count = 10'000;
     inches.customer = "Żółć " + std::string(300, 'w') + " مزرعة";
     inches.machine = std::string(300, 'm');
-    add("long texts in inches", inches, Units::in, false);
+    add("long texts in inches", inches, Units::in, 5);
     BuildOrder unnamed = both;
     for (const End end : both_ends) unnamed.shaft.ends[end].connection.reset();
-    add("connections not stated", unnamed, Units::mm, false);
+    add("connections not stated", unnamed);
     BuildOrder refused = build_order("B-109");
     refused.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
     add("refused: lock", refused);

@@ -165,6 +165,14 @@ TEST_CASE("a label shows its piece's length, and a shaft's label how far it may 
     CHECK(text.find(squeezed("from the OUTER cross; shaft 1 of 1")) != std::string::npos);
 }
 
+TEST_CASE("where a label's pin hole is stays in millimetres first")
+{
+    const Batch batch = batch_of({build_order("B-101")}, Units::in);
+    const std::string text = all_text(label_pages(batch, Paper::a4));
+    CHECK(batch.pieces.front().pin_hole == mm(18));
+    CHECK(text.find(squeezed("pin hole 18 mm (0.709 in) from its yoke end")) != std::string::npos);
+}
+
 TEST_CASE("an order that is refused has no label")
 {
     BuildOrder refused = build_order("B-109");

@@ -1,5 +1,7 @@
 #include "shaftcut/documents/saw_sheet.hpp"
 
+#include <set>
+
 #include "documents/page_checks.hpp"
 #include "documents/saw_cases.hpp"
 #include "shaftcut/documents/cairo_pages.hpp"
@@ -93,5 +95,51 @@ TEST_CASE("saw sheet: equal plans give equal bytes, hundreds of bars many sheets
         CHECK(count_of(pages, "Sheet 2 of " + std::to_string(pages.size())) == 1);
         CHECK(count_of(pages, "continued on sheet 3 →") == 1);
         CHECK(pdf_of(pages, saw_sheet_info(one.order)) == pdf_of(draw_saw_sheet(one.order, Paper::letter), saw_sheet_info(one.order)));
+    }
+}
+
+TEST_CASE("saw sheet: bold is the length of a piece in bars and in tables, and the sheet says so")
+{
+    for (const SawCase& one : saw_cases()) {
+        if (one.order.bars.size() > 50 || one.name == "tiny pieces") continue;  // whose lengths are the pieces' numbers too
+        INFO(one.name);
+        const std::vector<Page> pages = draw_saw_sheet(one.order, Paper::a4);
+        CHECK(all_text(pages).find(squeezed("Bold, in a bar and in a table: the length of the piece.")) != std::string::npos);
+        std::set<std::string> lengths, stops;
+        for (const BarLayout& bar : one.order.bars)
+            for (const PlacedPiece& piece : bar.pieces) {
+                lengths.insert({saw_figure(piece.length, one.order.units), saw_figure_with_unit(piece.length, one.order.units)});
+                stops.insert({saw_figure(piece.stop, one.order.units), saw_figure_with_unit(piece.stop, one.order.units)});
+            }
+        for (const Page& page : pages)
+            for (const Text& text : texts_of(page)) {
+                INFO(text.text);
+                if (lengths.contains(text.text) && !stops.contains(text.text)) CHECK(text.weight == Weight::bold);
+                if (stops.contains(text.text) && !lengths.contains(text.text)) CHECK(text.weight == Weight::regular);
+            }
+    }
+}
+
+TEST_CASE("saw sheet: a piece as long as its bar says to use it whole and has no stop, and a thin end is said")
+{
+    SawTask task = saw_task({{Length::millimetres(6000), 1, "A"}, {Length::millimetres(2996), 1, "B"}});
+    task.trim_start = task.trim_end = Length();
+    task.stock.push_back({Length::millimetres(3000), 1, 3000 * cost_unit});
+    SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}});
+    const SawOrder order = lay_out({"whole", "", Units::mm, std::nullopt, Length::millimetres(5), Length::millimetres(1)}, task, std::get<SawPlan>(std::move(outcome)), SawEnd::finished, 0);
+    const std::vector<Page> pages = draw_saw_sheet(order, Paper::a4);
+    CHECK(count_of(pages, "use whole") == 1);
+    CHECK(count_of(pages, "use whole, no cut") == 1);
+    CHECK(count_of(pages, "6000") == 1);  // the piece, not a stop
+    CHECK(count_of(pages, "THIN END: the last cut takes off only 4 mm") == 1);
+    CHECK(all_text(pages).find(squeezed("sawn lengths ± 1 mm")) != std::string::npos);
+}
+
+TEST_CASE("saw sheet: sums are in the sheet's own unit")
+{
+    for (const SawCase& one : saw_cases()) {
+        const std::string sum = one.order.units == Units::in ? figure_with_unit(one.order.totals.pieces_length, Units::in) + " (" : figure(Length::micrometres(one.order.totals.pieces_length.um() / 1000), Units::mm, Toward::nearest, 3) + " m.";
+        INFO(one.name);
+        CHECK(all_text(draw_saw_sheet(one.order, Paper::a4)).find(squeezed(sum)) != std::string::npos);
     }
 }

@@ -1,6 +1,8 @@
 // Orders through to their plans: built, measured again and worked up as a shaft that exists.
 #include "shaftcut/trade/build_plan.hpp"
 
+#include "shaftcut/trade/saw_order.hpp"
+
 #include "support/catch.hpp"
 #include "support/machine_jobs.hpp"
 #include "support/orders.hpp"
@@ -198,4 +200,18 @@ TEST_CASE("no check of an order speaks of a job or of a cut")
             CHECK((of_cuts || (check.says + check.basis).find(" cut") == std::string::npos));
         }
     }
+}
+
+// Half lengths in sixteenths of an inch lie up to 1.6 mm below; a tenth of a millimetre is no sixteenth.
+TEST_CASE("how far below the closed length a shaft closes is said exactly, in inches as in millimetres")
+{
+    BuildOrder order = closed_order(0, Reference::inner_cross);
+    order.closed->length = Length::micrometres(838'300);
+    const BuildPlan plan = planned(order, Units::in);
+    REQUIRE(plan.built);
+    const Length below = order.closed->length - plan.built->closed_at[Reference::inner_cross];
+    REQUIRE(below > Length());
+    const std::string words = "the shaft closes " + saw_figure_with_unit(below, Units::in) + " below the closed length ordered.";
+    CHECK(std::any_of(plan.notes.begin(), plan.notes.end(), [&](const std::string& note) { return note.find(words) != std::string::npos; }));
+    CHECK(saw_figure_with_unit(Length::micrometres(100), Units::in) == "0.004 in (0.1 mm)");
 }

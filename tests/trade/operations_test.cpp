@@ -115,3 +115,11 @@ TEST_CASE("in inches sawn lengths are exact and the millimetres stand beside")
     const BuildPlan plan = planned(build_order(), Units::in);
     CHECK(text_of(plan, Work::saw).find(" in (") != std::string::npos);
 }
+
+// 17 mm is 0.6693 in; the nearest sixteenth, 11/16 in, would be 17.46 mm.
+TEST_CASE("where a hole is drilled stays in millimetres first")
+{
+    CHECK(hole_text(Length::millimetres(17), Units::mm) == "17 mm");
+    CHECK(hole_text(Length::millimetres(17), Units::in) == "17 mm (0.669 in)");
+    CHECK(hole_text(Length::micrometres(82'500), Units::in) == "82.5 mm (3.248 in)");
+}

@@ -45,6 +45,42 @@ TEST_CASE("a leftover shorter than the reusable length is scrap, and without suc
     CHECK(planned(full).bars[0].use == LeftoverUse::none);
 }
 
+TEST_CASE("a piece as long as its bar is used whole, and a last piece that ends with its bar needs no last cut")
+{
+    const SawOrder whole = planned({{{mm(1000), 2, ""}}, {{mm(1000), std::nullopt, 1}}, mm(3), Length(), Length(), Length()});
+    CHECK(whole.bars[0].whole);
+    CHECK(whole.bars[0].ends_with_piece);
+    const SawOrder two = planned({{{mm(497), 1, ""}, {mm(500), 1, ""}}, {{mm(1000), std::nullopt, 1}}, mm(3), Length(), Length(), Length()});
+    CHECK_FALSE(two.bars[0].whole);
+    CHECK(two.bars[0].ends_with_piece);
+    CHECK_FALSE(planned({{{mm(990), 1, ""}}, {{mm(1000), std::nullopt, 1}}, mm(3), Length(), Length(), Length()}).bars[0].ends_with_piece);
+}
+
+// Kerf 3 and least cut 5: an end of 4 or of 2 is thin, of 5 it is not; with a trim there is material behind it.
+TEST_CASE("an end that is less than the kerf or the saw's least cut is said, with a caution")
+{
+    const auto order_of = [](std::int64_t piece, Length trim_end) {
+        SawTask task{{{mm(piece), 1, ""}}, {{mm(1000), std::nullopt, 1}}, mm(3), Length(), trim_end, Length()};
+        SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}});
+        return lay_out({"list", "", Units::mm, std::nullopt, mm(5), mm(1)}, task, std::get<SawPlan>(std::move(outcome)), SawEnd::finished, 0);
+    };
+    CHECK(order_of(996, Length()).bars[0].thin_end == mm(4));
+    CHECK(order_of(998, Length()).bars[0].thin_end == mm(2));
+    CHECK_FALSE(order_of(995, Length()).bars[0].thin_end);
+    CHECK_FALSE(order_of(1000, Length()).bars[0].thin_end);
+    CHECK_FALSE(order_of(990, mm(10)).bars[0].thin_end);
+    const auto cautioned = [](const SawOrder& order) { return std::any_of(order.cautions.begin(), order.cautions.end(), [](const std::string& text) { return text.starts_with("THIN END"); }); };
+    CHECK(cautioned(order_of(996, Length())));
+    CHECK_FALSE(cautioned(order_of(995, Length())));
+}
+
+TEST_CASE("a cost says what it counts")
+{
+    const auto words = [](std::int64_t cost) { return cost_words(planned({{{mm(900), 1, ""}}, {{mm(1000), std::nullopt, cost}}, mm(3), Length(), Length(), Length()})); };
+    CHECK(words(1000 * cost_unit) == "Cost 1000, which is the bars' length in mm, for no cost is stated");
+    CHECK(words(48 * cost_unit) == "Cost 48 by the costs stated of the bars");
+}
+
 TEST_CASE("bars alike in lengths and labels are one layout, others are not; no piece is lost")
 {
     const SawOrder order = planned({{{mm(500), 4, "a"}, {mm(500), 4, "b"}, {mm(500), 1, "a"}}, {{mm(1500), std::nullopt, 1}}, Length(), Length(), Length(), Length()});

@@ -27,6 +27,7 @@ struct CommonOptionTexts {
     bool replace = false;
     std::string offered = "pdf, xlsx, json, png and svg";  // the formats that the command writes, for its help
     std::string default_units = "the job's own";           // for its help
+    std::string units_of = "what is written";              // what --units is the unit of, for its help
 };
 boost::program_options::options_description common_options(CommonOptionTexts& texts);
 // Those of a command that writes no documents.

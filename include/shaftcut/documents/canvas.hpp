@@ -38,11 +38,9 @@ inline constexpr Lettering figure{3.5, Weight::regular};
 inline constexpr Lettering name{3.5, Weight::bold};
 inline constexpr Lettering cut{5.5, Weight::bold};
 // Notes that must share one sheet with much else.
-inline constexpr Lettering close_note{2.5, Weight::regular, 0.75, 1.4};
-inline constexpr Lettering close_strong{2.5, Weight::bold, 0.75, 1.4};
+inline constexpr Lettering close_note{2.5, Weight::regular, 0.85, 1.4};
+inline constexpr Lettering close_strong{2.5, Weight::bold, 0.85, 1.4};
 inline constexpr Lettering close_name{3.0, Weight::bold, 0.85, 1.4};
-inline constexpr Lettering closest_note{2.5, Weight::regular, 0.63, 1.4};
-inline constexpr Lettering closest_strong{2.5, Weight::bold, 0.63, 1.4};
 }  // namespace lettering
 
 class Canvas {

@@ -93,6 +93,16 @@ struct BatchSaw {
 // One task for each profile that has pieces to saw and bars, in the order of the pieces; pieces are labelled by order and part.
 std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw);
 
+// A profile whose pieces stand in no plan.
+struct NotPlanned {
+    std::string profile;
+    std::string why;   // a sentence
+    std::vector<BatchPiece> pieces;
+};
+
+// Of a batch with its plans, in the order of the plans, then of those without bars.
+std::vector<NotPlanned> not_planned(const Batch& batch);
+
 // The profiles that saw_tasks() leaves out for want of bars.
 std::vector<std::string> profiles_without_bars(const Batch& batch, const BatchSaw& saw);
 

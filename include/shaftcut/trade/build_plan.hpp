@@ -24,6 +24,12 @@ struct UseRange {
     PerEach<Range, std::optional<AtEither>> longest; // that it may be pulled to; nothing where it may not be so used at all
 };
 
+// What the shaft is ordered for: the fit's deciding lengths. Nothing where only a closed length is ordered, and where one is not stated.
+struct OrderedUse {
+    std::optional<AtEither> shortest;
+    PerEach<Range, std::optional<AtEither>> longest;
+};
+
 // The finished shaft. All lengths telescoping or from the half's inner cross.
 struct BuiltShaft {
     BuiltLengths lengths;
@@ -62,6 +68,7 @@ struct BuildPlan {
     bool has_wide_angle = false;
     std::vector<FitReading> fits;           // one without lengths where only a closed length is ordered
     Fit fit;                                // the deciding one
+    OrderedUse ordered_use;
     LimitsInForce limits;
     SawSettings saw;
     Length measuring_plus_minus;

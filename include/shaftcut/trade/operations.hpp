@@ -27,6 +27,10 @@ struct BuildPlan;
 // the greatest that it may be pulled to. Nothing where neither is known.
 std::optional<Length> longest_to_try(const BuildPlan& plan);
 
+// "17 mm", in inches "17 mm (0.669 in)": where a hole is drilled, in millimetres first, for a sixteenth of an inch may be half a
+// millimetre beside it.
+std::string hole_text(Length length, Units units);
+
 // Of a plan whose shaft is built but for its operations.
 std::vector<Operation> operations_of(const BuildPlan& plan);
 

@@ -26,6 +26,10 @@ struct BarLayout {
     std::vector<PlacedPiece> pieces;  // in cutting order, at least one
     Length leftover;                  // usable length behind the last cut, the end trim not counted
     LeftoverUse use = LeftoverUse::none;
+    bool whole = false;               // one piece as long as the bar: nothing is cut
+    bool ends_with_piece = false;     // the last piece ends where the bar ends: no last cut
+    std::optional<Length> thin_end;   // what the last cut takes off the bar's end, where that is less than the kerf or the saw's
+                                      // least cut: the blade has no material on its far side
 };
 
 struct BarsToFetch {
@@ -53,6 +57,8 @@ struct SawOrder {
     SawTask task;
     SawPlan plan;
     std::optional<Length> reusable;  // a leftover at least this long goes back to the rack; nothing: none does
+    Length least_cut;                // the least that the saw can take off an end
+    Length plus_minus;               // of a sawn length
     SawEnd end = SawEnd::finished;
     double seconds = 0;              // that the plan took
     std::vector<BarLayout> bars;     // in the plan's order
@@ -66,6 +72,8 @@ struct SawHeading {
     std::string owner;
     Units units = Units::mm;
     std::optional<Length> reusable;
+    Length least_cut{};
+    Length plus_minus{};
 };
 
 // `plan` must be a plan for `task`.
@@ -79,6 +87,9 @@ std::string saw_figure_with_unit(Length length, Units units);
 
 // "72000", "61.5": a cost of millionths, without trailing zeros.
 std::string cost_figure(std::int64_t cost);
+
+// "Cost 22000, the bars' lengths in mm, for no cost is stated" or "Cost 61.5, as the bars' costs are stated".
+std::string cost_words(const SawOrder& order);
 
 // "proven: no plan costs less" or what is known: "no plan costs less than 71800, which is 0.278 % below this plan".
 std::string bound_sentence(const SawPlan& plan);

@@ -1,0 +1,17 @@
+// The saw plans of a batch as one file's sheets: each profile's saw sheet, then what is not planned, with its pieces and why.
+//
+// Sheets are numbered through the file. Checked by tests/documents/batch_saw_sheets_test.cpp.
+#pragma once
+
+#include <vector>
+
+#include "shaftcut/documents/page.hpp"
+#include "shaftcut/documents/paper.hpp"
+#include "shaftcut/trade/batch.hpp"
+
+namespace shaftcut {
+
+// Empty where the batch has no piece to saw.
+std::vector<Page> draw_batch_saw_sheets(const Batch& batch, Paper paper);
+
+}  // namespace shaftcut
