@@ -2,6 +2,7 @@
 #include <array>
 
 #include "assembly_parts.hpp"
+#include "shaftcut/trade/saw_order.hpp"
 
 namespace shaftcut::assembly_sheet {
 namespace {
@@ -17,25 +18,25 @@ std::string from_words(const BuildPlan& plan)
     return plan.reference == Reference::outer_cross ? "from the OUTER cross" : "from the INNER cross";
 }
 
-std::string at_reference(const BuildPlan& plan, const std::optional<AtEither>& length, Toward toward, const char* otherwise)
+// Exact, so that sixteenths rounded up in one row and down in the other contradict nothing.
+std::string at_reference(const BuildPlan& plan, const std::optional<AtEither>& length, const char* otherwise)
 {
-    return length ? figure_with_unit((*length)[plan.reference], plan.units, toward) : otherwise;
+    return length ? saw_figure((*length)[plan.reference], plan.units) + " " + unit_word(plan.units) : otherwise;
 }
 
-// What is ordered, the way round that keeps it safe to compare with the row below.
 Row ordered_row(const BuildPlan& plan)
 {
     if (plan.ordered_closed) return {"Ordered", "closed " + length_text(plan, plan.ordered_closed->length), "", "", ""};
-    Row row{"Ordered", at_reference(plan, plan.ordered_use.shortest, Toward::down, "—")};
-    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, plan.ordered_use.longest[range], Toward::up, "—");
+    Row row{"Ordered", at_reference(plan, plan.ordered_use.shortest, "—")};
+    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, plan.ordered_use.longest[range], "—");
     return row;
 }
 
 Row finished_row(const BuildPlan& plan)
 {
     const UseRange& use = plan.built->use;
-    Row row{"This shaft allows", at_reference(plan, use.shortest, Toward::up, "")};
-    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, use.longest[range], Toward::down, "NOT AT ALL");
+    Row row{"This shaft allows", at_reference(plan, use.shortest, "")};
+    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, use.longest[range], "NOT AT ALL");
     return row;
 }
 

@@ -12,7 +12,7 @@ namespace {
 using workbook::SheetBuilder;
 namespace style = workbook::style;
 
-// What is needed at the bench comes first and is printed, few enough columns for letters of 2 mm on a landscape sheet; then what is read
+// What is needed at the bench comes first and is printed, few enough columns for capitals of about 2 mm on a landscape sheet; then what is read
 // on the screen, and the inputs.
 enum Column {
     order, verdict, count, measured, closed, half, half_outer, blank, blank_outer, guard_blank, guard_blank_outer, pin_hole, pin_hole_outer, working, turning,
@@ -26,7 +26,7 @@ struct Head {
     double width;
 };
 constexpr std::array heads{
-    Head{"Order", 11}, Head{"Verdict", 13}, Head{"Shafts", 7}, Head{"Closed measured at", 12}, Head{"Closed, mm", 8},
+    Head{"Order", 10}, Head{"Verdict", 12}, Head{"Shafts", 6}, Head{"Closed measured at", 11}, Head{"Closed, mm", 8},
     Head{"Inner half, mm", 8}, Head{"Outer half, mm", 8}, Head{"Inner tube, mm", 8}, Head{"Outer tube, mm", 8}, Head{"Inner guard tube, mm", 8},
     Head{"Outer guard tube, mm", 8}, Head{"Pin hole, inner, mm", 6}, Head{"Pin hole, outer, mm", 6}, Head{"Pull to, working, mm", 8},
     Head{"Pull to, turning, mm", 8}, Head{"Pull to, standing, mm", 9}, Head{"Due", 12}, Head{"Drive tubes, kg", 9}, Head{"Why not", 120},

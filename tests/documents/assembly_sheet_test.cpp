@@ -133,24 +133,23 @@ TEST_CASE("each check that was made has a line of its own, and every warning is 
     });
 }
 
-TEST_CASE("the ordered shortest and longest lengths stand over those that the finished shaft allows")
+TEST_CASE("the ordered shortest and longest lengths stand over those that the finished shaft allows, exactly")
 {
-    const BuildPlan plan = planned(build_order("B-101"));
-    const Page page = draw_assembly_sheet(plan, Paper::a4).front();
-    const Text* ordered = find(page, "Ordered");
-    const Text* allowed = find(page, "This shaft allows");
-    REQUIRE(ordered);
-    REQUIRE(allowed);
-    const auto in_row = [&](const Text& head, const AtEither& length, Toward toward) {
-        const std::string words = figure_with_unit(length[plan.reference], Units::mm, toward);
-        const std::vector<Text> texts = texts_of(page);
-        return std::any_of(texts.begin(), texts.end(), [&](const Text& text) { return text.baseline.y == head.baseline.y && text.text == words; });
-    };
-    CHECK(in_row(*ordered, *plan.ordered_use.shortest, Toward::down));
-    CHECK(in_row(*allowed, plan.built->use.shortest, Toward::up));
-    for (const Range range : all_ranges) {
-        CHECK(in_row(*ordered, *plan.ordered_use.longest[range], Toward::up));
-        CHECK(in_row(*allowed, *plan.built->use.longest[range], Toward::down));
+    for (const Units units : {Units::mm, Units::in}) {
+        const BuildPlan plan = planned(build_order("B-101"), units);
+        const Page page = draw_assembly_sheet(plan, Paper::a4).front();
+        const Text* ordered = find(page, "Ordered");
+        const Text* allowed = find(page, "This shaft allows");
+        REQUIRE(ordered);
+        REQUIRE(allowed);
+        const auto in_row = [&](const Text& head, const AtEither& length) {
+            const std::string words = saw_figure(length[plan.reference], units) + " " + unit_word(units);
+            const std::vector<Text> texts = texts_of(page);
+            return std::any_of(texts.begin(), texts.end(), [&](const Text& text) { return text.baseline.y == head.baseline.y && text.text == words; });
+        };
+        CHECK(in_row(*ordered, *plan.ordered_use.shortest));
+        CHECK(in_row(*allowed, plan.built->use.shortest));
+        for (const Range range : all_ranges) CHECK((in_row(*ordered, *plan.ordered_use.longest[range]) && in_row(*allowed, *plan.built->use.longest[range])));
     }
 }
 
