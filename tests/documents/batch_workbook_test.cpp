@@ -116,7 +116,12 @@ TEST_CASE("a refused order's row is no higher than four lines, and its reasons a
     const Batch batch = case_batch(Units::mm);
     const WorkbookParts parts = parts_of(batch_workbook_of(batch, Paper::a4));
     const SheetPart& orders = sheet(parts, "Orders");
-    for (const auto& [row, points] : orders.row_heights) CHECK(points <= 52);
+    constexpr int head_row = 5;
+    CHECK(orders.row_heights.rbegin()->first > head_row);
+    for (const auto& [row, points] : orders.row_heights) {
+        INFO("row " << row);
+        if (row > head_row) CHECK(points <= 52);
+    }
     CHECK(column(orders, "Pull to, standing, mm") == "P");
     for (const char* title : {"Due", "Drive tubes, kg", "Why not", "Customer"}) {
         const std::string letters = column(orders, title);
