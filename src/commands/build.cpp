@@ -63,11 +63,11 @@ class BuildCommand final : public Command {
 public:
     std::string set_up(const std::vector<std::string>& arguments) override
     {
-        if (const std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
+        if (std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
         CheckedOptions result = checked(common_texts_);
         if (!result.fault.empty()) return result.fault;
         options_ = std::move(result.options);
-        if (const std::string fault = formats_fault(options_.formats); !fault.empty()) return fault;
+        if (std::string fault = formats_fault(options_.formats); !fault.empty()) return fault;
         CheckedBladeOptions blade = checked(texts_, options_.units.value_or(Units::mm));
         if (!blade.fault.empty()) return blade.fault;
         blade_ = blade.options;
@@ -236,7 +236,7 @@ private:
     bool writes_papers() const { return std::find(options_.formats.begin(), options_.formats.end(), Format::pdf) != options_.formats.end(); }
 
     // People's words go where the documents do not.
-    std::ostream& words(Console& console) const { return options_.to_standard_output() ? console.err : console.out; }
+    std::ostream& words(const Console& console) const { return options_.to_standard_output() ? console.err : console.out; }
     Colour colour(const Console& console) const
     {
         const bool terminal = options_.to_standard_output() ? console.progress : console.colour;

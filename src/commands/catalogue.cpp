@@ -43,7 +43,7 @@ public:
     std::string set_up(const std::vector<std::string>& arguments) override
     {
         std::vector<std::string> files;
-        if (const std::string fault = parse_arguments(arguments, described_, files); !fault.empty()) return fault;
+        if (std::string fault = parse_arguments(arguments, described_, files); !fault.empty()) return fault;
         const CheckedOptions result = checked(texts_);
         options_ = result.options;
         return files.empty() ? result.fault : quoted(files.front()) + " is not expected; catalogue takes options only";

@@ -28,7 +28,7 @@ public:
     std::string set_up(const std::vector<std::string>& arguments) override
     {
         std::vector<std::string> files;
-        if (const std::string fault = parse_arguments(arguments, described_, files); !fault.empty()) return fault;
+        if (std::string fault = parse_arguments(arguments, described_, files); !fault.empty()) return fault;
         if (!files.empty()) return shaftcut::quoted(files.front()) + " is not expected; form takes options only";
         if (texts_.output == "-") return "form writes no JSON to standard output; name a folder in --output";
         const CheckedOptions result = checked(texts_);

@@ -28,11 +28,11 @@ JobsCommand::JobsCommand(const JobAnswers& answers) : answers_(answers), texts_(
 
 std::string JobsCommand::set_up(const std::vector<std::string>& arguments)
 {
-    if (const std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
+    if (std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
     const CheckedOptions result = checked(texts_);
     options_ = result.options;
     if (!result.fault.empty()) return result.fault;
-    if (const std::string fault = answers_.formats_fault(options_.formats); !fault.empty()) return fault;
+    if (std::string fault = answers_.formats_fault(options_.formats); !fault.empty()) return fault;
     return files_.empty() ? "no job is named; give one or more job files" : "";
 }
 

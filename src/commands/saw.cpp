@@ -76,7 +76,7 @@ class SawCommand final : public Command {
 public:
     std::string set_up(const std::vector<std::string>& arguments) override
     {
-        if (const std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
+        if (std::string fault = parse_arguments(arguments, described_, files_); !fault.empty()) return fault;
         CheckedOptions result = checked(common_texts_);
         if (!result.fault.empty()) return result.fault;
         options_.common = std::move(result.options);

@@ -1,5 +1,6 @@
 #include "shaftcut/documents/cairo_pages.hpp"
 
+#include <cmath>
 #include <memory>
 
 #include <cairo-ft.h>
@@ -45,7 +46,7 @@ Face load_face(Weight weight)
         throw DrawingFault("the font file " + font_file(weight) + " cannot be read");
     Face face(cairo_ft_font_face_create_for_ft_face(file->face, FT_LOAD_NO_HINTING), cairo_font_face_destroy);
     check(cairo_font_face_set_user_data(face.get(), &key, file.get(), [](void* held) { delete static_cast<FileFace*>(held); }));
-    file.release();
+    static_cast<void>(file.release());  // now the face's
     return face;
 }
 
@@ -98,7 +99,7 @@ public:
     void draw(const Code& code)
     {
         const double module = code.box.width / code.modules;
-        const auto dark = [&](int row, int column) { return column < code.modules && code.dark[static_cast<std::size_t>(row * code.modules + column)]; };
+        const auto dark = [&](int row, int column) { return column < code.modules && code.dark[static_cast<std::size_t>(row) * static_cast<std::size_t>(code.modules) + static_cast<std::size_t>(column)]; };
         ink(0);
         // Dark modules that touch in a row are one rectangle: no seam between them, and half as much to write.
         for (int row = 0; row < code.modules; ++row)
@@ -176,8 +177,8 @@ private:
         cairo_save(context_.get());
         cairo_clip(context_.get());
         const double height = bottom - top;
-        const double first = static_cast<int>((left + top) / hatch_spacing) * hatch_spacing;
-        for (double sum = first; sum < right + bottom; sum += hatch_spacing) {
+        for (int line = static_cast<int>((left + top) / hatch_spacing); line * hatch_spacing < right + bottom; ++line) {
+            const double sum = line * hatch_spacing;
             cairo_move_to(context_.get(), sum - top, top);
             cairo_line_to(context_.get(), sum - top - height, bottom);
         }
@@ -245,8 +246,8 @@ std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& pa
 std::string png_of(const Page& page, double dots_per_inch)
 {
     const double scale = dots_per_inch / 25.4;
-    const Surface surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(page.width * scale + 0.5),
-                                                     static_cast<int>(page.height * scale + 0.5)), cairo_surface_destroy);
+    const Surface surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(std::lround(page.width * scale)),
+                                                     static_cast<int>(std::lround(page.height * scale))), cairo_surface_destroy);
     cairo_surface_set_device_scale(surface.get(), scale / points_per_mm, scale / points_per_mm);
     Drawing drawing(surface.get());
     cairo_set_source_rgb(drawing.context(), 1, 1, 1);

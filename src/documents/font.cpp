@@ -91,7 +91,7 @@ struct Fonts::Faces {
     {
         const auto [known, is_new] = glyphs_[static_cast<int>(weight)].try_emplace(point);
         if (is_new) {
-            const FT_Face of = face[static_cast<int>(weight)];
+            FT_FaceRec* const of = face[static_cast<int>(weight)];
             known->second.index = FT_Get_Char_Index(of, point);
             if (FT_Get_Advance(of, known->second.index, FT_LOAD_NO_SCALE, &known->second.advance) != 0) known->second.advance = 0;
         }

@@ -70,6 +70,14 @@ double round_step(double size, int most)
     return step * 10;
 }
 
+// The multiples of the step in [from, to].
+std::vector<double> ticks(double from, double to, double step)
+{
+    std::vector<double> all;
+    for (auto multiple = std::llround(std::ceil(from / step)); static_cast<double>(multiple) * step <= to; ++multiple) all.push_back(static_cast<double>(multiple) * step);
+    return all;
+}
+
 std::string tick_text(double value) { return with_minus(figure(Length::from_mm(value), Units::mm)); }
 
 class Plot {
@@ -104,7 +112,7 @@ private:
     void draw_movement_axis()
     {
         const double scale = view_.mounted ? unit() : 1, step = scale * round_step(x_.size() / scale, 9);
-        for (double tick = std::ceil(x_.from / step) * step; tick <= x_.to + 1e-6; tick += step) {
+        for (const double tick : ticks(x_.from, x_.to + 1e-6, step)) {
             canvas_.line({x(tick), frame_.bottom()}, {x(tick), frame_.bottom() + 1.2}, pen::dimension);
             canvas_.text({x(tick), frame_.bottom() + 4.6}, tick_text(tick / scale) + (view_.mounted ? "" : "°"), lettering::note, Align::centre);
         }
@@ -115,7 +123,7 @@ private:
     void draw_length_axis()
     {
         const double step = unit() * round_step(y_.size() / unit(), 7);
-        for (double tick = std::ceil(y_.from / step) * step; tick <= y_.to; tick += step) {
+        for (const double tick : ticks(y_.from, y_.to, step)) {
             canvas_.line({frame_.x - 1.2, y(tick)}, {frame_.x, y(tick)}, pen::dimension);
             canvas_.text({frame_.x - 2, y(tick) + 1.2}, tick_text(tick / unit()), lettering::note, Align::right);
         }
@@ -127,7 +135,7 @@ private:
     {
         const double most = (order_.cut->plan.half[Tube::inner] + order_.cut->plan.half[Tube::outer]).mm();
         const double step = unit() * round_step(y_.size() / unit(), 7);
-        for (double tick = std::ceil((most - y_.to) / step) * step; tick <= most - y_.from; tick += step) {
+        for (const double tick : ticks(most - y_.to, most - y_.from, step)) {
             canvas_.line({frame_.right(), y(most - tick)}, {frame_.right() + 1.2, y(most - tick)}, pen::dimension);
             canvas_.text({frame_.right() + 2, y(most - tick) + 1.2}, tick_text(tick / unit()), lettering::note);
         }

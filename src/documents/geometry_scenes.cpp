@@ -217,7 +217,8 @@ struct Grid {
     {
         const auto across = static_cast<double>(columns), down = static_cast<double>(rows);
         const double width = (room.width - (across - 1) * cell_gap) / across, height = (room.height - (down - 1) * cell_gap) / down;
-        return {room.x + static_cast<double>(count % columns) * (width + cell_gap), room.y + static_cast<double>(count / columns) * (height + cell_gap), width, height};
+        const std::size_t row = count / columns, column = count % columns;
+        return {room.x + static_cast<double>(column) * (width + cell_gap), room.y + static_cast<double>(row) * (height + cell_gap), width, height};
     }
 };
 

@@ -148,8 +148,8 @@ LabelSheets label_sheets(const Batch& batch, Paper paper)
         Canvas canvas(*fonts, sheet.width, sheet.height);
         draw_marks(canvas, label);
         for (std::size_t i = number * on_a_sheet; i < std::min((number + 1) * on_a_sheet, labels->size()); ++i) {
-            const std::size_t place = i % on_a_sheet;
-            draw_label(canvas, {static_cast<double>(place % columns) * label.width, static_cast<double>(place / columns) * label.height, label.width, label.height},
+            const std::size_t place = i % on_a_sheet, row = place / columns, column = place % columns;
+            draw_label(canvas, {static_cast<double>(column) * label.width, static_cast<double>(row) * label.height, label.width, label.height},
                        (*labels)[i], units);
         }
         return canvas.page();

@@ -14,14 +14,14 @@ double draw_boxes(Canvas& canvas, Rect room, const std::vector<Entry>& entries)
 {
     const double width = (room.width - (in_a_row - 1) * gap) / in_a_row;
     for (std::size_t i = 0; i < entries.size(); ++i) {
-        const auto column = static_cast<double>(i % in_a_row), row = static_cast<double>(i / in_a_row);
-        const Rect box{room.x + column * (width + gap), room.y + row * (entry_height + gap), width, entry_height};
+        const std::size_t row = i / in_a_row, column = i % in_a_row;
+        const Rect box{room.x + static_cast<double>(column) * (width + gap), room.y + static_cast<double>(row) * (entry_height + gap), width, entry_height};
         draw_entry(canvas, box, entries[i].name, entries[i].unit);
         // A sign that is ticked is not lost.
         if (const std::string side = negative_side(entries[i].name); !side.empty()) draw_tick(canvas, {box.x + 1.5, box.bottom() - 1.7}, "−", side);
     }
-    const auto rows = static_cast<double>((entries.size() + in_a_row - 1) / in_a_row);
-    return room.y + rows * (entry_height + gap) - gap;
+    const std::size_t rows = (entries.size() + in_a_row - 1) / in_a_row;
+    return room.y + static_cast<double>(rows) * (entry_height + gap) - gap;
 }
 
 // A box for each dimension by its word, and one for the tolerance of all lengths.

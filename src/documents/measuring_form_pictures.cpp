@@ -154,7 +154,7 @@ void draw_angle_picture(Canvas& canvas, Rect picture)
     canvas.disc(cross, cross_radius, Fill::white, pen::outline);
     canvas.line(stub.at(4, 0), stub.at(28, 0), pen::axis, {6, 1.2, 0.8, 1.2});
     std::vector<Point> arc;
-    for (double degrees = 0; degrees >= -28; degrees -= 4) arc.push_back(Pose{cross, degrees}.at(21, 0));
+    for (int degrees = 0; degrees >= -28; degrees -= 4) arc.push_back(Pose{cross, static_cast<double>(degrees)}.at(21, 0));
     canvas.path(arc, pen::dimension);
     canvas.text({cross.x + 23, cross.y - 3.4}, "angle", lettering::note);
     canvas.text({picture.x, cross.y + 5.6}, "stub", lettering::note);

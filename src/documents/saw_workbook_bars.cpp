@@ -29,7 +29,11 @@ std::size_t columns_for(Units units) { return units == Units::in ? heads.size() 
 
 std::string cell(int row, Column column) { return fmt::format("{}{}", static_cast<char>('A' + column), row + 1); }
 
-double inches(Length length) { return static_cast<double>((length.um() * 10 + 127) / 254) / 1000.0; }
+double inches(Length length)
+{
+    const std::int64_t thousandths = (length.um() * 10 + 127) / 254;
+    return static_cast<double>(thousandths) / 1000.0;
+}
 
 const char* use_word(LeftoverUse use)
 {

@@ -180,7 +180,7 @@ double SheetBuilder::points_needed(const Cell& cell) const
 {
     if (cell.row != row_ || !cell.style.wrapped) return 0;
     double width = 0;
-    for (int i = 0; i < cell.columns; ++i) width += sheet_.column_widths[static_cast<std::size_t>(cell.column + i)];
+    for (int column = cell.column; column < cell.column + cell.columns; ++column) width += sheet_.column_widths[static_cast<std::size_t>(column)];
     const double characters = std::max(1.0, std::floor((width - (cell.style.boxed ? 2 : 0)) * 10.8 / cell.style.points));
     return 3 + lines_needed(code_points(text_of(cell)), characters) * cell.style.points * 1.25;
 }

@@ -34,6 +34,8 @@ std::optional<PackedBars> merged(const PackedBars& a, const PackedBars& b)
     auto from_a = a.pattern.parts.begin();
     auto from_b = b.pattern.parts.begin();
     while (from_a != a.pattern.parts.end() || from_b != b.pattern.parts.end()) {
+        // One of the two has more, or the loop had ended.
+        // cppcheck-suppress derefInvalidIteratorRedundantCheck
         const std::size_t size = from_b == b.pattern.parts.end() ? from_a->size : from_a == a.pattern.parts.end() ? from_b->size : std::min(from_a->size, from_b->size);
         std::int64_t sum = 0;
         if (from_a != a.pattern.parts.end() && from_a->size == size) sum += a.count * (from_a++)->count;

@@ -12,7 +12,7 @@
 
 namespace shaftcut {
 
-inline constexpr std::size_t most_csv_bytes = 16 * 1024 * 1024;
+inline constexpr std::size_t most_csv_bytes = std::size_t{16} * 1024 * 1024;
 inline constexpr std::size_t most_csv_fields = 100;  // in a line: no list has so many columns
 
 struct CsvColumn {

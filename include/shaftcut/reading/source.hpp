@@ -8,7 +8,7 @@
 namespace shaftcut {
 
 // The greatest file that is read.
-inline constexpr std::size_t most_source_bytes = 16 * 1024 * 1024;
+inline constexpr std::size_t most_source_bytes = std::size_t{16} * 1024 * 1024;
 
 // `name` is what messages call the file, `bytes` all that it holds.
 struct Source {
