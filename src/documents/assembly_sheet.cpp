@@ -128,10 +128,11 @@ Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan&
     return {joined({close.parts, close.operations}), {}, true, rest};
 }
 
-void say_continued(cut_sheet::Sheets& sheets, Rect column)
+// `first`: what of it is not to be missed; may be empty.
+void say_continued(cut_sheet::Sheets& sheets, Rect column, const std::string& first = "")
 {
     sheets.canvas().begin(Part::paragraph);
-    sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, "▼ continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
+    sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, "▼ " + first + "continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
     sheets.next();
 }
 
@@ -148,7 +149,8 @@ void draw_lists(cut_sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
     if (continued) right.height -= continued_line;
     const std::size_t drawn = cut_sheet::place(canvas, right, beside).next;
     if (!continued) return;
-    say_continued(sheets, right);
+    const bool warned = std::any_of(columns.rest.begin(), columns.rest.end(), [](const Block& block) { return block.strong && block.text.starts_with("WARNING"); });
+    say_continued(sheets, right, warned ? "WARNING, " : "");
     sheets.flow(beside, drawn);
     sheets.flow(columns.rest);
 }

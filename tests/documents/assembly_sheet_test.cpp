@@ -133,6 +133,14 @@ TEST_CASE("each check that was made has a line of its own, and every warning is 
     });
 }
 
+TEST_CASE("a warning stands on the first sheet, or that sheet says that there is one")
+{
+    on_sample_sheets([](const BuildPlan& plan, const std::vector<Page>& pages) {
+        if (!plan.built || std::none_of(plan.checks.begin(), plan.checks.end(), [](const Check& check) { return check.result == CheckResult::warn; })) return;
+        CHECK(contains({pages.front()}, "WARNING, "));
+    });
+}
+
 TEST_CASE("the ordered shortest and longest lengths stand over those that the finished shaft allows, exactly")
 {
     for (const Units units : {Units::mm, Units::in}) {
