@@ -69,9 +69,8 @@ double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
     double y = canvas.paragraph({x, room.y - 1}, width, order.shaft_title, lettering::name);
     y = canvas.paragraph({x, y}, width, "Closed now: " + closed_words(order, order.reading.closed_at), lettering::note);
     if (order.verdict == Verdict::cut) y = canvas.paragraph({x, y}, width, "After the cut: " + closed_words(order, order.cut->closed_at), lettering::note);
-    if (refused) return std::max(room.y + height + 0.5, y);
-    y = canvas.paragraph({x, y}, width, positions_words(order), lettering::note);
-    if (const std::string alarm = to_be_read(order); !alarm.empty()) y = canvas.paragraph({x, y}, width, alarm, lettering::strong);
+    if (order.fit.shortest || order.fit.longest[Range::turning]) y = canvas.paragraph({x, y}, width, positions_words(order), lettering::note);
+    if (const std::string alarm = to_be_read(order); !refused && !alarm.empty()) y = canvas.paragraph({x, y}, width, alarm, lettering::strong);
     return std::max(room.y + height + 0.5, y);
 }
 

@@ -123,7 +123,7 @@ std::string add_line(SheetBuilder& sheet, Names& names, const WorkOrder& order, 
     sheet.put(result_column, if_known("IF(" + line.fails + ",\"FAIL\",IF(" + line.warns + ",\"WARN\",\"PASS\"))", "NOT-CHECKED"), result, 2);
     names.emplace_back(line.name, sheet.here(figure_column));
     names.emplace_back(line.name + "_result", sheet.here(result_column));
-    const std::string cell = sheet.here(result_column);
+    std::string cell = sheet.here(result_column);
     sheet.end_row();
     return cell;
 }

@@ -43,7 +43,7 @@ std::string words_of(const WorkOrder& order, const FitInput& input)
     const std::string inner = "cross to cross, between the inner crosses";
     if (order.fits.size() > 1) return inner + ": the deciding one of all tractors";
     const FitReading& fit = order.fits.front();
-    const std::string measured = input.between_inner_crosses             ? inner
+    std::string measured = input.between_inner_crosses             ? inner
                                  : fit.between == Between::grooves ? "between the locking grooves of the two stubs"
                                                                    : cross_words(order, fit.reference);
     if (!input.geometry) return measured;
@@ -72,7 +72,7 @@ Bend bend_of(const FitReading& fit, Range range)
 // What a typed length becomes.
 std::string read_formula(const WorkOrder& order, const FitInput& input)
 {
-    const std::string distance = in_mm(input.name, order.units);
+    std::string distance = in_mm(input.name, order.units);
     if (input.between_inner_crosses) return distance;
     const FitReading& fit = order.fits.front();
     if (!input.range) return less_spacing(distance, Length() - in_line(Length(), fit.reaches));

@@ -31,8 +31,7 @@ std::variant<double, std::string> now_in_mm(std::optional<Length> length)
 double in_units(Length length, Units units)
 {
     if (units == Units::mm) return length.mm();
-    double scale = 1;
-    for (int decimals = 0; decimals < 6; ++decimals, scale *= 10) {
+    for (int scale = 1; scale <= 100'000; scale *= 10) {
         const double inches = std::round(static_cast<double>(length.um()) * scale / 25400.0) / scale;
         if (Length::from_mm(inches * 25.4) == length) return inches;
     }

@@ -131,8 +131,8 @@ void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
 {
     for (const FitReading& fit : order.fits) {
         const bool converted = fit.reaches[End::tractor].bends() || fit.reaches[End::implement].bends();
-        const bool as_worked_with = fit.reference == Reference::inner_cross && fit.between == Between::crosses;
         const bool says_reference = order.reading.has_wide_angle || fit.between == Between::grooves;
+        const bool as_worked_with = !says_reference || (fit.reference == Reference::inner_cross && fit.between == Between::crosses);
         if (!fit.fit.shortest || !fit.shortest || !fit.longest[Range::turning] || (order.fits.size() == 1 && as_worked_with)) continue;
         std::string note = fit.tractor.empty() ? "Shortest" : fit.tractor + ": shortest";
         note += " " + length_text(order, fit.shortest->value) + (says_reference ? " " + fit_reference_text(fit) : "");

@@ -17,8 +17,7 @@ constexpr double tolerance = 1e-9;  // a hundredth of the library's own: a proof
 constexpr double unlimited = std::numeric_limits<double>::max();  // as the library has it
 
 // The library's functions. It is loaded when the first plan needs it, not with the program: with it come LAPACK and the Fortran
-// runtime, whose hooks in printf slow every document by a sixth and whose loading is a quarter of the program's start
-// (docs/performance.md).
+// runtime, whose hooks in printf slow every document and whose loading is a third of the program's start (docs/performance.md).
 struct Clp {
     static const Clp& loaded()
     {
