@@ -37,6 +37,10 @@ std::string terminal_text(const BuildPlan& plan, Colour colour)
     if (plan.built) text += lengths_text(plan);
     for (const Check& check : plan.checks)
         if (check.result == CheckResult::fail || check.result == CheckResult::warn) text += check_line(check, colour);
+    // What refuses an order beside its checks.
+    const std::vector<std::string> failed = reasons_to_refuse(plan.checks);
+    for (const std::string& reason : plan.reasons)
+        if (std::find(failed.begin(), failed.end(), reason) == failed.end()) text += wrapped("  why        ", reason);
     for (const std::string& way : plan.ways_out) text += wrapped("  instead    ", way);
     return text;
 }

@@ -58,7 +58,7 @@ LengthLine line_of(const char* name, const char* label, const std::string& formu
 // A shoulder that is not known is the greatest possible in every case.
 std::string stop_formula(const WorkOrder& order, Tube tube)
 {
-    const std::string greatest = for_tube("ROUND(closed_length-OTHER_length,3)", tube);
+    std::string greatest = for_tube("ROUND(closed_length-OTHER_length,3)", tube);
     if (!order.reading.shaft.halves[tube].shoulder) return greatest;
     return for_tube("IF(agreement=\"agrees\",ROUND(THIS_shoulder+closed_length-modelled_closed,3),IF(agreement=\"longer\",", tube) + greatest +
            for_tube(",IF(agreement=\"shorter\",MIN(THIS_shoulder,", tube) + greatest + for_tube("),THIS_shoulder)))", tube);

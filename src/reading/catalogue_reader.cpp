@@ -99,8 +99,8 @@ PerEach<Tube, SeriesHalf> read_halves(Element& element)
     EachOnce<Tube> tubes;
     element.each("half", [&](Element& half) {
         const auto tube = tubes.take(half.required("tube"), "half with tube");
-        SeriesHalf read = read_half(half);
-        if (tube) halves[*tube] = std::move(read);
+        const SeriesHalf read = read_half(half);
+        if (tube) halves[*tube] = read;
     });
     return halves;
 }

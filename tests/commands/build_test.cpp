@@ -224,6 +224,7 @@ TEST_CASE("build: the sample's millimetres read as inches are refused, and the r
         CHECK(has(order["reasons"].dump(), "Were millimetres read as inches?"));
     }
     CHECK(has(batch["orders"][0]["reasons"].dump(), "The closed length was read as 830 in; 830 mm would be made of these bars."));
+    CHECK(has(one.err, "why         Were millimetres read as inches?"));
 }
 
 TEST_CASE("build and saw: the help says that --units are also those of lengths that name none")
