@@ -23,8 +23,8 @@ void occupy_standard_streams()
 // says so, instead of the end of the process with jobs undone.
 void turn_signals_into_errors()
 {
-    std::signal(SIGPIPE, SIG_IGN);
-    std::signal(SIGXFSZ, SIG_IGN);
+    static_cast<void>(std::signal(SIGPIPE, SIG_IGN));
+    static_cast<void>(std::signal(SIGXFSZ, SIG_IGN));
 }
 
 }  // namespace
