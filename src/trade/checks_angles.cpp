@@ -115,7 +115,7 @@ Check check_irregularity(const CheckInput& input)
 {
     const CheckId id = CheckId::irregularity;
     std::optional<double> greatest;
-    const FitReading* of = nullptr;
+    const FitReading* of = &input.fits.front();  // a job has one at least
     for (const FitReading& fit : input.fits) {
         const auto ripple = ripple_of(input, fit);
         if (!ripple) return not_checked(id, "a working angle below 90° is needed for each standard joint");
