@@ -144,7 +144,7 @@ std::optional<Length> longest_to_try(const BuildPlan& plan)
 std::string hole_text(Length length, Units units)
 {
     constexpr std::int64_t um_of_an_inch = 25'400;
-    const std::string millimetres = figure_with_unit(length, Units::mm, Toward::nearest, 3);
+    std::string millimetres = figure_with_unit(length, Units::mm, Toward::nearest, 3);
     if (units == Units::mm) return millimetres;
     const std::int64_t thousandths = (1000 * length.um() + um_of_an_inch / 2) / um_of_an_inch;
     return millimetres + " (" + figure(Length::micrometres(thousandths), Units::mm, Toward::nearest, 3) + " in)";
