@@ -159,7 +159,7 @@ void draw_more_entries(cut_sheet::Sheets& sheets, const BuildPlan& plan)
     if (sheets.count() == 1) sheets.next();
     const int boxes = std::min(plan.count, most_boxes);
     sheets.ensure(3 * entry_height);
-    sheets.flow({{Lead::heading, "Closed length of each shaft, measured: " + closed_words(plan) + (plan.has_wide_angle ? " from the " : " between the ") + cross_words(plan, plan.reference)}});
+    sheets.flow({{Lead::heading, "Closed length of each shaft, measured: " + closed_words(plan) + " " + from_words(plan)}});
     for (int first = 1; first <= boxes; first += across) {
         sheets.ensure(entry_height);
         const Rect room = sheets.room();

@@ -16,8 +16,8 @@ using cut_sheet::Spacing;
 
 // "3 shafts alike", "1 shaft".
 std::string count_words(const BuildPlan& plan);
-// "OUTER crosses", "INNER cross" of the joint that has two, "crosses" where none has.
-std::string cross_words(const BuildPlan& plan, Reference reference);
+// From where the closed length and the positions run: "from the OUTER cross", "between crosses".
+std::string from_words(const BuildPlan& plan);
 // "860 mm", in inches with the millimetres beside.
 std::string length_text(const BuildPlan& plan, Length length, Toward toward = Toward::nearest);
 // Of a tube as its half's name: "TRACTOR END".

@@ -49,6 +49,7 @@ struct Columns {
     Blocks left, right;
     bool runs_on = false;  // one list: the left column's goes on in the right one
     Blocks rest{};
+    bool rest_warns = false;
 };
 
 Blocks joined(std::initializer_list<Blocks> lists)
@@ -123,9 +124,10 @@ Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan&
     for (const Lists& lists : {usual, close})
         if (auto columns = work_alone(canvas, left, right, lists)) {
             columns->rest = rest;
+            columns->rest_warns = !usual.warnings.empty();
             return *columns;
         }
-    return {joined({close.parts, close.operations}), {}, true, rest};
+    return {joined({close.parts, close.operations}), {}, true, rest, !usual.warnings.empty()};
 }
 
 // `first`: what of it is not to be missed; may be empty.
@@ -149,8 +151,7 @@ void draw_lists(cut_sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
     if (continued) right.height -= continued_line;
     const std::size_t drawn = cut_sheet::place(canvas, right, beside).next;
     if (!continued) return;
-    const bool warned = std::any_of(columns.rest.begin(), columns.rest.end(), [](const Block& block) { return block.strong && block.text.starts_with("WARNING"); });
-    say_continued(sheets, right, warned ? "WARNING, " : "");
+    say_continued(sheets, right, columns.rest_warns ? "WARNING, " : "");
     sheets.flow(beside, drawn);
     sheets.flow(columns.rest);
 }

@@ -12,12 +12,6 @@ constexpr std::size_t columns = 5;
 constexpr std::array<double, columns> shares{43, 34, 34, 34, 34};
 using Row = std::array<std::string, columns>;
 
-std::string from_words(const BuildPlan& plan)
-{
-    if (!plan.has_wide_angle) return "between crosses";
-    return plan.reference == Reference::outer_cross ? "from the OUTER cross" : "from the INNER cross";
-}
-
 // Exact, so that sixteenths rounded up in one row and down in the other contradict nothing.
 std::string at_reference(const BuildPlan& plan, const std::optional<AtEither>& length, const char* otherwise)
 {

@@ -76,11 +76,10 @@ std::string count_words(const BuildPlan& plan) { return plan.count == 1 ? "1 sha
 
 bool is_wide_angle(const BuildPlan& plan, End end) { return plan.ordered.ends[end].joint == JointKind::wide_angle; }
 
-std::string cross_words(const BuildPlan& plan, Reference reference)
+std::string from_words(const BuildPlan& plan)
 {
-    if (!plan.has_wide_angle) return "crosses";
-    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
-    return std::string(reference == Reference::outer_cross ? "OUTER" : "INNER") + (both ? " crosses" : " cross of the wide-angle joint");
+    if (!plan.has_wide_angle) return "between crosses";
+    return plan.reference == Reference::outer_cross ? "from the OUTER cross" : "from the INNER cross";
 }
 
 std::string length_text(const BuildPlan& plan, Length length, Toward toward) { return figure_with_millimetres(length, plan.units, toward); }

@@ -17,7 +17,7 @@ void add_saw_plans(std::vector<Document>& documents, const Batch& batch, Paper p
 {
     const std::vector<Page> pages = draw_batch_saw_sheets(batch, paper);
     if (pages.empty()) return;
-    const DocumentInfo info{"Saw plans " + batch.name, batch.owner.empty() ? "shaftcut" : batch.owner, "Bars, pieces in cutting order and stops", "en", "2000-01-01"};
+    const DocumentInfo info = document_info("Saw plans " + batch.name, batch.owner, "Bars, pieces in cutting order and stops");
     documents.push_back({saw_plan_name(batch.name), pdf_of(pages, info)});
 }
 

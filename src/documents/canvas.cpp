@@ -12,13 +12,6 @@ constexpr double arrow_length = 3, arrow_width = 1.1, least_inside = 9, past_lin
 // Parts of the capital height that brackets reach above it and descenders below the baseline.
 constexpr double above_caps = 0.06, below_baseline = 0.33;
 
-// Of a horizontal line: towards the right where `towards` is 1, to the left where it is -1.
-void arrow(Canvas& canvas, Point tip, double towards)
-{
-    const double back = tip.x - towards * arrow_length;
-    canvas.shape({tip, {back, tip.y - arrow_width / 2}, {back, tip.y + arrow_width / 2}}, 0, Fill::black);
-}
-
 double start_of(double x, double width, Align align)
 {
     return align == Align::left ? x : align == Align::right ? x - width : x - width / 2;
@@ -114,8 +107,9 @@ void draw_dimension(Canvas& canvas, const DimensionLine& d)
     const bool gap = d.gap_to > d.gap_from;
     canvas.line({d.from - tail, d.y}, {gap ? d.gap_from : d.to + tail, d.y}, pen::dimension);
     if (gap) canvas.line({d.gap_to, d.y}, {d.to + tail, d.y}, pen::dimension);
-    arrow(canvas, {d.from, d.y}, inside ? -1 : 1);
-    arrow(canvas, {d.to, d.y}, inside ? 1 : -1);
+    const double middle = (d.from + d.to) / 2, beyond = d.to - d.from;
+    draw_arrow(canvas, {inside ? middle : d.from - beyond, d.y}, {d.from, d.y});
+    draw_arrow(canvas, {inside ? middle : d.to + beyond, d.y}, {d.to, d.y});
     canvas.text({(d.from + d.to) / 2, d.y - 1.3}, d.figure, lettering::figure, Align::centre);
 }
 

@@ -7,6 +7,7 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
+constexpr const char* continued = ", continued";
 constexpr double margin = 10, indent = 5, after_close = 0.15, after_block = 0.45, before_heading = 1.6, before_close_heading = 0.9, continued_height = 5.5;
 
 Lettering lettering_of(const Block& block)
@@ -55,7 +56,8 @@ Blocks remaining(const Blocks& blocks, std::size_t from)
     if (rest.empty() || rest.front().lead == Lead::heading) return rest;
     for (std::size_t i = from; i-- > 0;)
         if (blocks[i].lead == Lead::heading) {
-            rest.insert(rest.begin(), {Lead::heading, blocks[i].text + ", continued", false, blocks[i].spacing});
+            const std::string& heading = blocks[i].text;
+            rest.insert(rest.begin(), {Lead::heading, heading.ends_with(continued) ? heading : heading + continued, false, blocks[i].spacing});
             break;
         }
     return rest;

@@ -30,14 +30,17 @@ std::string closed_words(const WorkOrder& order, const PerEach<Reference, Length
 // "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm, INNER crosses": what the steps refer to.
 std::string positions_words(const WorkOrder& order)
 {
-    std::string text = order.fit.shortest ? "Shortest " + printed(order, order.fit.shortest->value, shortest_rounds) + ", longest " : "Longest ";
-    std::string between;
+    std::string text, before = "Longest ";
+    if (order.fit.shortest) {
+        text = "Shortest " + printed(order, order.fit.shortest->value, shortest_rounds);
+        before = ", longest ";
+    }
     for (const Range range : all_ranges)
         if (const auto& length = order.fit.longest[range]) {
-            text += between + to_word(range) + " " + printed(order, length->value, longest_rounds);
-            between = ", ";
+            text += before + to_word(range) + " " + printed(order, length->value, longest_rounds);
+            before = ", ";
         }
-    return text + (order.reading.has_wide_angle ? ", INNER crosses" : "");
+    return text + (order.reading.has_wide_angle && !text.empty() ? ", INNER crosses" : "");
 }
 
 // What is not to be missed, wherever there is room for it.
@@ -69,7 +72,7 @@ double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
     double y = canvas.paragraph({x, room.y - 1}, width, order.shaft_title, lettering::name);
     y = canvas.paragraph({x, y}, width, "Closed now: " + closed_words(order, order.reading.closed_at), lettering::note);
     if (order.verdict == Verdict::cut) y = canvas.paragraph({x, y}, width, "After the cut: " + closed_words(order, order.cut->closed_at), lettering::note);
-    if (order.fit.shortest || order.fit.longest[Range::turning]) y = canvas.paragraph({x, y}, width, positions_words(order), lettering::note);
+    if (const std::string positions = positions_words(order); !positions.empty()) y = canvas.paragraph({x, y}, width, positions, lettering::note);
     if (const std::string alarm = to_be_read(order); !refused && !alarm.empty()) y = canvas.paragraph({x, y}, width, alarm, lettering::strong);
     return std::max(room.y + height + 0.5, y);
 }

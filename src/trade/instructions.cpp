@@ -69,7 +69,7 @@ bool guard_unmeasured(const WorkOrder& order)
 
 bool is_unchecked(const WorkOrder& order, CheckId id)
 {
-    return order.cut && order.checks[static_cast<std::size_t>(id)].result == CheckResult::not_checked;
+    return order.cut && check_of(order.checks, id).result == CheckResult::not_checked;
 }
 
 void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)

@@ -176,7 +176,10 @@ TEST_CASE("a tube that is not cut says so and has no waste")
 
 TEST_CASE("what is continued says where, and sheets are numbered")
 {
-    on_every_page([](const Page& page) { CHECK(page.marks.size() > 1); });
+    on_every_page([](const Page& page) {
+        CHECK(page.marks.size() > 1);
+        CHECK_FALSE(contains({page}, "continued, continued"));
+    });
     const std::vector<Page> pages = draw_cut_sheet(worked_in(long_names_job(), Units::in), Paper::letter);
     REQUIRE(pages.size() > 2);
     CHECK(find(pages[0], "▼ continued, all checks on sheet 2"));

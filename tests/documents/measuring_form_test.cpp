@@ -108,26 +108,6 @@ std::set<std::string> words_of_schema(const std::string& file, const std::set<st
     return words;
 }
 
-// Every rectangle drawn with four corners, as wide and high as a box to write in.
-std::vector<Rect> boxes_of(const Page& page)
-{
-    std::vector<Rect> boxes;
-    for (const Mark& mark : page.marks) {
-        const auto* path = std::get_if<Path>(&mark.what);
-        if (!path || !path->closed || path->points.size() != 4 || path->fill != Fill::none) continue;
-        const Point a = path->points[0], c = path->points[2];
-        if (path->points[1].y == a.y && path->points[1].x == c.x) boxes.push_back({a.x, a.y, c.x - a.x, c.y - a.y});
-    }
-    return boxes;
-}
-
-// A square to tick, which may stand in a box to write in.
-bool is_tick(const Path& path)
-{
-    const double side = 3.8;
-    return path.closed && path.points.size() == 4 && std::abs(path.points[2].x - path.points[0].x - side) < 1e-9 && std::abs(path.points[2].y - path.points[0].y - side) < 1e-9;
-}
-
 }  // namespace
 
 TEST_CASE("measuring form: every text can be read, and nothing drawn leaves the margins")

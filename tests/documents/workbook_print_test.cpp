@@ -11,13 +11,6 @@ using namespace shaftcut::test;
 
 namespace {
 
-std::vector<WorkOrder> all_orders()
-{
-    std::vector<WorkOrder> orders;
-    for (const BaseJob& base : base_jobs()) orders.push_back(worked(base, base.job));
-    return orders;
-}
-
 std::vector<std::string> texts_in(const WorkbookParts& parts)
 {
     std::vector<std::string> texts;
@@ -38,7 +31,8 @@ bool holds(const std::vector<std::string>& texts, const std::string& text)
 // of the size wide and its capitals 0.729 high. The page is A4 less the sheets' margins; Letter is wider.
 TEST_CASE("the order's first sheet prints the cuts with capitals of 5 mm and the other lengths with 3.5 mm")
 {
-    for (const WorkOrder& order : all_orders()) {
+    for (const BaseJob& base : base_jobs()) {
+        const WorkOrder& order = base.issued;
         INFO(order.order << ", " << unit_word(order.units));
         const WorkbookParts parts = parts_of(workbook_of(order));
         const SheetPart& sheet = parts.sheets[0];
@@ -53,7 +47,8 @@ TEST_CASE("the order's first sheet prints the cuts with capitals of 5 mm and the
 
 TEST_CASE("a legend of results stands apart from them, and a tube's unit in brackets")
 {
-    for (const WorkOrder& order : all_orders()) {
+    for (const BaseJob& base : base_jobs()) {
+        const WorkOrder& order = base.issued;
         const std::vector<std::string> texts = texts_in(parts_of(workbook_of(order)));
         CHECK_FALSE(std::any_of(texts.begin(), texts.end(), [](const std::string& text) { return text.starts_with("WARN:"); }));
         CHECK(holds(texts, "PASS: as asked. WARN: "));

@@ -22,13 +22,6 @@ const std::vector<std::string> results{"cut_inner_tube",   "cut_outer_tube",   "
                                        "overlap_turning",  "overlap_standing", "clearance",       "verdict"};
 const std::vector<std::string> after{"after_inner_half", "after_outer_half", "after_inner_guard_half", "after_outer_guard_half"};
 
-std::vector<WorkOrder> all_orders()
-{
-    std::vector<WorkOrder> orders;
-    for (const BaseJob& base : base_jobs()) orders.push_back(worked(base, base.job));
-    return orders;
-}
-
 // Every formula and every named expression.
 std::vector<std::string> all_formulas(const WorkbookParts& parts)
 {
@@ -64,7 +57,8 @@ std::vector<std::string> texts_in(const WorkbookParts& parts)
 
 TEST_CASE("a workbook has the published names, each a cell of its own on the sheet Order")
 {
-    for (const WorkOrder& order : all_orders()) {
+    for (const BaseJob& base : base_jobs()) {
+        const WorkOrder& order = base.issued;
         INFO(order.order);
         const WorkbookParts parts = parts_of(workbook_of(order));
         REQUIRE(parts.sheets.size() == 3 + order.machines.size());
@@ -174,7 +168,8 @@ TEST_CASE("only functions that every spreadsheet program knows are used, and no 
     const std::set<std::string> plain{"IF", "MAX", "MIN", "ROUND", "ROUNDUP", "AND", "OR", "ABS", "SQRT", "SIN", "COS", "RADIANS", "ISNUMBER", "ISBLANK"};
     const std::regex call("([A-Z][A-Z0-9.]*)\\(");
     const std::regex like_a_cell("[A-Za-z]{1,3}[0-9]+|[Rr][0-9]*[Cc]?[0-9]*|[Cc][0-9]*|TRUE|FALSE", std::regex::ECMAScript);
-    for (const WorkOrder& order : all_orders()) {
+    for (const BaseJob& base : base_jobs()) {
+        const WorkOrder& order = base.issued;
         const WorkbookParts parts = parts_of(workbook_of(order));
         for (std::string formula : all_formulas(parts)) {
             formula = std::regex_replace(formula, std::regex("\"[^\"]*\""), "\"\"");
@@ -192,8 +187,8 @@ TEST_CASE("only functions that every spreadsheet program knows are used, and no 
 TEST_CASE("no text written into a formula is longer than a spreadsheet program takes")
 {
     const std::regex literal("\"([^\"]*)\"");
-    for (const WorkOrder& order : all_orders())
-        for (const std::string& formula : all_formulas(parts_of(workbook_of(order))))
+    for (const BaseJob& base : base_jobs())
+        for (const std::string& formula : all_formulas(parts_of(workbook_of(base.issued))))
             for (std::sregex_iterator found(formula.begin(), formula.end(), literal), none; found != none; ++found) CHECK((*found)[1].length() <= 255);
 }
 
