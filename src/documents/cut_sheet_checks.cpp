@@ -110,6 +110,7 @@ std::string check_figure(Units units, CheckUnit unit, const std::optional<std::i
     case CheckUnit::mm: return figure_with_millimetres(Length::micrometres(*thousandths), units);
     case CheckUnit::deg: return figure(Angle::millidegrees(*thousandths)) + "°";
     case CheckUnit::percent: return figure(Angle::millidegrees(*thousandths)) + " %";
+    case CheckUnit::kilowatt: return figure(Angle::millidegrees(*thousandths)) + " kW";
     case CheckUnit::none: break;
     }
     return figure(Angle::millidegrees(*thousandths), 3);

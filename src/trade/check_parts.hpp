@@ -23,6 +23,8 @@ Check check_irregularity(const CheckInput& input);
 Check check_locking(const CheckInput& input);
 Check check_connection(const CheckInput& input);
 Check check_overload_device(const CheckInput& input);
+Check check_rating(const CheckInput& input);
+Check check_condition(const CheckInput& input);
 
 // The tubes that this check is about: those that are cut, or of a shaft made to order both.
 Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn);

@@ -27,6 +27,8 @@ constexpr std::array<CheckFunction, Words<CheckId>::all.size()> functions{
     check_locking,
     check_connection,
     check_overload_device,
+    check_rating,
+    check_condition,
 };
 
 int severity(CheckResult result)

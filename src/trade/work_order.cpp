@@ -23,6 +23,7 @@ void fill_heading(WorkOrder& order, const Job& job, const Series* series, const 
     order.customer = job.customer;
     order.machine = job.machine;
     order.tractor = job.tractor.empty() ? tractors_of_fits(job) : job.tractor;
+    order.circumstances = job.circumstances;
     order.owner = workshop.name;
     order.shaft_title = shaft_title(job.shaft, series);
     order.shaft = job.shaft;

@@ -73,6 +73,12 @@ struct CataloguePart {
     std::optional<Device> device{};
 };
 
+// The power that a whole shaft of the series carries at one speed, at its working angle.
+struct Rating {
+    int speed = 0;           // min^-1
+    std::int64_t power = 0;  // watts
+};
+
 struct Series {
     std::string name;
     Shape shape = Shape::other;
@@ -81,6 +87,7 @@ struct Series {
     std::optional<WideAngleJoint> wide_angle;
     PerEach<Tube, SeriesHalf> halves;
     std::vector<Yoke> yokes;
+    std::vector<Rating> ratings;  // one a speed at most, in any order; may be empty
     Limits limits;
     std::vector<Length> closed_lengths;  // at wide_angle_reference, ascending
     std::vector<CataloguePart> parts;

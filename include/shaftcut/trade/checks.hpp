@@ -14,13 +14,13 @@ namespace shaftcut {
 enum class CheckId {
     consistency, closing_clearance, overlap_working, overlap_turning, overlap_standing, tube_left, shortening_allowed,
     guard_clearance, guard_cover, guard_setback, joint_angle_tractor, joint_angle_implement, irregularity, locking, connection,
-    overload_device
+    overload_device, rating, condition
 };
 template <> struct Words<CheckId> {
     static constexpr std::array all{"consistency", "closing-clearance", "overlap-working", "overlap-turning", "overlap-standing",
                                     "tube-left", "shortening-allowed", "guard-clearance", "guard-cover", "guard-setback",
                                     "joint-angle-tractor", "joint-angle-implement", "irregularity", "locking", "connection",
-                                    "overload-device"};
+                                    "overload-device", "rating", "condition"};
 };
 
 constexpr CheckId overlap_check_id(Range range)
@@ -32,9 +32,9 @@ constexpr CheckId joint_angle_check_id(End end) { return end == End::tractor ? C
 enum class CheckResult { pass, warn, fail, not_checked };
 template <> struct Words<CheckResult> { static constexpr std::array all{"pass", "warn", "fail", "not-checked"}; };
 
-// Of a check's figures, which are thousandths of it: micrometres, thousandths of a degree or of a per cent.
-enum class CheckUnit { none, mm, deg, percent };
-template <> struct Words<CheckUnit> { static constexpr std::array all{"", "mm", "deg", "percent"}; };
+// Of a check's figures, which are thousandths of it: micrometres, thousandths of a degree, of a per cent or of a kilowatt.
+enum class CheckUnit { none, mm, deg, percent, kilowatt };
+template <> struct Words<CheckUnit> { static constexpr std::array all{"", "mm", "deg", "percent", "kW"}; };
 
 struct Check {
     CheckId id = CheckId::consistency;

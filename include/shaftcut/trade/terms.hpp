@@ -33,6 +33,19 @@ enum class Device { slip_clutch, overrunning_clutch, shear_bolt, none };
 // What a half has that asks for work after a cut.
 enum class Feature { coated, end_stop, one_chain_guard };
 
+// How a shaft came in: a guard and its chains, the crosses, the tubes, the locks, welds, an overload device, the yokes' phase,
+// and whether the tubes slide in each other once cleaned.
+enum class Completeness { complete, missing, damaged };
+enum class CrossWear { good, worn };
+enum class TubeState { straight, bent, dented, twisted };
+enum class LockState { good, stiff, damaged };
+enum class Weld { none, welded, cracked };
+enum class DeviceState { free, stuck };
+enum class Phase { in_plane, turned };
+enum class Slides { yes, no };
+// Whether a half's guard goes back on: there is none, or it is damaged, and then it is not used again.
+enum class GuardUse { kept, none, damaged };
+
 // Words<E>::all holds the word of each enumerator of E, in the order of the enumerators.
 template <class E>
 struct Words;
@@ -51,6 +64,15 @@ template <> struct Words<Lock> {
 };
 template <> struct Words<Device> { static constexpr std::array all{"slip-clutch", "overrunning-clutch", "shear-bolt", "none"}; };
 template <> struct Words<Feature> { static constexpr std::array all{"coated", "end-stop", "one-chain-guard"}; };
+template <> struct Words<Completeness> { static constexpr std::array all{"complete", "missing", "damaged"}; };
+template <> struct Words<CrossWear> { static constexpr std::array all{"good", "worn"}; };
+template <> struct Words<TubeState> { static constexpr std::array all{"straight", "bent", "dented", "twisted"}; };
+template <> struct Words<LockState> { static constexpr std::array all{"good", "stiff", "damaged"}; };
+template <> struct Words<Weld> { static constexpr std::array all{"none", "welded", "cracked"}; };
+template <> struct Words<DeviceState> { static constexpr std::array all{"free", "stuck"}; };
+template <> struct Words<Phase> { static constexpr std::array all{"in-plane", "turned"}; };
+template <> struct Words<Slides> { static constexpr std::array all{"yes", "no"}; };
+template <> struct Words<GuardUse> { static constexpr std::array all{"kept", "none", "damaged"}; };
 
 template <class E>
 constexpr const char* to_word(E value)

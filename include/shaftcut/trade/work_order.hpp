@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "shaftcut/trade/checks.hpp"
+#include "shaftcut/trade/confirmation.hpp"
 #include "shaftcut/trade/cut.hpp"
 #include "shaftcut/trade/datum.hpp"
 #include "shaftcut/trade/job.hpp"
@@ -34,12 +35,14 @@ struct CutFigures {
 struct WorkOrder {
     // Heading: what ISO 7200:2004 asks of a title block comes from here.
     std::string order, date, customer, machine, tractor, owner;
+    Circumstances circumstances;
     Units units = Units::mm;  // of the documents
     std::string shaft_title;  // "Alder 2, lemon tubes, primary, 540 min⁻¹"
 
     Verdict verdict = Verdict::refused;
     std::vector<std::string> reasons;   // why refused, a sentence each; empty otherwise
     std::vector<std::string> ways_out;  // what would serve instead; empty unless refused
+    std::vector<Confirmation> confirm;  // before sawing, in the order of the bench; empty when refused
     std::vector<std::string> notes;     // what else the fitter should know: references, several tractors, read in line
 
     // What was stated and what it means.
