@@ -209,7 +209,7 @@ bool can_never_turn(const Wanted& wanted, const PlainBuilt& built)
 bool fails(const PlainCheck& check) { return check.result == CheckResult::fail; }
 
 // Checks that need no fit, on a job whose fit is one that nothing can fail by.
-std::array<PlainCheck, 16> checks_without_fit(const Wanted& wanted, const PlainBuilt& built, const Catalogue& catalogue)
+std::array<PlainCheck, 18> checks_without_fit(const Wanted& wanted, const PlainBuilt& built, const Catalogue& catalogue)
 {
     Job job = as_measured(wanted, built);
     JobFit easy;

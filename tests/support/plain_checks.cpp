@@ -276,7 +276,7 @@ bool any_limit_loosened(const PlainShaft& shaft)
     return false;
 }
 
-std::array<PlainCheck, 16> plain_checks(const PlainShaft& shaft)
+std::array<PlainCheck, 18> plain_checks(const PlainShaft& shaft)
 {
     return {consistency(shaft), closing_clearance(shaft), overlap_working(shaft), overlap_turning(shaft), overlap_standing(shaft),
             tube_left(shaft), shortening_allowed(shaft), guard_clearance(shaft), guard_cover(shaft), guard_setback(shaft),

@@ -84,7 +84,7 @@ struct PlainShaft {
 struct PlainAnswer {
     PlainShaft shaft;
     Verdict verdict = Verdict::refused;
-    std::array<PlainCheck, 16> checks;
+    std::array<PlainCheck, 18> checks;
 };
 
 // By 0.01 mm or more.
@@ -108,7 +108,7 @@ LimitValue limit_of(const PlainShaft& shaft, Limit limit);
 // Whether the job sets any limit looser than the workshop does.
 bool any_limit_loosened(const PlainShaft& shaft);
 
-std::array<PlainCheck, 16> plain_checks(const PlainShaft& shaft);
+std::array<PlainCheck, 18> plain_checks(const PlainShaft& shaft);
 
 // `machines`: for each fit what its geometry gives, where it has one; may be empty.
 PlainAnswer answer(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units, const std::vector<std::optional<PlainMachine>>& machines = {});

@@ -40,7 +40,7 @@ void compare_cuts(Differences& found, const CutFigures& program, const plain::Pl
         const std::string name = to_word(tube);
         found.compare(name + " cut", program.plan.cut[tube].um(), plain.cut[i]);
         found.compare(name + " half", program.plan.half[tube].um(), plain.half[i]);
-        found.compare(name + " guard cut", program.plan.guard_cut[tube].um(), plain.guard_cut[i]);
+        found.compare(name + " guard cut", program.plan.guard_cut[tube].value().um(), plain.guard_cut[i]);
         found.compare(name + " guard half", um(program.plan.guard_half[tube]), plain.guard_half[i]);
     }
     const plain::Um both = plain.half[0] + plain.half[1];
@@ -103,8 +103,7 @@ std::optional<std::pair<World, plain::PlainMachine>> world_with_machine(std::uin
     const Machine machine = dice.one_in(2) ? support::random_mounted(machines).machine : support::random_trailed(machines).machine;
     JobFit& fit = world.job.fits[0];
     fit.machine = machine;
-    const Series* series = world.job.shaft.series ? find_series(world.catalogue, *world.job.shaft.series) : nullptr;
-    const auto shaft = hitch_shaft(world.job.shaft, series);
+    const auto shaft = hitch_shaft(world.job.shaft, series_of(world.job.shaft, world.catalogue));
     if (!std::holds_alternative<HitchShaft>(shaft)) return std::nullopt;
     const auto answer = operating_lengths(machine, std::get<HitchShaft>(shaft), world.workshop.measuring_plus_minus);
     const auto* lengths = std::get_if<OperatingLengths>(&answer);
