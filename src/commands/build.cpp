@@ -164,7 +164,7 @@ private:
             builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
             json.add(plan);
             outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
-            show_progress(count - list.orders.size() + 1, count, console);
+            show_progress(count - list.orders.size() + 1, count, "orders", console);
         }
         Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, workshop.saw.reusable_leftover, workshop.saw.least_cut, workshop.saw.plus_minus}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
@@ -199,7 +199,8 @@ private:
 
     Outcome hand_out_format(const Batch& batch, Format format, Console& console) const
     {
-        const auto documents = batch_documents(batch, format, options_.paper);
+        const auto drawn = [&](std::size_t sheets, std::size_t of) { show_progress(sheets, of, "sheets of labels", console); };
+        const auto documents = batch_documents(batch, format, options_.paper, drawn);
         const Outcome outcome = documents.empty() ? Outcome::answered : hand_out(documents, "", options_, console);
         return std::max(outcome, take_away_old(documents, format, console));
     }
@@ -244,11 +245,11 @@ private:
     }
 
     // Once a call has taken more than a second, says how far it is.
-    void show_progress(std::size_t done, std::size_t of, Console& console) const
+    void show_progress(std::size_t done, std::size_t of, const char* what, Console& console) const
     {
         const bool long_call = std::chrono::steady_clock::now() - started_ > std::chrono::seconds(1);
         if (!console.progress || !long_call) return;
-        console.err << "\r" << done << " of " << of << " orders" << (done == of ? "\n" : "") << std::flush;
+        console.err << "\r" << done << " of " << of << " " << what << (done == of ? "\n" : "") << std::flush;
     }
 
     CommonOptionTexts common_texts_ = common_texts();
