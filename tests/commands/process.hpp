@@ -77,7 +77,8 @@ public:
         return false;
     }
     void go_on() const { ::kill(id_, SIGCONT); }
-    void interrupt() const { ::kill(id_, SIGINT); }
+    void send(int signal) const { ::kill(id_, signal); }
+    void interrupt() const { send(SIGINT); }
 
 private:
     [[noreturn]] void become(const Start& start) const
@@ -98,7 +99,7 @@ private:
         std::vector<char*> pointers;
         for (std::string& word : words) pointers.push_back(word.data());
         pointers.push_back(nullptr);
-        ::signal(SIGINT, SIG_DFL);  // a test run in the background would hand on that it is ignored
+        for (const int signal : {SIGINT, SIGHUP}) ::signal(signal, SIG_DFL);  // a test run in the background would hand on that it is ignored
         if (start.in_child) start.in_child();
         ::execv(SHAFTCUT_PROGRAM, pointers.data());
         ::_exit(127);
