@@ -155,25 +155,32 @@ private:
         BatchJsonOutput json(options_, list_name(), console);
         Outcome outcome = Outcome::answered;
         const std::size_t count = list.orders.size();
-        const InterruptWatch interrupt;  // so that what was begun is taken away or made whole
-        for (; !list.orders.empty(); list.orders.pop_front()) {
-            if (interrupt.came()) return stopped(count - list.orders.size(), count, console);
-            const BuildOrder& order = list.orders.front();
-            const BuildPlan plan = plan_build(order, configuration.catalogue, workshop, units);
-            if (!plan.built) outcome = std::max(outcome, Outcome::refused);
-            builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
-            json.add(plan);
-            outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
-            show_progress(count - list.orders.size() + 1, count, console);
+        Batch batch;
+        {
+            const InterruptWatch interrupt;  // so that what was begun is taken away or made whole
+            for (; !list.orders.empty(); list.orders.pop_front()) {
+                if (interrupt.came()) return stopped(count - list.orders.size(), count, console);
+                const BuildOrder& order = list.orders.front();
+                const BuildPlan plan = plan_build(order, configuration.catalogue, workshop, units);
+                if (!plan.built) outcome = std::max(outcome, Outcome::refused);
+                builder.add(plan, *find_series(configuration.catalogue, *order.shaft.series));
+                json.add(plan);
+                outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
+                show_progress(count - list.orders.size() + 1, count, "orders", console);
+            }
+            batch = plan_batch(builder.take(), saw, {blade_.seconds, workshop.saw.reusable_leftover, workshop.saw.least_cut, workshop.saw.plus_minus}, console);
+            if (told_to_end()) return stopped(count, count, console);
         }
-        Batch batch = plan_batch(builder.take(), saw, {blade_.seconds, workshop.saw.reusable_leftover, workshop.saw.least_cut, workshop.saw.plus_minus}, console);
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
-        return std::max({outcome, hand_out_batch(batch, console), json.finish(batch.plans)});
+        words(console) << terminal_text(batch, colour(console));
+        // First, for until its file has its name the process cannot be ended at once, and labels may take long.
+        outcome = std::max(outcome, json.finish(batch.plans));
+        return std::max(outcome, hand_out_batch(batch, console));
     }
 
     Outcome stopped(std::size_t done, std::size_t of, Console& console) const
     {
-        console.err << files_.front() << ": stopped by Ctrl-C after " << done << " of " << of << " orders; run it again for the others and for the list's own documents\n";
+        console.err << files_.front() << ": " << (told_to_end() ? "told to end" : "stopped by Ctrl-C") << " after " << done << " of " << of << " orders; run it again for the others and for the list's own documents\n";
         return Outcome::unwritable;
     }
 
@@ -189,7 +196,6 @@ private:
     // One format's documents at a time: not all are held.
     Outcome hand_out_batch(const Batch& batch, Console& console) const
     {
-        words(console) << terminal_text(batch, colour(console));
         if (options_.to_standard_output()) return Outcome::answered;
         Outcome outcome = labels_outcome(batch, console);
         for (const Format format : options_.formats)
@@ -199,7 +205,8 @@ private:
 
     Outcome hand_out_format(const Batch& batch, Format format, Console& console) const
     {
-        const auto documents = batch_documents(batch, format, options_.paper);
+        const auto drawn = [&](std::size_t sheets, std::size_t of) { show_progress(sheets, of, "sheets of labels", console); };
+        const auto documents = batch_documents(batch, format, options_.paper, drawn);
         const Outcome outcome = documents.empty() ? Outcome::answered : hand_out(documents, "", options_, console);
         return std::max(outcome, take_away_old(documents, format, console));
     }
@@ -244,11 +251,11 @@ private:
     }
 
     // Once a call has taken more than a second, says how far it is.
-    void show_progress(std::size_t done, std::size_t of, Console& console) const
+    void show_progress(std::size_t done, std::size_t of, const char* what, Console& console) const
     {
         const bool long_call = std::chrono::steady_clock::now() - started_ > std::chrono::seconds(1);
         if (!console.progress || !long_call) return;
-        console.err << "\r" << done << " of " << of << " orders" << (done == of ? "\n" : "") << std::flush;
+        console.err << "\r" << done << " of " << of << " " << what << (done == of ? "\n" : "") << std::flush;
     }
 
     CommonOptionTexts common_texts_ = common_texts();

@@ -53,6 +53,7 @@ public:
     {
         const ConfigurationRead read = read_configuration(options_.config, console);
         if (!read.configuration) return read.outcome;
+        console.out << "configuration " << options_.config << "\n";
         for (const Connection& connection : read.configuration->catalogue.connections)
             console.out << fmt::format("connection {}: {}\n", connection.name, connection.source);
         for (const Series& series : read.configuration->catalogue.series) console.out << series_text(series, options_.units.value_or(Units::mm));
@@ -62,7 +63,7 @@ public:
     std::string help() const override
     {
         std::ostringstream text;
-        text << "shaftcut catalogue\n\nLists the connections and series of the configuration, after checking its files.\n\n" << described_;
+        text << "shaftcut catalogue\n\nLists the folder, connections and series of the configuration, after checking its files.\n\n" << described_;
         return text.str();
     }
 

@@ -2,6 +2,7 @@
 
 #include <ostream>
 
+#include "configuration_place.hpp"
 #include "shaftcut/reading/catalogue_reader.hpp"
 #include "shaftcut/reading/workshop_reader.hpp"
 
@@ -43,6 +44,11 @@ std::optional<Source> load_or_report(const std::string& path, Console& console)
 ConfigurationRead read_configuration(const std::string& folder, Console& console)
 {
     ConfigurationRead result;
+    if (folder.empty()) {
+        console.err << "shaftcut: " << no_configuration() << "\n";
+        result.outcome = Outcome::unwritable;
+        return result;
+    }
     auto catalogue = read_file(folder + "/series.xml", read_catalogue, result.outcome, console);
     auto workshop = read_file(folder + "/workshop.xml", read_workshop, result.outcome, console);
     if (catalogue && workshop) result.configuration = Configuration{std::move(*catalogue), std::move(*workshop)};

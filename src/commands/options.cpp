@@ -2,6 +2,7 @@
 
 #include <boost/version.hpp>
 
+#include "configuration_place.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -65,7 +66,7 @@ po::options_description listing_options(CommonOptionTexts& texts)
 {
     po::options_description described("Options");
     described.add_options()
-        ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: the installed one)")
+        ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: those beside the program, else the installed ones)")
         ("units", po::value(&texts.units)->value_name("mm|in"), ("units of " + texts.units_of + " (default: " + texts.default_units + ")").c_str())
         ("help", "say this")
         ("version", "say what this program is and what it was built with");
@@ -88,7 +89,7 @@ CheckedOptions checked(const CommonOptionTexts& texts)
     CheckedOptions result;
     CommonOptions& options = result.options;
     options.output = texts.output;
-    options.config = texts.config.empty() ? SHAFTCUT_CONFIG_DIR : texts.config;
+    options.config = texts.config.empty() ? found_configuration() : texts.config;
     options.replace = texts.replace;
     for (const std::string& fault : {read_formats(texts.formats, options.formats), read_units(texts.units, options.units),
                                      read_paper(texts.paper, options.paper)})

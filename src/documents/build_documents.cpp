@@ -21,13 +21,18 @@ void add_saw_plans(std::vector<Document>& documents, const Batch& batch, Paper p
     documents.push_back({saw_plan_name(batch.name), pdf_of(pages, info)});
 }
 
-void add_labels(std::vector<Document>& documents, const Batch& batch, Paper paper)
+void add_labels(std::vector<Document>& documents, const Batch& batch, Paper paper, const SheetsDrawn& on_labels)
 {
     if (count_labels(batch) > most_labels) return;
     const LabelSheets sheets = label_sheets(batch, paper);
     if (sheets.count == 0) return;
     const DocumentInfo info = document_info("Labels " + batch.name, batch.owner, "labels for pieces and shafts");
-    documents.push_back({labels_name(batch.name), pdf_of(sheets.count, sheets.draw, info)});
+    const auto draw = [&](std::size_t number) {
+        Page page = sheets.draw(number);
+        if (on_labels) on_labels(number + 1, sheets.count);
+        return page;
+    };
+    documents.push_back({labels_name(batch.name), pdf_of(sheets.count, draw, info)});
 }
 
 }  // namespace
@@ -39,12 +44,12 @@ Document assembly_document(const BuildPlan& plan, Paper paper)
     return {assembly_document_name(plan.order), pdf_of(draw_assembly_sheet(plan, paper), assembly_sheet_info(plan))};
 }
 
-std::vector<Document> batch_documents(const Batch& batch, Format format, Paper paper)
+std::vector<Document> batch_documents(const Batch& batch, Format format, Paper paper, const SheetsDrawn& on_labels)
 {
     std::vector<Document> documents;
     if (format == Format::pdf) {
         add_saw_plans(documents, batch, paper);
-        add_labels(documents, batch, paper);
+        add_labels(documents, batch, paper, on_labels);
     }
     if (format == Format::xlsx) documents.push_back({workbook_name(batch.name), batch_workbook_of(batch, paper)});
     return documents;

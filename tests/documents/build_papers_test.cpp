@@ -154,6 +154,29 @@ TEST_CASE("labels' codes read back from 150 dots an inch, and from a bad photoco
     }
 }
 
+// 2,700 bytes a label where each has its code's two hundred rectangles.
+TEST_CASE("equal labels hold their code once, and each sheet of them is told")
+{
+    const auto sheets_of = [](int shafts) {
+        BuildOrder order = build_order("B-101");
+        order.count = shafts;
+        const Batch batch = batch_of({order}, Units::mm);
+        std::vector<std::size_t> told;
+        const std::vector<Document> documents = batch_documents(batch, Format::pdf, Paper::a4, [&](std::size_t drawn, std::size_t of) {
+            CHECK(of == label_sheets(batch, Paper::a4).count);
+            told.push_back(drawn);
+        });
+        CHECK(told.size() == label_sheets(batch, Paper::a4).count);
+        CHECK(std::is_sorted(told.begin(), told.end()));
+        CHECK(told.back() == told.size());
+        return std::pair(count_labels(batch), documents.back().bytes.size());
+    };
+    const auto [few, bytes_of_few] = sheets_of(20);
+    const auto [many, bytes_of_many] = sheets_of(140);
+    CHECK(many == 7 * few);
+    CHECK(bytes_of_many - bytes_of_few < static_cast<std::size_t>(many - few) * 700);
+}
+
 TEST_CASE("a label shows its piece's length, and a shaft's label how far it may be pulled")
 {
     const Batch batch = batch_of({build_order("B-101")}, Units::mm);

@@ -20,6 +20,7 @@ struct ConfigurationRead {
     std::optional<Configuration> configuration;
     Outcome outcome = Outcome::answered;
 };
+// An empty `folder`: none was found, and every place that was tried is said.
 ConfigurationRead read_configuration(const std::string& folder, Console& console);
 
 // Says each problem on a line of its own.
