@@ -55,6 +55,9 @@ std::string text_beside(const CheckInput& input, Length length, Length other);
 // A check of a range that some fits leave out: known only as at least what the others state, it can fail and cannot pass.
 Check known_as_least(Check check, const CheckInput& input, Range range);
 
+// Why no length is compared with the shortest: a shaft made to order by its closed length alone has none.
+inline constexpr const char* no_shortest = "no shortest length is given";
+
 // "the tractor end".
 std::string end_named(End end);
 

@@ -11,11 +11,11 @@ std::string ask_for_unit(Length stated, Length beyond, const Bounds& bounds)
 {
     const auto as_if = [&](std::int64_t times, std::int64_t over) { return Length::micrometres(stated.um() * times / over); };
     const Length were_inches = as_if(254, 10), were_millimetres = as_if(10, 254);
-    const auto asked = [&](Length length, const char* wrong, const char* right) {
-        return std::string(": is its unit right? Measured in ") + right + ", not in " + wrong + ", it is " + figure_with_unit(length, Units::mm, Toward::nearest, 1);
+    const auto asked = [&](Length length, const char* unit) {
+        return std::string(": is its unit right? If it was measured in ") + unit + " it is " + figure_with_unit(length, Units::mm, Toward::nearest, 1);
     };
-    if (bounds.hold(were_inches - beyond)) return asked(were_inches, "mm", "in (inches)");
-    if (bounds.hold(were_millimetres - beyond)) return asked(were_millimetres, "in (inches)", "mm");
+    if (bounds.hold(were_inches - beyond)) return asked(were_inches, "inches (in)");
+    if (bounds.hold(were_millimetres - beyond)) return asked(were_millimetres, "millimetres (mm)");
     return "";
 }
 

@@ -22,9 +22,17 @@ std::string in_words(const TrailedPosture& at)
     return words.empty() ? "straight ahead and level" : words;
 }
 
-bool decides(const std::optional<Toleranced>& length, const std::optional<Toleranced>& deciding)
+// Of the fits that have the deciding length the one known least well; null where none has it.
+template <class Of>
+const FitReading* deciding_among(const std::vector<FitReading>& fits, const std::optional<Toleranced>& deciding, const Of& of)
 {
-    return length && deciding && length->value == deciding->value;
+    const FitReading* found = nullptr;
+    for (const FitReading& fit : fits) {
+        const std::optional<Toleranced>& length = of(fit.fit);
+        if (!length || !deciding || length->value != deciding->value) continue;
+        if (!found || length->plus_minus > of(found->fit)->plus_minus) found = &fit;
+    }
+    return found;
 }
 
 }  // namespace
@@ -37,16 +45,14 @@ std::string in_words(const Posture& posture, Units units)
 
 const ExtremeLength* deciding_shortest(const std::vector<FitReading>& fits, const Fit& deciding)
 {
-    for (const FitReading& fit : fits)
-        if (decides(fit.fit.shortest, deciding.shortest)) return fit.computed_shortest();
-    return nullptr;
+    const FitReading* fit = deciding_among(fits, deciding.shortest, [](const Fit& of) -> const auto& { return of.shortest; });
+    return fit ? fit->computed_shortest() : nullptr;
 }
 
 const ExtremeLength* deciding_longest(const std::vector<FitReading>& fits, const Fit& deciding, Range range)
 {
-    for (const FitReading& fit : fits)
-        if (decides(fit.fit.longest[range], deciding.longest[range])) return fit.computed_longest(range);
-    return nullptr;
+    const FitReading* fit = deciding_among(fits, deciding.longest[range], [&](const Fit& of) -> const auto& { return of.longest[range]; });
+    return fit ? fit->computed_longest(range) : nullptr;
 }
 
 const ExtremeAngle* deciding_angle(const std::vector<FitReading>& fits, const Fit& deciding, End end, Range range)

@@ -31,7 +31,7 @@ private:
 
 inline plain::Maybe um(const std::optional<Length>& length) { return length ? plain::Maybe(length->um()) : std::nullopt; }
 
-inline void compare_checks(Differences& found, const std::vector<Check>& program, const std::array<plain::PlainCheck, 16>& plain)
+inline void compare_checks(Differences& found, const std::vector<Check>& program, const std::array<plain::PlainCheck, 18>& plain)
 {
     for (std::size_t i = 0; i < plain.size(); ++i) {
         const std::string name = to_word(program[i].id);

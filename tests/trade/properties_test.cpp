@@ -194,10 +194,14 @@ TEST_CASE("overlap at any length falls by the sum of the cuts")
 
 TEST_CASE("lengths, limits, tolerances and saw step scaled together scale the answer")
 {
+    int compared = 0;
     for (std::uint64_t number = 0; number < shafts; ++number) {
         const World world = sound_world(number);
         const WorkOrder order = worked(world);
         const WorkOrder large = worked(scaled(world, 3));
+        // What bounds a shaft is not scaled.
+        if (failed(large, CheckId::consistency)) continue;
+        ++compared;
         REQUIRE(large.verdict == order.verdict);
         for (std::size_t i = 0; i < order.checks.size(); ++i) {
             const Check& check = order.checks[i];
@@ -212,6 +216,7 @@ TEST_CASE("lengths, limits, tolerances and saw step scaled together scale the an
         if (!order.cut) continue;
         for (const Tube tube : both_tubes) CHECK(large.cut->plan.cut[tube] == 3 * order.cut->plan.cut[tube]);
     }
+    CHECK(compared > 50);
 }
 
 TEST_CASE("inches equal millimetres where the saw's step is the same in both")
