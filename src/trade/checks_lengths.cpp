@@ -79,7 +79,7 @@ Check check_overlap(const CheckInput& input, Range range)
     // A refused shaft in the fitter's hands still has the overlap that it has: what fails is the overlap after a cut.
     const bool fails = check.result == CheckResult::fail;
     const std::string start = fails ? "Cut to fit the shortest position, at the " : "At the ";
-    const std::string found = value < Length() ? start + range_words + " the tubes would be " + text_beside(input, -value, limit.length) + " apart"
+    const std::string found = value < Length() ? start + range_words + " the tubes would be " + below_zero_text(input, value, limit.length) + " apart"
                                                : start + range_words + " the overlap " + (fails ? "would be " : "is ") + text_beside(input, value, limit.length);
     check.says = found + "; at least " + text_beside(input, limit.length, value) + " of overlap is asked (" + limit.words + ").";
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + text_beside(input, worst, limit.length) + ".";
@@ -185,9 +185,9 @@ Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn)
     check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
     if (too_short) {
         check.result = CheckResult::fail;
-        check.says = "A tube would be " + limit_text(input, -*least) + " shorter than the series allows.";
+        check.says = "A tube would be " + below_zero_text(input, *least, Length(), Rounded::kept) + " shorter than the series allows.";
     } else {
-        check.says = least ? "The tubes stay at least " + value_text(input, *least) + " longer than the series' least." : "No drive tube is cut.";
+        check.says = least ? "The tubes stay at least " + value_text(input, *least, Rounded::kept) + " longer than the series' least." : "No drive tube is cut.";
     }
     return check;
 }
@@ -228,9 +228,9 @@ Check check_guard_cover(const CheckInput& input)
     Check check = length_check(id, value, value - doubt, limit);
     if (clearly_below(value, limit)) check.result = CheckResult::warn;
     if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "are " + text_beside(input, -value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
+    const std::string found = value < Length() ? "are " + below_zero_text(input, value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
     check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
-    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + text_beside(input, doubt - value, Length()) + " apart: the shaft would lie bare.";
+    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + below_zero_text(input, value - doubt, Length()) + " apart: the shaft would lie bare.";
     check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
                   input.limits.basis(Limit::guard_overlap);
     return check;
@@ -256,9 +256,9 @@ Check guard_setback_within(const CheckInput& input, Limit setback)
     Check check = length_check(id, value, std::nullopt, limit);
     const bool longer = clearly_below(value, Length());
     if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
-    check.says = longer ? "A guard tube ends " + text_beside(input, -value, Length()) + " beyond its drive tube."
-                        : "A guard tube ends up to " + text_beside(input, value, limit) + " short of its drive tube; at most " +
-                              value_text(input, limit) + " is asked.";
+    check.says = longer ? "A guard tube ends " + below_zero_text(input, value, Length(), Rounded::setback) + " beyond its drive tube."
+                        : "A guard tube ends up to " + text_beside(input, value, limit, Rounded::setback) + " short of its drive tube; at most " +
+                              value_text(input, limit, Rounded::setback) + " is asked.";
     check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
     return check;
 }

@@ -244,6 +244,9 @@ FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* seri
 {
     FitReading reading;
     reading.tractor = fit.tractor;
+    reading.shortest_at = fit.shortest_at;
+    reading.longest_at = fit.longest_at;
+    reading.views = fit.views;
     reading.between = fit.between;
     reading.reference = fit.reference.value_or(shaft_reading.reference);
     const bool grooves = fit.between == Between::grooves;

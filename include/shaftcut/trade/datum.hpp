@@ -68,6 +68,9 @@ struct GeometryReading {
 
 struct FitReading {
     std::string tractor;  // whose it is; may be empty
+    std::string shortest_at;                                  // as stated: the position of the measured shortest; may be empty
+    PerEach<Range, std::string> longest_at;                   // likewise
+    PerEach<End, std::optional<AngleViews>> views;            // as stated: what an angle was computed from
     Between between = Between::crosses;
     Reference reference = Reference::inner_cross;
     Reaches reaches;
