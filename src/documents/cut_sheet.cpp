@@ -95,10 +95,11 @@ struct Front {
     std::size_t title_lines;  // of a field in the title block
     ConfirmForm form;
     bool signs;               // the boxes of what was measured and who signs are on it, else behind the steps
+    PositionWords positions = PositionWords::with_place;
 };
 // From the one that has all on it to the one that leaves most room.
 constexpr std::array fronts{Front{3, ConfirmForm::rows, true}, Front{3, ConfirmForm::rows, false}, Front{3, ConfirmForm::cells, false},
-                            Front{2, ConfirmForm::cells, false}, Front{1, ConfirmForm::cells, false}};
+                            Front{2, ConfirmForm::cells, false}, Front{1, ConfirmForm::cells, false, PositionWords::alone}};
 
 // Sheet 1 while it is drawn, and which front it has.
 struct Begun {
@@ -106,12 +107,12 @@ struct Begun {
     Front front;
 };
 
-void draw_head(Sheets& sheets, const WorkOrder& order)
+void draw_head(Sheets& sheets, const WorkOrder& order, PositionWords positions)
 {
     const Rect room = sheets.room();
     Canvas& canvas = sheets.canvas();
     const auto below = [&](double gap) { return Rect{room.x, sheets.y() + gap, room.width, 0}; };
-    sheets.move_to(draw_verdict(canvas, below(0), order));
+    sheets.move_to(draw_verdict(canvas, below(0), order, positions));
     for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(2), order, end));
     sheets.move_to(sheets.y() + 2.5);
 }
@@ -134,7 +135,7 @@ Begun begin(const Fonts& fonts, Heading heading, const WorkOrder& order, Paper p
         const Front& front = fronts.at(i);
         heading.most_lines = front.title_lines;
         Begun begun{Sheets(fonts, heading, paper), front};
-        draw_head(begun.sheets, order);
+        draw_head(begun.sheets, order, front.positions);
         if (i + 1 < fronts.size() && !has_room(begun.sheets, order, front)) continue;
         const Rect room = begun.sheets.room();
         const double below = draw_confirmations(begun.sheets.canvas(), {room.x, begun.sheets.y(), room.width, 0}, order, front.form);
@@ -185,8 +186,8 @@ void draw_work(Begun& begun, const WorkOrder& order)
     Column left(sheets, {between.x, between.y, width, between.height}, "");
     left.add(step_blocks(order));
     Column right(sheets, {between.x + width + column_gap, between.y, width, between.height}, "all checks");
-    // Work that has no room goes on beside, not on another sheet.
-    right.add(left.take_rest());
+    // Work that has no room goes on beside, not on another sheet; but before the boxes that it asks to fill in.
+    if (begun.front.signs) right.add(left.take_rest());
     right.add(warning_blocks(order));
     if (begun.front.form == ConfirmForm::cells) right.add(confirmation_blocks(order));
     right.add_overlaps(order);
@@ -195,8 +196,8 @@ void draw_work(Begun& begun, const WorkOrder& order)
     right.say_what_follows();
     sheets.next();
     left.draw_rest(order);
-    right.draw_rest(order);
     sign_behind(begun, order);
+    right.draw_rest(order);
 }
 
 }  // namespace

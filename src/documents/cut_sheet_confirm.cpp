@@ -8,7 +8,7 @@ namespace shaftcut::cut_sheet {
 namespace {
 
 constexpr double inset = 1.8, heading_height = 6.2, foot_height = 5.2, box_height = 8.4, box_width = 27, expected_width = 38, least_row = 10;
-constexpr double cell_height = 11.6;
+constexpr double cell_height = 10.6;
 constexpr std::size_t cells_in_a_row = 3;
 
 double words_width(double width) { return width - expected_width - box_width - 4 * inset; }

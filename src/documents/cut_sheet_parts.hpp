@@ -119,7 +119,9 @@ void draw_entry(Canvas& canvas, Rect box, const std::string& name, const std::st
 // Each draws within the width of `room` from its top down and returns the y below itself.
 double draw_title_block(Canvas& canvas, Rect room, const Heading& heading);
 double draw_short_title(Canvas& canvas, Rect room, const Heading& heading);
-double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order);
+// Whether each of the first sheet's positions is said with the place where the job says that it was measured.
+enum class PositionWords { with_place, alone };
+double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, PositionWords positions = PositionWords::with_place);
 double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end);
 double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order);
 double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order);

@@ -29,8 +29,9 @@ std::string closed_words(const WorkOrder& order, const PerEach<Reference, Length
 }
 
 // " (turned left to the stop)", the position of a decided length as the job names it; empty where it does not.
-std::string at_words(const WorkOrder& order, const std::optional<Range>& range)
+std::string at_words(const WorkOrder& order, const std::optional<Range>& range, PositionWords positions)
 {
+    if (positions == PositionWords::alone) return {};
     const auto& decided = range ? order.fit.longest[*range] : order.fit.shortest;
     for (const FitReading& fit : order.fits) {
         const auto& length = range ? fit.fit.longest[*range] : fit.fit.shortest;
@@ -41,16 +42,16 @@ std::string at_words(const WorkOrder& order, const std::optional<Range>& range)
 }
 
 // "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm, INNER crosses": what the steps refer to.
-std::string positions_words(const WorkOrder& order)
+std::string positions_words(const WorkOrder& order, PositionWords positions)
 {
     std::string text, before = "Longest ";
     if (order.fit.shortest) {
-        text = "Shortest " + printed(order, order.fit.shortest->value, Rounded::shortest) + at_words(order, std::nullopt);
+        text = "Shortest " + printed(order, order.fit.shortest->value, Rounded::shortest) + at_words(order, std::nullopt, positions);
         before = ", longest ";
     }
     for (const Range range : all_ranges)
         if (const auto& length = order.fit.longest[range]) {
-            text += before + to_word(range) + " " + printed(order, length->value, Rounded::longest) + at_words(order, range);
+            text += before + to_word(range) + " " + printed(order, length->value, Rounded::longest) + at_words(order, range, positions);
             before = ", ";
         }
     return text + (order.reading.has_wide_angle && !text.empty() ? ", INNER crosses" : "");
@@ -92,7 +93,7 @@ double draw_band(Canvas& canvas, Rect room, const WorkOrder& order)
 }
 
 // Which shaft it is, its lengths and its positions, from the top of `room` down.
-double draw_shaft_words(Canvas& canvas, Rect room, const WorkOrder& order)
+double draw_shaft_words(Canvas& canvas, Rect room, const WorkOrder& order, PositionWords positions)
 {
     const auto say = [&](const std::string& text, Lettering lettering) {
         if (!text.empty()) room.y = canvas.paragraph({room.x, room.y}, room.width, text, lettering);
@@ -100,14 +101,14 @@ double draw_shaft_words(Canvas& canvas, Rect room, const WorkOrder& order)
     say(order.shaft_title, lettering::name);
     say("Closed now: " + closed_words(order, order.reading.closed_at, Rounded::measured), lettering::note);
     if (order.verdict == Verdict::cut) say("After the cut: " + closed_words(order, order.cut->closed_at, Rounded::closed_after), lettering::note);
-    say(positions_words(order), lettering::note);
+    say(positions_words(order, positions), lettering::note);
     if (order.verdict != Verdict::refused) say(to_be_read(order), lettering::strong);
     return room.y;
 }
 
 }  // namespace
 
-double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
+double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, PositionWords positions)
 {
     canvas.begin(Part::heading);
     double below = room.y;
@@ -115,11 +116,11 @@ double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order)
         const Rect box = draw_word(canvas, room, order);
         const double x = box.right() + 4;
         canvas.begin(Part::paragraph);
-        below = std::max(box.bottom(), draw_shaft_words(canvas, {x, room.y - 1, room.right() - x, 0}, order));
+        below = std::max(box.bottom(), draw_shaft_words(canvas, {x, room.y - 1, room.right() - x, 0}, order, positions));
     } else {
         const double y = draw_band(canvas, room, order);
         canvas.begin(Part::paragraph);
-        below = draw_shaft_words(canvas, {room.x, y, room.width, 0}, order);
+        below = draw_shaft_words(canvas, {room.x, y, room.width, 0}, order, positions);
     }
     for (const std::string& warning : guard_warnings_for(order)) below = canvas.paragraph({room.x, below + 0.8}, room.width, "WARNING: " + warning, lettering::close_name);
     return below;

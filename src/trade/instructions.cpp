@@ -83,7 +83,7 @@ bool is_unchecked(const WorkOrder& order, CheckId id)
 std::string confirm_step(const WorkOrder& order)
 {
     const std::string nothing = order.verdict == Verdict::cut ? "saw nothing" : "do not fit it";
-    return "Confirm what stands in the frame above. Outside, or a no: " + nothing + ".";
+    return "Confirm what stands in the frame on sheet 1. Outside, or a no: " + nothing + ".";
 }
 
 void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
@@ -228,14 +228,15 @@ std::vector<std::string> cautions_for(const WorkOrder& order)
 
 std::vector<std::string> guard_warnings_for(const WorkOrder& order)
 {
-    std::vector<std::string> warnings;
-    for (const Tube tube : {tube_on(order.shaft, End::tractor), tube_on(order.shaft, End::implement)}) {
+    std::vector<std::string> found;
+    for (const End end : both_ends) {
+        const Tube tube = tube_on(order.shaft, end);
         if (guard_is_used(order.shaft, tube)) continue;
-        const std::string half = half_name(order, tube);
-        const std::string found = order.shaft.halves[tube].guard_use == GuardUse::none ? "The " + half + " has no guard" : "The " + half + "'s guard is damaged and not used again";
-        warnings.push_back(found + ". The shaft must not run without it: fit a new one, its tube standing out of it by 0 to " + limit_length(order, Limit::guard_setback) + ".");
+        const bool none = order.shaft.halves[tube].guard_use == GuardUse::none;
+        found.push_back("the " + half_name(order, tube) + (none ? " has no guard" : "'s guard is damaged and not used again"));
     }
-    return warnings;
+    if (found.empty()) return {};
+    return {"The shaft must not run as it is: " + listed(found, "and") + ". Fit a new one, its tube standing out of it by 0 to " + limit_length(order, Limit::guard_setback) + "."};
 }
 
 std::vector<std::string> notes_for(const WorkOrder& order)
