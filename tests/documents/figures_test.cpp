@@ -60,8 +60,8 @@ std::vector<Named> quantities(const WorkOrder& order)
     const Reference stated = order.reading.has_wide_angle ? order.reading.reference : Reference::inner_cross;
     const Length clearance = order.limits.length(Limit::closing_clearance);
     return {kept, off,
-            {"shortest", Rounded::shortest, {order.fit.shortest->value}, {"(?:Shortest|At the shortest)"}},
-            {"longest turning", Rounded::longest, {order.fit.longest[Range::turning]->value}, {"At the longest, turning", ", turning(?= [0-9])"}},
+            {"shortest", Rounded::shortest, {order.fit.shortest->value}, {"Shortest(?= [-0-9./]+ (?:mm|in), longest)", "At the shortest"}},
+            {"longest turning", Rounded::longest, {order.fit.longest[Range::turning]->value}, {"At the longest, turning", ", turning(?= [-0-9./]+ (?:mm|in), standing)"}},
             {"closed now", Rounded::measured, {order.reading.closed_at[stated]}, {"Closed now:"}},
             {"closed after", Rounded::closed_after, {cut.closed_at[stated]}, {"After the cut:", "closed length after the cut"}},
             {"clearance", Rounded::clearance, {value_of(order, CheckId::closing_clearance)}, {"Left to close at the shortest:", "Clearance left at the shortest length is"}},
