@@ -47,6 +47,14 @@ Json kept(const WorkOrder& order)
             {"outer_guard_half", number(plan.guard_half[Tube::outer])}};
 }
 
+Json json_of(const std::vector<Confirmation>& confirmations)
+{
+    Json list = Json::array();
+    for (const Confirmation& one : confirmations)
+        list.push_back({{"what", to_word(one.what)}, {"expected_mm", number(one.expected)}, {"plus_minus_mm", number(one.plus_minus)}, {"says", one.says}});
+    return list;
+}
+
 Json overlaps(const WorkOrder& order)
 {
     Json json = {{"closed_before", number(order.overlap_closed_before)}, {"closed_after", nullptr},    {"shortest", nullptr},
@@ -245,7 +253,14 @@ std::string json_of(const WorkOrder& order, JsonLayout layout)
                        {"joint_angle_deg", angles(order)},
                        {"checks", json_of(order.checks)},
                        {"ways_out", order.ways_out},
-                       {"notes", order.notes}};
+                       {"notes", order.notes},
+                       {"confirm", json_of(order.confirm)},
+                       {"language", "en"},
+                       // What only a register gives.
+                       {"issue", nullptr},
+                       {"copy", nullptr},
+                       {"issued", nullptr},
+                       {"fingerprint", nullptr}};
     return dumped(json, layout);
 }
 

@@ -67,7 +67,7 @@ Check turning_at_least(const CheckInput& input)
     if (!clearly_below(value, limit)) return not_checked(CheckId::overlap_turning, only_closed);
     Check check = length_check(CheckId::overlap_turning, value, std::nullopt, limit);
     check.result = CheckResult::fail;
-    check.says = "Even at " + limit_text(input, shortest) + ", the shortest that leaves its closing clearance, the overlap would be " + value_text(input, value) + "; at least " +
+    check.says = "Even at " + limit_text(input, shortest, Rounded::shortest) + ", the shortest that leaves its closing clearance, the overlap would be " + value_text(input, value) + "; at least " +
                  limit_text(input, limit) + " is asked with the PTO turning: there is no length at which this shaft may turn.";
     check.basis = "inner half + outer half − (closed length + closing clearance); " + input.limits.basis(Limit::closing_clearance);
     return check;

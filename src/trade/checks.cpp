@@ -119,22 +119,18 @@ Check known_as_least(Check check, const CheckInput& input, Range range)
     return check;
 }
 
-std::string value_text(const CheckInput& input, Length length)
+std::string value_text(const CheckInput& input, Length length, Rounded as) { return figure_of_with_millimetres(as, length, input.units); }
+
+std::string limit_text(const CheckInput& input, Length length, Rounded as) { return figure_of_with_millimetres(as, length, input.units); }
+
+std::string text_beside(const CheckInput& input, Length length, Length other, Rounded as)
 {
-    return figure_with_millimetres(length, input.units, Toward::nearest, 3);
+    return figure_of_with_millimetres(as, length, input.units, decimals_that_tell(as, length, other));
 }
 
-std::string limit_text(const CheckInput& input, Length length)
+std::string below_zero_text(const CheckInput& input, Length length, Length other, Rounded as)
 {
-    return figure_with_millimetres(length, input.units, Toward::nearest, 3);
-}
-
-std::string text_beside(const CheckInput& input, Length length, Length other)
-{
-    const auto order_of = [](Length a, Length b) { return a < b ? -1 : a > b ? 1 : 0; };
-    const auto tenths = [](Length exact) { return fraction_of({1, 100}, exact); };
-    const bool shows = order_of(tenths(length), tenths(other)) == order_of(length, other);
-    return figure_with_millimetres(length, input.units, Toward::nearest, shows ? 1 : 3);
+    return size_of_with_millimetres(as, length, input.units, decimals_that_tell(as, length, other));
 }
 
 std::string joined(const std::vector<std::string>& sentences)

@@ -16,7 +16,7 @@ void find_forbidden(std::vector<std::string>& found, const CheckInput& input, Tu
         found.push_back(std::string("The series forbids shortening the ") + to_word(tube) + " tube.");
     if (half.lubrication_hole && clearly_below(input.plan->half[tube], *half.lubrication_hole))
         found.push_back(std::string("The ") + to_word(tube) + " tube would end before its lubrication hole, whose far edge is " +
-                        limit_text(input, *half.lubrication_hole) + " from the cross.");
+                        limit_text(input, *half.lubrication_hole, Rounded::measured) + " from the cross.");
 }
 
 void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tube)
@@ -30,7 +30,7 @@ void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tu
         if (feature == Feature::end_stop && cut)
             found.push_back(which + " tube has an end stop: take it off before the cut and fit it again at the new end.");
         if (feature == Feature::one_chain_guard && clearly_above(input.plan->guard_cut[tube].value_or(Length()), one_chain))
-            found.push_back(which + " guard is held by one chain and loses more than " + value_text(input, one_chain) +
+            found.push_back(which + " guard is held by one chain and loses more than " + value_text(input, one_chain, Rounded::cut) +
                             ": fit a second chain at the tractor end.");
     }
 }

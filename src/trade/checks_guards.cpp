@@ -82,9 +82,9 @@ Check guards_overlap(const CheckInput& input)
     Check check = length_check(id, value, value - doubt, limit);
     if (clearly_below(value, limit)) check.result = CheckResult::warn;
     if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "are " + text_beside(input, -value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
+    const std::string found = value < Length() ? "are " + below_zero_text(input, value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
     check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
-    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + text_beside(input, doubt - value, Length()) + " apart: the shaft would lie bare.";
+    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + below_zero_text(input, value - doubt, Length()) + " apart: the shaft would lie bare.";
     check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
                   input.limits.basis(Limit::guard_overlap);
     return check;
@@ -139,9 +139,9 @@ Check guard_setback_within(const CheckInput& input, Limit setback)
     Check check = length_check(id, value, std::nullopt, limit);
     const bool longer = clearly_below(value, Length());
     if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
-    check.says = longer ? "A guard tube ends " + text_beside(input, -value, Length()) + " beyond its drive tube."
-                        : "A guard tube ends up to " + text_beside(input, value, limit) + " short of its drive tube; at most " +
-                              value_text(input, limit) + " is asked.";
+    check.says = longer ? "A guard tube ends " + below_zero_text(input, value, Length(), Rounded::setback) + " beyond its drive tube."
+                        : "A guard tube ends up to " + text_beside(input, value, limit, Rounded::setback) + " short of its drive tube; at most " +
+                              value_text(input, limit, Rounded::setback) + " is asked.";
     check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
     return check;
 }

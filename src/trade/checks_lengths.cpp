@@ -70,7 +70,7 @@ Check check_overlap(const CheckInput& input, Range range)
     // A refused shaft in the fitter's hands still has the overlap that it has: what fails is the overlap after a cut.
     const bool fails = check.result == CheckResult::fail;
     const std::string start = fails ? "Cut to fit the shortest position, at the " : "At the ";
-    const std::string found = value < Length() ? start + range_words + " the tubes would be " + text_beside(input, -value, limit.length) + " apart"
+    const std::string found = value < Length() ? start + range_words + " the tubes would be " + below_zero_text(input, value, limit.length) + " apart"
                                                : start + range_words + " the overlap " + (fails ? "would be " : "is ") + text_beside(input, value, limit.length);
     check.says = found + "; at least " + text_beside(input, limit.length, value) + " of overlap is asked (" + limit.words + ").";
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + text_beside(input, worst, limit.length) + ".";
@@ -146,9 +146,9 @@ Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn)
     check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
     if (too_short) {
         check.result = CheckResult::fail;
-        check.says = "A tube would be " + limit_text(input, -*least) + " shorter than the series allows.";
+        check.says = "A tube would be " + below_zero_text(input, *least, Length(), Rounded::kept) + " shorter than the series allows.";
     } else {
-        check.says = least ? "The tubes stay at least " + value_text(input, *least) + " longer than the series' least." : "No drive tube is cut.";
+        check.says = least ? "The tubes stay at least " + value_text(input, *least, Rounded::kept) + " longer than the series' least." : "No drive tube is cut.";
     }
     return check;
 }

@@ -64,7 +64,7 @@ const ExtremeAngle* deciding_angle(const std::vector<FitReading>& fits, const Fi
 
 std::string doubt_in_words(const ExtremeLength& length, Units units)
 {
-    std::string words = "± " + figure_with_unit(length.plus_minus, units, Toward::up);
+    std::string words = "± " + figure_of_with_unit(Rounded::doubt, length.plus_minus, units);
     constexpr std::size_t named = 2;
     for (std::size_t i = 0; i < named && i < length.influences.size() && length.influences[i].effect > Length(); ++i)
         words += (i == 0 ? ", most of it from " : " and ") + length.influences[i].dimension + " (" + figure_with_unit(length.influences[i].effect, units) + ")";

@@ -73,14 +73,14 @@ struct GeometryReading {
 
 struct FitReading {
     std::string tractor;  // whose it is; may be empty
+    std::string shortest_at;                                  // as stated: the position of the measured shortest; may be empty
+    PerEach<Range, std::string> longest_at;                   // likewise
+    PerEach<End, std::optional<AngleViews>> views;            // as stated: what an angle was computed from
     Between between = Between::crosses;
     Reference reference = Reference::inner_cross;
     Reaches reaches;
     std::optional<Toleranced> shortest;                       // as stated
     PerEach<Range, std::optional<Toleranced>> longest;        // as stated
-    std::string shortest_at;                                  // in which position; may be empty
-    PerEach<Range, std::string> longest_at;
-    PerEach<End, std::optional<AngleViews>> views;            // what a stated angle was computed from
     PerEach<Range, PerEach<End, Angle>> read_at;              // the joint angles at which each longest was read (0: in line)
     PerEach<End, PerEach<Range, std::optional<Angle>>> angles;  // as stated
     std::optional<GeometryReading> geometry;
