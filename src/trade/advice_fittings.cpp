@@ -6,12 +6,8 @@
 namespace shaftcut {
 namespace {
 
-std::string locking_way(const CheckInput& input)
-{
-    std::string way = "Fit yokes whose locks have no part that stands out (a covered collar, a shrouded push pin, a clamp bolt)";
-    if (!input.job.shaft.built) way += ", or state the year of building if the shaft is older than 2021";
-    return way + ". Then measure again and make a new sheet.";
-}
+constexpr const char* locking_way = "Fit yokes whose locks have no part that stands out (a covered collar, a shrouded push pin, a clamp bolt). "
+                                    "Then measure again and make a new sheet.";
 
 // A yoke to match the other side helps only where that side may run at the shaft's speed: else a 1000 min⁻¹ stub would drive
 // a 540 min⁻¹ machine.
@@ -65,7 +61,7 @@ std::string angle_way(const CheckInput& input, End end)
 std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector<Check>& checks)
 {
     std::vector<std::string> ways;
-    if (failed(checks, CheckId::locking)) ways.push_back(locking_way(input));
+    if (failed(checks, CheckId::locking)) ways.push_back(locking_way);
     for (const End end : both_ends) {
         const JobEnd& job_end = input.job.shaft.ends[end];
         const bool differs = job_end.connection && job_end.onto && *job_end.connection != *job_end.onto;

@@ -103,6 +103,8 @@ std::string in_words_of_an_order(std::string text)
 Check for_new_shaft(const BuildSetting& setting, const CheckInput& input, Check check)
 {
     if (is_about_guard(check.id) && !setting.order.guard) return not_checked(check.id, no_guard);
+    if (check.id == CheckId::locking) return check_locking_of_new(input);
+    if (check.id == CheckId::condition) return check_condition_of_new();
     if (!input.plan) return needs_lengths(check.id) ? not_checked(check.id, why_no_lengths(setting)) : check;
     if (check.id == CheckId::tube_left) return tubes_left(input);
     if (check.id == CheckId::guard_setback) return guard_setback_within(input, Limit::guard_setback_new);

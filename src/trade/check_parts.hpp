@@ -26,6 +26,10 @@ Check check_overload_device(const CheckInput& input);
 Check check_rating(const CheckInput& input);
 Check check_condition(const CheckInput& input);
 
+// Of a shaft made to order: the rule on exposed locks holds for it, and it has no state that it came in.
+Check check_locking_of_new(const CheckInput& input);
+Check check_condition_of_new();
+
 // The tubes that this check is about: those that are cut, or of a shaft made to order both.
 Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn);
 

@@ -101,7 +101,7 @@ TEST_CASE("build: a list whose name holds a control character is refused")
     write_all(folder.file("a\x1B[31m.csv"), header + "A-1" + sound);
     const Run one = run(call_for(folder.file("a\x1B[31m.csv"), {"--output", folder.path()}));
     CHECK(one.exit == 2);
-    CHECK(has(one.err, "the name of the file of orders holds a control character"));
+    CHECK(has(one.err, "the name of the file of orders holds the control character U+001B"));
     CHECK(folder.count() == 1);
 }
 
