@@ -178,10 +178,10 @@ private:
         order_.closed = length(Column::closed, "a closed length is");
         JobFit fit;
         fit.place = place(Column::shortest);
-        fit.shortest = length(Column::shortest, "a shortest is");
-        fit.longest[Range::working] = length(Column::longest_working, "a longest is");
-        fit.longest[Range::turning] = length(Column::longest_turning, "a longest is");
-        fit.longest[Range::standing] = length(Column::longest_standing, "a longest is");
+        fit.shortest = length(Column::shortest, "a shortest length is");
+        fit.longest[Range::working] = length(Column::longest_working, "a longest length is");
+        fit.longest[Range::turning] = length(Column::longest_turning, "a longest length is");
+        fit.longest[Range::standing] = length(Column::longest_standing, "a longest length is");
         fit.between = word<Between>(Column::fit_between).value_or(Between::crosses);
         fit.reference = word<Reference>(Column::fit_reference);
         const bool has_fit = fit.shortest || std::any_of(all_ranges.begin(), all_ranges.end(), [&](Range range) { return fit.longest[range].has_value(); });

@@ -20,8 +20,8 @@ void check_bounds(const Element& element, const std::string& name, const std::st
 
 void check_bounds(const Element& element, const JobFit& fit)
 {
-    check_bounds(element, "shortest", "a shortest is", fit.shortest);
-    for (const Range range : all_ranges) check_bounds(element, "longest when " + std::string(to_word(range)), "a longest is", fit.longest[range]);
+    check_bounds(element, "shortest", "a shortest length is", fit.shortest);
+    for (const Range range : all_ranges) check_bounds(element, "longest when " + std::string(to_word(range)), "a longest length is", fit.longest[range]);
 }
 
 void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered, const Catalogue& catalogue, bool sound)

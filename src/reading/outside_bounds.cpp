@@ -3,7 +3,7 @@
 namespace shaftcut {
 namespace {
 
-std::string in_mm(Length length) { return figure_with_unit(length, Units::mm); }
+std::string in_mm(Length length) { return figure_with_unit(length, Units::mm, Toward::nearest, 3); }
 
 std::string what_would_be_right(Length length, UnitSlip slip)
 {

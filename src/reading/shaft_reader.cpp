@@ -80,10 +80,11 @@ void check_joint_of(const Series& series, const JobEnd& end, const EndPlaces& pl
         places.joint.fault("joint \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write joint=\"standard\", or another series");
 }
 
-// Nothing says from which cross of this shaft's wide-angle joint its closed length runs.
-bool lacks_reference(const Series& series, const PerEach<End, JobEnd>& ends)
+// Nothing says from which cross of this shaft's wide-angle joint its closed length runs. A joint that the series has not is another fault.
+bool lacks_reference(const Series& series, const JobShaft& shaft)
 {
-    return has_wide_angle(ends) && !series.wide_angle_reference && !usual_reference(series.shape);
+    const auto has_one = [&](End end) { return shaft.ends[end].joint == JointKind::wide_angle && (series.wide_angle || has_own_figures(shaft, end)); };
+    return std::any_of(both_ends.begin(), both_ends.end(), has_one) && !series.wide_angle_reference && !usual_reference(series.shape);
 }
 
 class ShaftReader {
@@ -161,7 +162,7 @@ void ShaftReader::read_condition_of_shaft()
 
 void ShaftReader::check_reference_of(const Series& series) const
 {
-    if (lacks_reference(series, ends_.ends) && reference_ && !reference_->given())
+    if (lacks_reference(series, shaft_) && reference_ && !reference_->given())
         reference_->fault("closed has no reference, and series " + quoted(series.name) + " does not state one",
                           "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
 }
@@ -260,7 +261,7 @@ OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue)
     const Series& series = *find_series(catalogue, *shaft.series);
     for (const End end : both_ends)
         if (ends.places[end]) check_joint_of(series, shaft.ends[end], *ends.places[end]);
-    ordered.lacks_reference = lacks_reference(series, shaft.ends) && !shaft.closed_reference;
+    ordered.lacks_reference = lacks_reference(series, shaft) && !shaft.closed_reference;
     return ordered;
 }
 

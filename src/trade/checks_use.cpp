@@ -56,8 +56,6 @@ Strength strength_of(const CheckInput& input, int speed)
     return strength;
 }
 
-std::string kilowatts(std::int64_t watts) { return figure(Length::micrometres(watts), Units::mm, Toward::nearest, 3) + " kW"; }
-
 std::string at_speed(std::int64_t speed) { return " at " + std::to_string(speed) + " min⁻¹"; }
 
 std::string basis_of(const Carried& carried, int speed)
@@ -147,6 +145,15 @@ Sentences warnings_of(const Job& job)
 }
 
 }  // namespace
+
+std::optional<std::int64_t> rated_power(const Series& series, int speed)
+{
+    const auto found = carried(series, speed);
+    return found ? std::optional(found->watts()) : std::nullopt;
+}
+
+// Watts print as micrometres do: thousandths of the unit shown.
+std::string kilowatts(std::int64_t watts) { return figure(Length::micrometres(watts), Units::mm, Toward::nearest, 3) + " kW"; }
 
 Check check_rating(const CheckInput& input)
 {

@@ -123,7 +123,7 @@ TEST_CASE("only so many faults are listed, in the order of their places, and the
     const Problems problems = refused(open + repeated("\n<a/>", 5000) + "\n</job>");
     REQUIRE(problems.size() == Faults::most_listed + 1);
     CHECK(to_string(problems[0]) == "f.xml:1:1: job holds no shaft; add one");
-    CHECK(to_string(problems[2]) == "f.xml:2:1: unknown element \"a\"; job holds for, shaft, fit and limits");
-    CHECK(to_string(problems[199]) == "f.xml:199:1: unknown element \"a\"; job holds for, shaft, fit and limits");
+    CHECK(to_string(problems[2]) == "f.xml:2:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
+    CHECK(to_string(problems[199]) == "f.xml:199:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
     CHECK(to_string(problems[200]) == "f.xml:199:1: 4802 more faults are not listed; mend those above first");
 }

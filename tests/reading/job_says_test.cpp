@@ -73,7 +73,7 @@ TEST_CASE("how a shaft came in")
     CHECK(condition->device == DeviceState::free);
     CHECK(condition->phase == Phase::in_plane);
     CHECK(condition->slides == Slides::yes);
-    CHECK(condition->place.line == 16);
+    CHECK(condition->place.line == 15);
 }
 
 TEST_CASE("halves of another series and of none, and what their ends state")

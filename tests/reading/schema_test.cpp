@@ -62,7 +62,7 @@ const std::array exceptions{
     Exception{"job", "lengths between grooves of a yoke of no known series whose length nothing states", "a fit between grooves needs the length of"},
     Exception{"job orders", "one view of an angle without the other, or a range without them", "angle has no (side-view|plan)"},
     Exception{"job orders", "two views of an angle beside its own figure", "and its two views"},
-    Exception{"orders", "a closed, shortest or longest length outside 200 to 3500 mm", "(closed length|shortest|longest) is 200 mm to 3500 mm"},
+    Exception{"orders", "a closed, shortest or longest length outside 200 to 3500 mm", "(closed|shortest|longest) length is 200 mm to 3500 mm"},
     Exception{"series", "a shoulder outside 25 to 500 mm, a spacing outside 30 to 250 mm, or a closed length outside 200 to 3500 mm",
               "(shoulder is 25 mm to 500 mm|apart by 30 mm to 250 mm|closed length is 200 mm to 3500 mm)"},
     Exception{"series", "a shoulder that lies short of the seat", "lies short of the tube's own end"},
