@@ -140,7 +140,7 @@ Sentences warnings_of(const Job& job)
     if (job.shaft.condition) found = warning(*job.shaft.condition);
     add_guards(found, job.shaft);
     for (const std::string& tractor : job.circumstances.other_tractors)
-        found.push_back(tractor + " drives the machine too and was not measured: measure it before this shaft is used behind it.");
+        found.push_back("Another tractor drives the machine and was not measured: " + tractor + ". Measure it before this shaft runs behind it.");
     return found;
 }
 

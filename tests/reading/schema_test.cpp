@@ -173,7 +173,7 @@ void check_kind(const std::string& kind, const std::vector<const char*>& good_fi
 
 TEST_CASE("job.xsd and the reader of jobs agree")
 {
-    check_kind("job", {"job_everything.xml", "job_geometry.xml", "job_inches_mixed.xml", "job_other_order.xml"});
+    check_kind("job", {"job_everything.xml", "job_geometry.xml", "job_inches_mixed.xml", "job_other_order.xml", "job_other_series.xml", "job_no_series_grooves.xml"});
 }
 
 TEST_CASE("orders.xsd and the reader of orders agree")

@@ -131,7 +131,7 @@ TEST_CASE("condition: what warns, by its name")
                                                            {came_in(&Condition::phase, Phase::turned), "not in one plane"},
                                                            {half(Tube::inner, GuardUse::none), "inner half has no guard"},
                                                            {half(Tube::outer, GuardUse::damaged), "outer half's guard is damaged"},
-                                                           {tractor, "80 hp tractor drives the machine too"}};
+                                                           {tractor, "was not measured: 80 hp tractor."}};
     for (const auto& [change, named] : rows) {
         const Check found = condition_of(change);
         INFO(named << ": " << found.says);
