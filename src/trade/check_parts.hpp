@@ -26,6 +26,12 @@ Check check_overload_device(const CheckInput& input);
 Check check_rating(const CheckInput& input);
 Check check_condition(const CheckInput& input);
 
+// Watts that the series carries at this speed, by the rule for speeds that it does not state; nothing where it states no rating.
+std::optional<std::int64_t> rated_power(const Series& series, int speed);
+
+// "30 kW".
+std::string kilowatts(std::int64_t watts);
+
 // The tubes that this check is about: those that are cut, or of a shaft made to order both.
 Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn);
 

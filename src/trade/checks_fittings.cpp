@@ -35,8 +35,27 @@ void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tu
     }
 }
 
+// When the shaft was built, as far as the rule on locks asks.
+enum class Built { before_the_rule, under_the_rule, unknown };
+
+Built built_of(const JobShaft& shaft)
+{
+    if (!shaft.built) return Built::unknown;
+    return *shaft.built < lock_rule_from ? Built::before_the_rule : Built::under_the_rule;
+}
+
+const char* what_of_exposed(Built built)
+{
+    switch (built) {
+    case Built::before_the_rule: return " built before 2021: it can catch clothing.";
+    case Built::under_the_rule: return ": no part of a lock may stand out (EN 12965:2019, built from 2021).";
+    case Built::unknown: break;
+    }
+    return " whose year of building is not known: it can catch clothing, and if the shaft was built in 2021 or later no part of a lock may stand out (EN 12965:2019).";
+}
+
 // Judges one end's lock into `check`.
-void judge_lock(Check& check, const JobShaft& shaft, End end)
+void judge_lock(Check& check, const JobShaft& shaft, Built built, End end)
 {
     const auto& lock = shaft.ends[end].lock;
     if (!lock) {
@@ -54,10 +73,8 @@ void judge_lock(Check& check, const JobShaft& shaft, End end)
         check.says += " The rule on locks is for primary shafts, but the exposed " + part + " at " + end_named(end) + " can catch clothing: see that it is shielded.";
         return;
     }
-    const bool old = shaft.built && *shaft.built < lock_rule_from;
-    at_least(check, old ? CheckResult::warn : CheckResult::fail);
-    check.says += " An exposed " + part + " locks " + end_named(end) + " of a primary shaft" +
-                  (old ? " built before 2021: it can catch clothing." : ": no part of a lock may stand out (EN 12965:2019, built from 2021).");
+    at_least(check, built == Built::under_the_rule ? CheckResult::fail : CheckResult::warn);
+    check.says += " An exposed " + part + " locks " + end_named(end) + " of a primary shaft" + what_of_exposed(built);
 }
 
 void judge_speed(Check& check, const CheckInput& input, End end)
@@ -113,6 +130,18 @@ void finish(Check& check, std::size_t pass_length)
     if (check.says.size() > pass_length) check.says.erase(0, pass_length + 1);
 }
 
+Check locking(const CheckInput& input, Built built)
+{
+    Check check = judged(CheckId::locking, "No part of a lock stands out.");
+    const std::size_t pass_length = check.says.size();
+    for (const End end : both_ends) judge_lock(check, input.job.shaft, built, end);
+    finish(check, pass_length);
+    check.basis = "EN 12965:2019 (primary shafts, from tractor to first fixed bearing): on shafts built from 2021 the yokes' locks at both ends have no exposed "
+                  "or protruding part";
+    if (check.result == CheckResult::not_checked) check.basis += "; the lock is not stated at every end";
+    return check;
+}
+
 }  // namespace
 
 Check check_shortening_allowed(const CheckInput& input)
@@ -136,14 +165,7 @@ Check check_shortening_allowed(const CheckInput& input)
 
 Check check_locking(const CheckInput& input)
 {
-    Check check = judged(CheckId::locking, "No part of a lock stands out.");
-    const std::size_t pass_length = check.says.size();
-    for (const End end : both_ends) judge_lock(check, input.job.shaft, end);
-    finish(check, pass_length);
-    check.basis = "EN 12965:2019 (primary shafts, from tractor to first fixed bearing): on shafts built from 2021 the yokes' locks at both ends have no exposed "
-                  "or protruding part";
-    if (check.result == CheckResult::not_checked) check.basis += "; the lock is not stated at every end";
-    return check;
+    return locking(input, input.new_shaft ? Built::under_the_rule : built_of(input.job.shaft));
 }
 
 Check check_connection(const CheckInput& input)

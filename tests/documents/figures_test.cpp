@@ -55,7 +55,7 @@ std::vector<Named> quantities(const WorkOrder& order)
     Named off{"what comes off", Rounded::cut, {}, {" (?:tube|guard) cut"}};
     for (const Tube tube : both_tubes) {
         kept.lengths.insert(kept.lengths.end(), {cut.plan.half[tube], cut.plan.guard_half[tube].value_or(Length())});
-        off.lengths.insert(off.lengths.end(), {cut.plan.cut[tube], cut.plan.guard_cut[tube]});
+        off.lengths.insert(off.lengths.end(), {cut.plan.cut[tube], cut.plan.guard_cut[tube].value_or(Length())});
     }
     const Reference stated = order.reading.has_wide_angle ? order.reading.reference : Reference::inner_cross;
     const Length clearance = order.limits.length(Limit::closing_clearance);

@@ -12,10 +12,7 @@ namespace {
 
 bool shows_as_it_is(const std::string& text)
 {
-    if (text.empty() || !is_utf8(text)) return false;
-    for (const char32_t point : code_points(text))
-        if (point < 0x20 || (point >= 0x7F && point < 0xA0)) return false;
-    return true;
+    return !text.empty() && is_utf8(text) && !first_hidden(text);
 }
 
 std::string wrong_with(const Problem& problem, int lines)
@@ -59,6 +56,9 @@ std::string try_job(std::string_view bytes)
 {
     const auto read = read_job(source_of(bytes), demo_catalogue());
     if (read.value && !names_a_file(read.value->order)) return "an order that cannot name files was read: " + read.value->order;
+    if (read.value)
+        for (const std::string& text : {read.value->customer, read.value->machine, read.value->tractor, read.value->circumstances.hitch, read.value->shaft.number})
+            if (first_hidden(text)) return "a text with a character that nobody sees was read: " + text;
     return wrong_with(read, bytes);
 }
 

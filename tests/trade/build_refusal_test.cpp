@@ -16,8 +16,18 @@ TEST_CASE("an exposed lock on a primary shaft is refused, on a secondary one it 
     CHECK_FALSE(refused.built);
     CHECK(says(refused.ways_out, "covered-collar"));
     CHECK_FALSE(says(refused.ways_out, "year"));
+    order.shaft.built = 2015;  // no year that somebody wrote makes a new shaft an old one
+    CHECK_FALSE(planned(order).built);
     order.shaft.role = Role::secondary;
     CHECK(planned(order).built);
+}
+
+TEST_CASE("a new shaft has no condition that it came in, and no power is stated of it")
+{
+    const BuildPlan plan = planned(build_order());
+    CHECK(check(plan, CheckId::condition).result == CheckResult::not_checked);
+    CHECK(check(plan, CheckId::condition).basis == "the shaft is made new");
+    CHECK(check(plan, CheckId::rating).result == CheckResult::not_checked);
 }
 
 TEST_CASE("a refused order says which shortest and which longest could be built, and each of them can")

@@ -28,9 +28,23 @@ const std::vector<RefusingRow> refusing{
      }},
     {CheckId::joint_angle_tractor, [](Setting& s) { s.fit().angles[End::tractor][Range::turning] = Angle::degrees(71); }},
     {CheckId::joint_angle_implement, [](Setting& s) { s.fit().angles[End::implement][Range::turning] = Angle::degrees(36); }},
-    {CheckId::locking, [](Setting& s) { s.job.shaft.ends[End::tractor].lock = Lock::exposed_collar; }},
+    {CheckId::locking,
+     [](Setting& s) {
+         s.job.shaft.ends[End::tractor].lock = Lock::exposed_collar;
+         s.job.shaft.built = 2021;
+     }},
     {CheckId::connection, [](Setting& s) { s.job.shaft.ends[End::tractor].onto = "1-3/8-21"; }},
     {CheckId::overload_device, [](Setting& s) { s.job.shaft.ends[End::tractor].device = Device::slip_clutch; }},
+    {CheckId::rating,
+     [](Setting& s) {
+         s.job.circumstances.power = 16'001;
+         s.catalogue.series[0].ratings = {{540, 16'000}};
+     }},
+    {CheckId::condition,
+     [](Setting& s) {
+         s.job.shaft.condition = Condition();
+         s.job.shaft.condition->weld = Weld::welded;
+     }},
 };
 
 Change longest(Range range, double length)
