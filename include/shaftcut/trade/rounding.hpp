@@ -46,30 +46,16 @@ constexpr Toward toward_of(Rounded as)
 }
 
 // "742", "29-3/16".
-inline std::string figure_of(Rounded as, Length length, Units units, int decimals = 1) { return figure(length, units, toward_of(as), decimals); }
+std::string figure_of(Rounded as, Length length, Units units, int decimals = 1);
 // "742 mm", "29-3/16 in".
-inline std::string figure_of_with_unit(Rounded as, Length length, Units units, int decimals = 1)
-{
-    return figure_with_unit(length, units, toward_of(as), decimals);
-}
+std::string figure_of_with_unit(Rounded as, Length length, Units units, int decimals = 1);
 // "742 mm", "29-3/16 in (741.3 mm)".
-inline std::string figure_of_with_millimetres(Rounded as, Length length, Units units, int decimals = 1)
-{
-    return figure_with_millimetres(length, units, toward_of(as), decimals);
-}
+std::string figure_of_with_millimetres(Rounded as, Length length, Units units, int decimals = 1);
 
 // How far below 0 a length is, rounded as the length itself: of an overlap of −3.04 mm, printed as −3.1, "3.1 mm" apart.
-inline std::string size_of_with_millimetres(Rounded as, Length negative, Units units, int decimals = 1)
-{
-    const Toward toward = toward_of(as);
-    const Toward away = toward == Toward::down ? Toward::up : toward == Toward::up ? Toward::down : Toward::nearest;
-    return figure_with_millimetres(-negative, units, away, decimals);
-}
+std::string size_of_with_millimetres(Rounded as, Length negative, Units units, int decimals = 1);
 
 // The decimals of millimetres that show which of two unlike lengths is the greater: 1 where tenths do, else 3.
-inline int decimals_that_tell(Rounded as, Length one, Length other)
-{
-    return one == other || figure_of(as, one, Units::mm) != figure_of(as, other, Units::mm) ? 1 : 3;
-}
+int decimals_that_tell(Rounded as, Length one, Length other);
 
 }  // namespace shaftcut
