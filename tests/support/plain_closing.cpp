@@ -20,7 +20,7 @@ Bound bound_of(const PlainShaft& shaft, std::size_t half)
 {
     const PlainHalf& mine = shaft.halves[half];
     const MaybeFigure& face = shaft.halves[1 - half].shoulder;
-    Bound bound{shaft.closed.value + shaft.closed.plus_minus, std::nullopt, mine.measured ? mine.length->plus_minus : shaft.closed.plus_minus};
+    Bound bound{shaft.closed.value + shaft.closed.plus_minus, std::nullopt, mine.length->plus_minus};
     if (face) bound.x = mine.length->value + face->value + face->plus_minus;
     return bound;
 }

@@ -18,21 +18,20 @@ Ends sawn(Um truth, Um cut, Um kept, Um saw)
     return {std::max(truth - cut, kept) + saw, std::min(truth - cut, kept) - saw};
 }
 
-Um um(Length length) { return length.um(); }
 Um um(const std::optional<Length>& length) { return length ? length->um() : 0; }
 
-std::optional<Um> greatest(const TrueShaft& shaft, const WorkOrder& order, std::size_t range)
+std::optional<Um> greatest(const TrueShaft& shaft, const Promise& promise, std::size_t range)
 {
-    if (!order.fit.longest[static_cast<Range>(range)]) return std::nullopt;
+    if (!promise.longest_known[range]) return std::nullopt;
     Um found = shaft.fits[0].longest[range];
     for (const TrueFit& fit : shaft.fits) found = std::max(found, fit.longest[range]);
     return found;
 }
 
-std::optional<Um> true_length(const TrueShaft& shaft, const WorkOrder& order, Confirmed what)
+std::optional<Um> true_length(const TrueShaft& shaft, const Promise& promise, Confirmed what)
 {
     switch (what) {
-    case Confirmed::closed: return shaft.closed() + order.reading.closed.value.um() - order.reading.shaft.closed.value.um();
+    case Confirmed::closed: return shaft.closed() + promise.in_line_sum;
     case Confirmed::closed_inner_cross: return shaft.closed();
     case Confirmed::inner_half: return shaft.half[0];
     case Confirmed::outer_half: return shaft.half[1];
@@ -42,17 +41,62 @@ std::optional<Um> true_length(const TrueShaft& shaft, const WorkOrder& order, Co
     }
 }
 
+// A check that is not made promises nothing.
+template <class Checks>
+void take_checks(Promise& promise, const Checks& checks)
+{
+    for (std::size_t i = 0; i < promise.worst.size(); ++i)
+        if (checks[i].result == CheckResult::pass || checks[i].result == CheckResult::warn) promise.worst[i] = checks[i].worst;
+}
+
 }  // namespace
 
-Sawn saw(const TrueShaft& shaft, const WorkOrder& order)
+Promise promise_of(const WorkOrder& order)
 {
+    Promise found;
+    found.verdict = order.verdict;
+    if (!order.cut) return found;
     const CutPlan& plan = order.cut->plan;
-    const Um saw = order.saw.plus_minus.um();
+    for (const Tube tube : both_tubes) {
+        const std::size_t i = static_cast<std::size_t>(tube);
+        found.cut[i] = um(plan.cut[tube]);
+        found.kept[i] = um(plan.half[tube]);
+        found.guard_cut[i] = um(plan.guard_cut[tube]);
+        if (plan.guard_half[tube]) found.guard_kept[i] = um(*plan.guard_half[tube]);
+    }
+    found.saw = order.saw.plus_minus.um();
+    found.in_line_sum = order.reading.closed.value.um() - order.reading.shaft.closed.value.um();
+    take_checks(found, order.checks);
+    for (const Range range : all_ranges) found.longest_known[static_cast<std::size_t>(range)] = order.fit.longest[range].has_value();
+    const auto figure = [](const std::optional<Length>& length) { return length ? std::optional(length->um()) : std::nullopt; };
+    for (const Confirmation& one : order.confirm) found.confirm.push_back({one.what, figure(one.expected), figure(one.plus_minus)});
+    return found;
+}
+
+Promise promise_of(const plain::PlainAnswer& answer)
+{
+    Promise found;
+    found.verdict = answer.verdict;
+    if (answer.verdict == Verdict::refused) return found;
+    const plain::PlainCut& plan = *answer.shaft.cut;
+    found.cut = plan.cut;
+    found.kept = plan.half;
+    for (std::size_t i = 0; i < 2; ++i) found.guard_cut[i] = plan.guard_cut[i].value_or(0);
+    found.guard_kept = plan.guard_half;
+    found.saw = answer.shaft.workshop->saw.plus_minus.um();
+    found.in_line_sum = answer.shaft.closed_as_stated.value - answer.shaft.closed.value;
+    take_checks(found, answer.checks);
+    for (std::size_t range = 0; range < 3; ++range) found.longest_known[range] = answer.shaft.deciding.longest[range].has_value();
+    for (const plain::PlainConfirmation& one : answer.confirm) found.confirm.push_back({one.what, one.expected, one.plus_minus});
+    return found;
+}
+
+Sawn saw(const TrueShaft& shaft, const Promise& promise)
+{
     std::array<Ends, 2> half, guard;
     for (std::size_t i = 0; i < 2; ++i) {
-        const Tube tube = static_cast<Tube>(i);
-        half[i] = sawn(shaft.half[i], um(plan.cut[tube]), um(plan.half[tube]), saw);
-        guard[i] = sawn(shaft.guard[i], um(plan.guard_cut[tube]), um(plan.guard_half[tube]), saw);
+        half[i] = sawn(shaft.half[i], promise.cut[i], promise.kept[i], promise.saw);
+        guard[i] = sawn(shaft.guard[i], promise.guard_cut[i], promise.guard_kept[i].value_or(0), promise.saw);
     }
     Um shortest = shaft.fits[0].shortest;
     for (const TrueFit& fit : shaft.fits) shortest = std::min(shortest, fit.shortest);
@@ -60,23 +104,22 @@ Sawn saw(const TrueShaft& shaft, const WorkOrder& order)
     found.clearance = shortest - std::max(half[0].longest + shaft.shoulder[1], half[1].longest + shaft.shoulder[0]);
     std::optional<Um> longest_of_all;
     for (std::size_t range = 0; range < 3; ++range) {
-        const auto longest = greatest(shaft, order, range);
+        const auto longest = greatest(shaft, promise, range);
         if (!longest) continue;
         found.overlap[range] = half[0].shortest + half[1].shortest - *longest;
         longest_of_all = std::max(longest_of_all.value_or(*longest), *longest);
     }
-    if (plan.guard_half[Tube::inner] && plan.guard_half[Tube::outer] && longest_of_all)
+    if (promise.guard_kept[0] && promise.guard_kept[1] && longest_of_all)
         found.guard_cover = guard[0].shortest + guard[1].shortest - *longest_of_all;
     return found;
 }
 
-bool confirmation_stops(const TrueShaft& shaft, const WorkOrder& order)
+bool confirmation_stops(const TrueShaft& shaft, const Promise& promise)
 {
-    for (const Confirmation& one : order.confirm) {
-        const auto truth = true_length(shaft, order, one.what);
-        if (truth && one.expected && std::abs(*truth - one.expected->um()) > one.plus_minus->um() + 10) return true;
-    }
-    return false;
+    return std::any_of(promise.confirm.begin(), promise.confirm.end(), [&](const Promise::Asked& one) {
+        const auto truth = true_length(shaft, promise, one.what);
+        return truth && one.expected && std::abs(*truth - *one.expected) > *one.plus_minus + 10;
+    });
 }
 
 }  // namespace shaftcut::test

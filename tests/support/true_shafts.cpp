@@ -32,11 +32,8 @@ private:
     // As read by somebody whose error is within the tolerance, often at its very end.
     Um error(Um tolerance)
     {
-        switch (dice_.up_to(3)) {
-        case 0: return tolerance;
-        case 1: return -tolerance;
-        default: return dice_.from(-tolerance, tolerance);
-        }
+        if (!at_extremes_ && dice_.one_in(2)) return dice_.from(-tolerance, tolerance);
+        return dice_.one_in(2) ? tolerance : -tolerance;
     }
     Measurement read(Um truth)
     {
@@ -55,6 +52,7 @@ private:
     Measured found_;
     Um shop_ = 0;
     Um series_spacing_ = 0;
+    bool at_extremes_ = false;         // every reading at the end of its tolerance
     std::array<bool, 2> measured_{};
     std::array<bool, 2> of_series_{};  // whose stop the series states
 };
@@ -198,6 +196,7 @@ void Draws::draw_fit()
 
 Measured Draws::drawn()
 {
+    at_extremes_ = dice_.one_in(3);
     draw_workshop();
     draw_ends();
     draw_stops();

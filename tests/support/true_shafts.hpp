@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "shaftcut/trade/work_order.hpp"
+#include "support/plain_method.hpp"
 #include "support/random_jobs.hpp"
 
 namespace shaftcut::test {
@@ -38,15 +39,34 @@ struct Measured {
 enum class Draw { as_described, altered };
 Measured measured_shaft(std::uint64_t number, Draw draw);
 
+// What an answer does and promises, be it the program's or the second implementation's.
+struct Promise {
+    Verdict verdict = Verdict::refused;
+    std::array<Um, 2> cut{}, kept{}, guard_cut{};
+    std::array<std::optional<Um>, 2> guard_kept{};
+    Um saw = 0;                                // its tolerance
+    Um in_line_sum = 0;                        // the closed length as stated less the telescoping one
+    std::array<std::optional<Um>, 18> worst{}; // of the checks that pass or warn, in the order of CheckId
+    std::array<bool, 3> longest_known{};
+    struct Asked {
+        Confirmed what;
+        std::optional<Um> expected, plus_minus;
+    };
+    std::vector<Asked> confirm;
+    std::optional<Um> worst_of(CheckId id) const { return worst[static_cast<std::size_t>(id)]; }
+};
+Promise promise_of(const WorkOrder& order);
+Promise promise_of(const plain::PlainAnswer& answer);
+
 // The true shaft after the cut, by the worse of both ways of marking it and with the saw's tolerance against it.
 struct Sawn {
     Um clearance = 0;                               // what is left to push together at the shortest length of all fits
     std::array<std::optional<Um>, 3> overlap{};     // at the longest of all fits
     std::optional<Um> guard_cover;                  // where both guards were measured
 };
-Sawn saw(const TrueShaft& shaft, const WorkOrder& order);
+Sawn saw(const TrueShaft& shaft, const Promise& promise);
 
 // Whether what the answer asks to be confirmed is, on the true shaft, other than expected, so that nothing is sawn.
-bool confirmation_stops(const TrueShaft& shaft, const WorkOrder& order);
+bool confirmation_stops(const TrueShaft& shaft, const Promise& promise);
 
 }  // namespace shaftcut::test
