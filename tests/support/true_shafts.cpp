@@ -116,9 +116,17 @@ void Draws::alter()
     TrueShaft& to = found_.shaft;
     const std::size_t hidden = to.path(0) < to.path(1) ? 0 : 1;
     const Um room = to.closed() - to.path(hidden);
-    if (room > 0) to.shoulder[1 - hidden] = std::max<Um>(30 * mm_, to.shoulder[1 - hidden] + dice_.from(-40 * mm_, std::min(40 * mm_, room)));
-    for (std::size_t i = 0; i < 2; ++i)
-        if (!measured_[i] && to.path(1 - i) == to.closed()) to.half[i] -= dice_.from(0, 60) * mm_;
+    if (room > 0) {
+        const Um off = dice_.from(-40 * mm_, std::min(40 * mm_, room));
+        to.shoulder[1 - hidden] = std::max<Um>(30 * mm_, to.shoulder[1 - hidden] + off);
+        found_.stop_altered = std::abs(off) > 2 * shop_;
+    }
+    for (std::size_t i = 0; i < 2; ++i) {
+        if (measured_[i] || to.path(1 - i) < to.closed()) continue;
+        const Um off = dice_.from(0, 60 * mm_);
+        to.half[i] -= off;
+        found_.half_altered |= off > 2 * shop_;
+    }
 }
 
 // By its own figure, by the depth to it from the tube's end, or by the series.

@@ -32,6 +32,8 @@ struct TrueShaft {
 struct Measured {
     World world;
     TrueShaft shaft;
+    bool stop_altered = false;  // by more than its tolerance
+    bool half_altered = false;  // likewise
 };
 
 // What nobody measured: `as_described`, each figure lies within its tolerance of what job and series say; `altered`, a stop
