@@ -123,9 +123,9 @@ JobEnd random_end(Dice& dice)
     JobEnd end;
     end.joint = dice.one_in(3) ? JointKind::wide_angle : JointKind::standard;
     end.connection = random_connection(dice);
-    end.onto = dice.one_in(4) ? random_connection(dice) : end.connection;
+    end.onto = dice.one_in(10) ? random_connection(dice) : end.connection;
     end.lock = dice.one_in(4) ? random_word<Lock>(dice) : Lock::clamp_bolt;
-    end.device = dice.one_in(6) ? random_word<Device>(dice) : Device::none;
+    end.device = dice.one_in(12) ? random_word<Device>(dice) : Device::none;
     return end;
 }
 
@@ -192,22 +192,30 @@ JobShaft random_shaft(Dice& dice, const Series& series)
     return shaft;
 }
 
+// Each range holds those within it, but for a few that contradict themselves.
+void random_angles(Dice& dice, JobFit& fit, End end)
+{
+    std::int64_t angle = dice.from(1, 22);
+    for (const Range range : all_ranges) {
+        if (!dice.one_in(6)) fit.angles[end][range] = Angle::millidegrees((dice.one_in(60) ? dice.from(1, 95) : angle) * 1000);
+        angle += dice.from(0, 14) * (1 + static_cast<std::int64_t>(range));
+    }
+}
+
 JobFit random_fit(Dice& dice, const JobShaft& shaft)
 {
     JobFit fit;
-    if (dice.one_in(6)) fit.between = Between::grooves;
+    if (dice.one_in(8)) fit.between = Between::grooves;
     else if (dice.one_in(3)) fit.reference = random_reference(dice);
     Length reach = shaft.closed.length - Length::millimetres(dice.from(-80, 120));
     if (fit.between == Between::grooves) reach += Length::millimetres(140);
+    const Length turning = dice.length(0, 200);
     fit.shortest = measured(dice, reach);
-    fit.longest[Range::turning] = measured(dice, reach + dice.length(0, 200));
-    if (!dice.one_in(5)) fit.longest[Range::working] = measured(dice, reach + dice.length(0, 120));
-    if (!dice.one_in(5)) fit.longest[Range::standing] = measured(dice, fit.longest[Range::turning]->length + dice.length(0, 120));
-    for (const End end : both_ends)
-        for (const Range range : all_ranges) {
-            const std::int64_t usual = 20 * (static_cast<std::int64_t>(range) + 1);
-            if (!dice.one_in(4)) fit.angles[end][range] = Angle::millidegrees(dice.from(usual - 19, usual + (dice.one_in(10) ? 60 : 6)) * 1000);
-        }
+    fit.longest[Range::turning] = measured(dice, reach + turning);
+    const Length working = dice.one_in(20) ? dice.length(0, 120) : Length::millimetres(dice.up_to(turning.um() / 1000));
+    if (!dice.one_in(5)) fit.longest[Range::working] = measured(dice, reach + working);
+    if (!dice.one_in(5)) fit.longest[Range::standing] = measured(dice, reach + turning + dice.length(0, 120));
+    for (const End end : both_ends) random_angles(dice, fit, end);
     return fit;
 }
 
