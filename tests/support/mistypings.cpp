@@ -83,6 +83,8 @@ bool newly_warned(const Seen& before, const Seen& now)
     return now.promise.confirm.size() > before.promise.confirm.size();
 }
 
+}  // namespace
+
 Fate fate_of(const Seen& truth, const std::optional<Seen>& now)
 {
     Fate found;
@@ -96,8 +98,6 @@ Fate fate_of(const Seen& truth, const std::optional<Seen>& now)
     if (found.too_long > truth.clearance) found.dangerous = 1;
     return found;
 }
-
-}  // namespace
 
 std::vector<TypedLength> typed_lengths(const std::string& xml)
 {

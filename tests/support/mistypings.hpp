@@ -52,6 +52,9 @@ struct Seen {
 };
 Seen seen_of(const WorkOrder& order);
 
+// What becomes of a slip in a job whose true answer is a cut or that it fits; nothing: bad input.
+Fate fate_of(const Seen& truth, const std::optional<Seen>& now);
+
 // Of one file, every so manieth mistyping; `answer` gives what is seen of its bytes, or nothing where they are bad input.
 void mistype_all(Mistyped& found, const std::string& name, const std::string& xml, std::size_t every,
                  const std::function<std::optional<Seen>(const std::string&)>& answer);

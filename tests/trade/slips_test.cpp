@@ -114,16 +114,15 @@ std::string row_of(const std::string& what, const Altered& found)
 
 std::string altered_table()
 {
-    Altered stops, halves, both;
+    Altered stops, halves;
     for (std::uint64_t number = 0; number < altered_shafts; ++number) {
         const Measured drawn = measured_shaft(number, Draw::altered);
         if (!drawn.stop_altered && !drawn.half_altered) continue;
         const World& world = drawn.world;
-        Altered& kind = drawn.stop_altered && drawn.half_altered ? both : drawn.stop_altered ? stops : halves;
-        count(kind, drawn, promise_of(work_up(world.job, world.catalogue, world.workshop, world.units)));
+        count(drawn.stop_altered ? stops : halves, drawn, promise_of(work_up(world.job, world.catalogue, world.workshop, world.units)));
     }
     return row({"altered", "shafts", "refused", "stopped by what is confirmed", "clearance below the stated worst", "by at most, mm", "no clearance left"}) +
-           row({"---", "---", "---", "---", "---", "---", "---"}) + row_of("a stop", stops) + row_of("a half that was left out", halves) + row_of("both", both);
+           row({"---", "---", "---", "---", "---", "---", "---"}) + row_of("a stop", stops) + row_of("a half that was left out", halves);
 }
 
 const std::string page_path = source_folder + "/docs/slips.md";
