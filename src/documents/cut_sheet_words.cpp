@@ -43,7 +43,7 @@ TubeView tube_view(const WorkOrder& order, End end, bool guard)
     view.measured = before && (guard || half.measured);
     if (order.cut) {
         const CutPlan& plan = order.cut->plan;
-        view.cut = guard ? plan.guard_cut[view.tube] : plan.cut[view.tube];
+        view.cut = guard ? plan.guard_cut[view.tube].value_or(Length()) : plan.cut[view.tube];
         view.kept = guard ? plan.guard_half[view.tube] : plan.half[view.tube];
     }
     return view;

@@ -33,8 +33,8 @@ Json cuts(const WorkOrder& order)
     const CutPlan& plan = order.cut->plan;
     return {{"inner_tube", plan.cut[Tube::inner].mm()},
             {"outer_tube", plan.cut[Tube::outer].mm()},
-            {"inner_guard", plan.guard_cut[Tube::inner].mm()},
-            {"outer_guard", plan.guard_cut[Tube::outer].mm()}};
+            {"inner_guard", number(plan.guard_cut[Tube::inner])},
+            {"outer_guard", number(plan.guard_cut[Tube::outer])}};
 }
 
 Json kept(const WorkOrder& order)

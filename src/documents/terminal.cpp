@@ -36,7 +36,7 @@ std::string cut_lines(const WorkOrder& order)
     for (const End end : both_ends) {
         const Tube tube = tube_on(order.shaft, end);
         lines += tube_line(order, tube, "tube", plan.cut[tube], plan.half[tube]);
-        lines += tube_line(order, tube, "guard", plan.guard_cut[tube], plan.guard_half[tube]);
+        lines += tube_line(order, tube, "guard", plan.guard_cut[tube].value_or(Length()), plan.guard_half[tube]);
     }
     const std::string reference = !order.reading.has_wide_angle ? "between crosses"
                                   : order.reading.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";

@@ -101,7 +101,8 @@ std::string unknown_yoke(const FitShaft& shaft, End end)
     const auto& connection = shaft.shaft.ends[end].connection;
     const std::string wrong = std::string("the machine's geometry needs the length of the ") + to_word(end) + " end's yoke, cross to groove, and ";
     if (!connection) return wrong + "that end states no connection";
-    return wrong + (shaft.series ? "series " + quoted(shaft.series->name) + " gives none for connection " + quoted(*connection) : "no series gives it");
+    const Series* series = series_at(shaft.series, shaft.shaft, end);
+    return wrong + (series ? "series " + quoted(series->name) + " gives none for connection " + quoted(*connection) : "no series gives it");
 }
 
 void check_machine(const Element& element, const Machine& machine, const FitShaft& shaft)

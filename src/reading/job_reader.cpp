@@ -24,8 +24,7 @@ Job read_root(Element& element, const Catalogue& catalogue)
     // A machine's geometry has to have room for it.
     const std::size_t faults_before = element.faults_so_far();
     element.one("shaft", [&](Element& shaft) { job.shaft = read_shaft(shaft, catalogue); });
-    const FitShaft fit_shaft{job.shaft, job.shaft.series ? find_series(catalogue, *job.shaft.series) : nullptr,
-                             element.faults_so_far() == faults_before};
+    const FitShaft fit_shaft{job.shaft, series_of(job.shaft, catalogue), element.faults_so_far() == faults_before};
     element.at_least_one("fit", [&](Element& fit) { job.fits.push_back(read_fit(fit, fit_shaft, job.fits.size())); });
     element.at_most_one("limits", [&](Element& limits) { job.limits = read_limits(limits); });
     return job;

@@ -12,7 +12,7 @@ namespace {
 
 void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered, const Catalogue& catalogue, bool sound)
 {
-    const FitShaft fit_shaft{ordered.shaft, ordered.shaft.series ? find_series(catalogue, *ordered.shaft.series) : nullptr, sound};
+    const FitShaft fit_shaft{ordered.shaft, series_of(ordered.shaft, catalogue), sound};
     element.each("fit", [&](Element& fit) {
         const JobFit read = read_fit(fit, fit_shaft, order.fits.size());
         if (ordered.lacks_reference && !ordered.closed && read.between == Between::crosses && !read.reference)

@@ -52,6 +52,9 @@ std::string limit_text(const CheckInput& input, Length length);
 // A length beside another that decides about it: to 0.1 mm where that shows which is the greater, else to 0.001 mm.
 std::string text_beside(const CheckInput& input, Length length, Length other);
 
+// A check of a range that some fits leave out: known only as at least what the others state, it can fail and cannot pass.
+Check known_as_least(Check check, const CheckInput& input, Range range);
+
 // "the tractor end".
 std::string end_named(End end);
 

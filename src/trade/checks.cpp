@@ -47,12 +47,25 @@ std::optional<std::int64_t> micrometres(std::optional<Length> length)
     return length ? std::optional(length->um()) : std::nullopt;
 }
 
+// Beside lengths that contradict each other no length passes: nobody knows which of them is right.
+void doubt_lengths(std::vector<Check>& checks)
+{
+    if (check_of(checks, CheckId::consistency).result != CheckResult::fail) return;
+    for (Check& check : checks) {
+        if (check.unit != CheckUnit::mm || (check.result != CheckResult::pass && check.result != CheckResult::warn)) continue;
+        check.result = CheckResult::not_checked;
+        check.says = "Not checked: the measured lengths contradict each other.";
+        check.basis = "computed from lengths that contradict each other; " + check.basis;
+    }
+}
+
 }  // namespace
 
 std::vector<Check> run_checks(const CheckInput& input)
 {
     std::vector<Check> checks;
     for (const CheckFunction function : functions) checks.push_back(function(input));
+    doubt_lengths(checks);
     return checks;
 }
 
@@ -90,6 +103,19 @@ Check length_check(CheckId id, std::optional<Length> value, std::optional<Length
     check.value = micrometres(value);
     check.worst = micrometres(worst);
     check.limit = micrometres(limit);
+    return check;
+}
+
+Check known_as_least(Check check, const CheckInput& input, Range range)
+{
+    if (check.result == CheckResult::fail) return check;
+    std::string names;
+    for (const FitReading& fit : input.fits)
+        if (!fit.fit.longest[range]) names += (names.empty() ? "" : ", ") + (fit.tractor.empty() ? "one fit" : fit.tractor);
+    check.result = CheckResult::not_checked;
+    const std::string reason = std::string("no longest ") + to_word(range) + " length is given for " + names + ": it is known only as at least what is stated";
+    check.says = "Not checked: " + reason + ".";
+    check.basis = reason + "; " + check.basis;
     return check;
 }
 

@@ -8,12 +8,10 @@ namespace {
 
 constexpr int lock_rule_from = 2021;  // year of building from which no lock part may protrude: EN 12965:2019
 
-bool is_exposed(Lock lock) { return lock == Lock::exposed_collar || lock == Lock::exposed_push_pin; }
-
 void find_forbidden(std::vector<std::string>& found, const CheckInput& input, Tube tube)
 {
     const Half& half = input.reading.shaft.halves[tube];
-    const bool cut = input.plan->cut[tube] != Length();
+    const bool cut = input.plan->cuts_tube(tube);
     if (cut && half.shortening_forbidden)
         found.push_back(std::string("The series forbids shortening the ") + to_word(tube) + " tube.");
     if (half.lubrication_hole && clearly_below(input.plan->half[tube], *half.lubrication_hole))
@@ -23,7 +21,7 @@ void find_forbidden(std::vector<std::string>& found, const CheckInput& input, Tu
 
 void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tube)
 {
-    const bool cut = input.plan->cut[tube] != Length();
+    const bool cut = input.plan->cuts_tube(tube);
     const Length one_chain = input.limits.length(Limit::one_chain_shortening);
     for (const Feature feature : input.reading.shaft.halves[tube].features) {
         const std::string which = std::string("The ") + to_word(tube);
@@ -31,7 +29,7 @@ void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tu
             found.push_back(which + " tube is coated: deburr without tearing the coating and treat the bare edge.");
         if (feature == Feature::end_stop && cut)
             found.push_back(which + " tube has an end stop: take it off before the cut and fit it again at the new end.");
-        if (feature == Feature::one_chain_guard && clearly_above(input.plan->guard_cut[tube], one_chain))
+        if (feature == Feature::one_chain_guard && clearly_above(input.plan->guard_cut[tube].value_or(Length()), one_chain))
             found.push_back(which + " guard is held by one chain and loses more than " + value_text(input, one_chain) +
                             ": fit a second chain at the tractor end.");
     }

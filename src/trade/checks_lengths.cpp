@@ -48,13 +48,6 @@ Length halves_tolerance(const CheckInput& input, const CutPlan& plan)
     return sum;
 }
 
-std::string tractors_without(const CheckInput& input, Range range)
-{
-    std::string names;
-    for (const FitReading& fit : input.fits)
-        if (!fit.fit.longest[range]) names += (names.empty() ? "" : ", ") + (fit.tractor.empty() ? "one fit" : fit.tractor);
-    return names.empty() ? "" : "; no such length was given for " + names;
-}
 
 Check check_overlap(const CheckInput& input, Range range)
 {
@@ -68,7 +61,8 @@ Check check_overlap(const CheckInput& input, Range range)
         return check;
     }
     if (!input.plan) return not_checked(id, no_plan_reason(input));
-    const auto& longest = input.fit.longest[range];
+    const bool known = input.fit.longest[range].has_value();
+    const auto& longest = known ? input.fit.longest[range] : input.fit.longest_at_least[range];
     if (!longest) return not_checked(id, "no " + range_words + " is given");
     const OverlapLimit limit = overlap_limit(input, range, *input.plan);
     const Length value = input.plan->overlap_at(longest->value);
@@ -85,8 +79,7 @@ Check check_overlap(const CheckInput& input, Range range)
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + text_beside(input, worst, limit.length) + ".";
     check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
     if (const ExtremeLength* computed = deciding_longest(input.fits, input.fit, range)) check.basis += "; the length is " + origin_in_words(*computed, input.units);
-    if (input.fits.size() > 1) check.basis += tractors_without(input, range);
-    return check;
+    return known ? check : known_as_least(check, input, range);
 }
 
 // max over the halves of guard half + the other half's guard shoulder; nothing where one of them is unknown.
@@ -102,17 +95,75 @@ std::optional<Length> guards_closed(const CheckInput& input)
     return closed;
 }
 
-// The greatest known longest; of equal ones the one known less well.
+// The greatest known longest, with the ± that reaches to the worst of all of them.
 std::optional<Toleranced> greatest_longest(const Fit& fit)
 {
-    std::optional<Toleranced> greatest;
+    std::optional<Length> greatest, at_worst;
     for (const Range range : all_ranges) {
-        const auto& longest = fit.longest[range];
+        const auto& longest = fit.longest[range] ? fit.longest[range] : fit.longest_at_least[range];
         if (!longest) continue;
-        const bool less_well_known = greatest && longest->value == greatest->value && longest->plus_minus > greatest->plus_minus;
-        if (!greatest || longest->value > greatest->value || less_well_known) greatest = longest;
+        greatest = std::max(greatest, std::optional(longest->value));
+        at_worst = std::max(at_worst, std::optional(longest->value + longest->plus_minus));
     }
-    return greatest;
+    return greatest ? std::optional(Toleranced{*greatest, *at_worst - *greatest}) : std::nullopt;
+}
+
+// Below its yoke a guard tube holds nothing; what must stand free beyond is the project's own choice.
+constexpr Length least_free_guard = Length::millimetres(50);
+
+// A guard that is cut to less than it needs to hold anything, or cut away.
+std::optional<Tube> guard_cut_away(const CheckInput& input)
+{
+    for (const Tube tube : both_tubes) {
+        const auto& kept = input.plan->guard_half[tube];
+        if (!kept || !input.plan->cuts_guard(tube)) continue;
+        if (clearly_below(*kept, input.reading.shaft.halves[tube].guard_seat.value_or(Length()) + least_free_guard)) return tube;
+    }
+    return std::nullopt;
+}
+
+Check too_little_guard(const CheckInput& input, Check check, Tube tube)
+{
+    check.result = CheckResult::fail;
+    check.says += std::string(check.says.empty() ? "" : " ") + "The " + to_word(tube) + " guard would be cut away: nothing, or too little to cover the shaft, would be left of it.";
+    if (check.basis.empty()) check.basis = "a guard that is cut keeps its seat and " + limit_text(input, least_free_guard) + " (the project's own choice)";
+    return check;
+}
+
+// Why a check on the guards cannot be made: one is missing, or damaged and not used again.
+std::optional<std::string> no_guards(const CheckInput& input)
+{
+    for (const Tube tube : both_tubes)
+        if (!input.reading.shaft.halves[tube].guard_used) return std::string("the ") + to_word(tube) + " guard is missing or not used again: the shaft must not run before a complete guard is fitted";
+    return std::nullopt;
+}
+
+// Whether the guard tubes still reach into each other at the greatest length.
+Check guards_overlap(const CheckInput& input)
+{
+    const CheckId id = CheckId::guard_cover;
+    if (const auto why = no_guards(input)) return not_checked(id, *why);
+    const auto longest = greatest_longest(input.fit);
+    if (!longest) return not_checked(id, "no longest length can be read");
+    Length value = -longest->value;
+    Length doubt = longest->plus_minus;
+    for (const Tube tube : both_tubes) {
+        const auto& kept = input.plan->guard_half[tube];
+        if (!kept) return not_checked(id, "a guard was not measured: hold the halves side by side");
+        value += *kept;
+        doubt += input.reading.shaft.halves[tube].guard->plus_minus;
+        if (input.plan->cuts_guard(tube)) doubt += input.saw.plus_minus;
+    }
+    const Length limit = input.limits.length(Limit::guard_overlap);
+    Check check = length_check(id, value, value - doubt, limit);
+    if (clearly_below(value, limit)) check.result = CheckResult::warn;
+    if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
+    const std::string found = value < Length() ? "are " + text_beside(input, -value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
+    check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
+    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + text_beside(input, doubt - value, Length()) + " apart: the shaft would lie bare.";
+    check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
+                  input.limits.basis(Limit::guard_overlap);
+    return check;
 }
 
 }  // namespace
@@ -133,10 +184,7 @@ Check check_closing_clearance(const CheckInput& input)
     const Length limit = input.limits.length(Limit::closing_clearance);
     const Length floor = input.limits.length(Limit::closing_clearance_floor);
     const Length value = input.fit.shortest->value - plan.closed;
-    bool cut_half_sets_closed = false;
-    for (const Tube tube : both_tubes) cut_half_sets_closed = cut_half_sets_closed || (plan.sets_closed[tube] && plan.cut[tube] != Length());
-    const Length worst = value - input.fit.shortest->plus_minus - input.reading.shaft.closed.plus_minus -
-                         (cut_half_sets_closed ? input.saw.plus_minus : Length());
+    const Length worst = input.fit.shortest->value - input.fit.shortest->plus_minus - closed_at_worst(input.reading.shaft, *input.stops, plan, input.saw);
     Check check = length_check(id, value, worst, limit);
     if (clearly_below(worst, floor)) check.result = CheckResult::warn;
     if (clearly_below(value, limit) || !clearly_above(worst, Length())) check.result = CheckResult::fail;
@@ -157,7 +205,7 @@ Check check_tube_left(const CheckInput& input)
 {
     PerEach<Tube, bool> cut;
     if (input.plan)
-        for (const Tube tube : both_tubes) cut[tube] = input.plan->cut[tube] != Length();
+        for (const Tube tube : both_tubes) cut[tube] = input.plan->cuts_tube(tube);
     return tube_left_of(input, cut);
 }
 
@@ -197,6 +245,7 @@ Check check_guard_clearance(const CheckInput& input)
     const CheckId id = CheckId::guard_clearance;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
     if (!input.fit.shortest) return not_checked(id, no_shortest);
+    if (const auto why = no_guards(input)) return not_checked(id, *why);
     const auto closed = guards_closed(input);
     if (!closed) return not_checked(id, "a guard was not measured or the series does not give its guard shoulder");
     const Length limit = input.limits.length(Limit::closing_clearance);
@@ -211,29 +260,10 @@ Check check_guard_clearance(const CheckInput& input)
 
 Check check_guard_cover(const CheckInput& input)
 {
-    const CheckId id = CheckId::guard_cover;
-    if (!input.plan) return not_checked(id, no_plan_reason(input));
-    const auto longest = greatest_longest(input.fit);
-    if (!longest) return not_checked(id, "no longest length can be read");
-    Length value = -longest->value;
-    Length doubt = longest->plus_minus;
-    for (const Tube tube : both_tubes) {
-        const auto& kept = input.plan->guard_half[tube];
-        if (!kept) return not_checked(id, "a guard was not measured: hold the halves side by side");
-        value += *kept;
-        doubt += input.reading.shaft.halves[tube].guard->plus_minus;
-        if (input.plan->guard_cut[tube] != Length()) doubt += input.saw.plus_minus;
-    }
-    const Length limit = input.limits.length(Limit::guard_overlap);
-    Check check = length_check(id, value, value - doubt, limit);
-    if (clearly_below(value, limit)) check.result = CheckResult::warn;
-    if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "are " + text_beside(input, -value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
-    check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
-    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + text_beside(input, doubt - value, Length()) + " apart: the shaft would lie bare.";
-    check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
-                  input.limits.basis(Limit::guard_overlap);
-    return check;
+    if (!input.plan) return not_checked(CheckId::guard_cover, no_plan_reason(input));
+    Check check = guards_overlap(input);
+    const auto cut_away = guard_cut_away(input);
+    return cut_away ? too_little_guard(input, check.result == CheckResult::not_checked ? length_check(check.id, {}, {}, {}) : check, *cut_away) : check;
 }
 
 Check check_guard_setback(const CheckInput& input) { return guard_setback_within(input, Limit::guard_setback); }
@@ -242,6 +272,7 @@ Check guard_setback_within(const CheckInput& input, Limit setback)
 {
     const CheckId id = CheckId::guard_setback;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
+    if (const auto why = no_guards(input)) return not_checked(id, *why);
     std::optional<Length> least, greatest;
     for (const Tube tube : both_tubes) {
         const auto& guard = input.plan->guard_half[tube];

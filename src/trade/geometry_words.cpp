@@ -22,10 +22,9 @@ std::string in_words(const TrailedPosture& at)
     return words.empty() ? "straight ahead and level" : words;
 }
 
-// Of equal lengths the one known less well decides: see deciding_fit().
 bool decides(const std::optional<Toleranced>& length, const std::optional<Toleranced>& deciding)
 {
-    return length && deciding && length->value == deciding->value && length->plus_minus == deciding->plus_minus;
+    return length && deciding && length->value == deciding->value;
 }
 
 }  // namespace

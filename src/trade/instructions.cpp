@@ -27,6 +27,13 @@ bool any(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length()
 
 bool both(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() && cut[Tube::outer] != Length(); }
 
+PerEach<Tube, Length> guards_off(const CutPlan& plan)
+{
+    PerEach<Tube, Length> off;
+    for (const Tube tube : both_tubes) off[tube] = plan.guard_cut[tube].value_or(Length());
+    return off;
+}
+
 // "Saw the guard tubes, each at its free end." or, where one is left alone, "Saw the implement half's guard tube only."
 std::string saw_step(const WorkOrder& order, const PerEach<Tube, Length>& cut, const std::string& tube)
 {
@@ -53,7 +60,7 @@ bool needs_second_chain(const WorkOrder& order)
 {
     return std::any_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
         return has_feature(order, tube, Feature::one_chain_guard) &&
-               clearly_above(order.cut->plan.guard_cut[tube], order.limits.length(Limit::one_chain_shortening));
+               clearly_above(order.cut->plan.guard_cut[tube].value_or(Length()), order.limits.length(Limit::one_chain_shortening));
     });
 }
 
@@ -83,7 +90,7 @@ void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
     if (guard_unmeasured(order)) steps.emplace_back("Confirm the cut of the guard that was not measured.");
     if (is_unchecked(order, CheckId::tube_left)) steps.emplace_back("Compare what is kept with the least that the maker allows.");
     if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Take the end stop off the tube to be sawn.");
-    if (any(plan.guard_cut)) steps.push_back(saw_step(order, plan.guard_cut, "guard"));
+    if (any(guards_off(plan))) steps.push_back(saw_step(order, guards_off(plan), "guard"));
     if (any(plan.cut)) steps.push_back(saw_step(order, plan.cut, "drive"));
     steps.emplace_back("Deburr inside and out, clear swarf, grease.");
     if (cut_feature(order, Feature::coated)) steps.emplace_back("Treat the bare edge of the coated tube.");
@@ -161,7 +168,7 @@ void add_tolerance_note(std::vector<std::string>& notes, const WorkOrder& order)
     for (const Tube tube : both_tubes) {
         const CutPlan& plan = order.cut->plan;
         if (plan.cut[tube] != Length()) shortest = std::min(shortest.value_or(plan.half[tube]), plan.half[tube]);
-        if (plan.guard_cut[tube] != Length() && plan.guard_half[tube])
+        if (plan.cuts_guard(tube) && plan.guard_half[tube])
             shortest = std::min(shortest.value_or(*plan.guard_half[tube]), *plan.guard_half[tube]);
     }
     const auto general = shortest ? coarse_tolerance(*shortest) : std::nullopt;

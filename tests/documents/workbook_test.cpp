@@ -209,7 +209,7 @@ TEST_CASE("a refused order's workbook holds no cut, kept or new closed length")
     const auto texts = texts_in(parts);
     const Length at_reference = plan->closed + order.reading.shaft.spacing[End::tractor];
     std::vector<Length> hidden{plan->closed, at_reference};
-    for (const Tube tube : both_tubes) hidden.insert(hidden.end(), {plan->cut[tube], plan->half[tube], plan->guard_cut[tube], *plan->guard_half[tube]});
+    for (const Tube tube : both_tubes) hidden.insert(hidden.end(), {plan->cut[tube], plan->half[tube], *plan->guard_cut[tube], *plan->guard_half[tube]});
     for (const Length length : hidden) {
         INFO(figure(length, Units::mm, Toward::nearest, 3));
         CHECK(std::none_of(numbers.begin(), numbers.end(), [&](double number) { return std::abs(number - length.mm()) < 1e-9; }));

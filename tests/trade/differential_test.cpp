@@ -34,8 +34,7 @@ std::optional<std::pair<World, plain::PlainMachine>> world_with_machine(std::uin
     const Machine machine = dice.one_in(2) ? support::random_mounted(machines).machine : support::random_trailed(machines).machine;
     JobFit& fit = world.job.fits[0];
     fit.machine = machine;
-    const Series* series = world.job.shaft.series ? find_series(world.catalogue, *world.job.shaft.series) : nullptr;
-    const auto shaft = hitch_shaft(world.job.shaft, series);
+    const auto shaft = hitch_shaft(world.job.shaft, series_of(world.job.shaft, world.catalogue));
     if (!std::holds_alternative<HitchShaft>(shaft)) return std::nullopt;
     const auto answer = operating_lengths(machine, std::get<HitchShaft>(shaft), world.workshop.measuring_plus_minus);
     const auto* lengths = std::get_if<OperatingLengths>(&answer);

@@ -4,6 +4,7 @@
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/trade/catalogue.hpp"
 #include "shaftcut/trade/job.hpp"
+#include "shaftcut/trade/shaft_series.hpp"
 
 namespace shaftcut {
 
@@ -13,7 +14,7 @@ inline constexpr std::size_t most_fits = 100;
 // The job's shaft, which a machine's geometry must have room for.
 struct FitShaft {
     const JobShaft& shaft;
-    const Series* series = nullptr;
+    ShaftSeries series;
     bool sound = false;  // read without a fault; otherwise nothing is compared with it
 };
 

@@ -59,6 +59,7 @@ struct CheckInput {
     const std::optional<Stops>& stops;
     const std::optional<CutPlan>& plan;
     Units units;  // of the documents
+    bool new_shaft = false;  // made to order: nothing of it was measured, and there is no length where it cannot be built
 };
 
 // One check for each id, in the order of the enumerators.
