@@ -10,7 +10,6 @@ namespace {
 
 using shaftcut::test::um;
 plain::Maybe um(const std::optional<Toleranced>& length) { return length ? plain::Maybe(length->value.um()) : std::nullopt; }
-plain::Maybe um(Length length) { return length.um(); }
 
 // A longest that is known only as at least so much is no figure of the answer.
 plain::Maybe longest_of(const plain::PlainDeciding& fit, Range range)

@@ -127,7 +127,7 @@ PlainCheck guard_cover(const PlainShaft& shaft)
 
 PlainCheck guard_setback(const PlainShaft& shaft)
 {
-    if (!shaft.cut) return {};
+    if (!shaft.cut || !shaft.halves[0].guard_used || !shaft.halves[1].guard_used) return {};
     Maybe least, greatest;
     for (std::size_t i = 0; i < 2; ++i) {
         if (!shaft.cut->guard_half[i]) continue;

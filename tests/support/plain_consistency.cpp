@@ -120,7 +120,8 @@ Catalogued catalogued(const PlainShaft& shaft)
 {
     if (shaft.halves[0].measured || shaft.halves[1].measured) return Catalogued::not_asked;
     const bool wide = is_wide(shaft, 0) || is_wide(shaft, 1);
-    if (!shaft.series || shaft.series->closed_lengths.empty()) return wide ? Catalogued::nowhere : Catalogued::not_asked;
+    if (!shaft.series) return Catalogued::not_asked;
+    if (shaft.series->closed_lengths.empty()) return wide ? Catalogued::nowhere : Catalogued::not_asked;
     const bool listed_at_outer = usual_from_outer_cross(shaft.series, shaft.series->shape).value_or(shaft.from_outer_cross);
     const Um more = listed_at_outer ? spacing(shaft, 0) + spacing(shaft, 1) : 0;
     const auto listed = [&](Um closed) {
@@ -135,7 +136,7 @@ Catalogued catalogued(const PlainShaft& shaft)
 bool stop_rests_on_one_figure(const PlainShaft& shaft, std::size_t which)
 {
     const PlainHalf& half = shaft.halves[which];
-    return half.shoulder_of_job && !half.series_shoulder && !confirmed(shaft, which);
+    return shaft.stops.shoulders && half.shoulder_of_job && !half.series_shoulder && !confirmed(shaft, which);
 }
 
 }  // namespace

@@ -60,7 +60,7 @@ Figure bent_length(Figure distance, const Ends& ends, const std::array<Maybe, 3>
     const long double d = static_cast<long double>(distance.value);
     const long double along = std::sqrt(std::max(0.0L, d * d - y * y));
     if (along <= 0) return {std::llround(-x), distance.plus_minus};
-    return {std::llround(along - x), std::llround(static_cast<long double>(distance.plus_minus) * d / along)};
+    return {std::llround(along - x), std::llround(static_cast<long double>(distance.plus_minus) * std::abs(d) / along)};
 }
 
 // The least that a range left out can be: it holds the ranges within it.
@@ -85,16 +85,17 @@ std::optional<PlainReach> reach_of_all(const std::vector<PlainFit>& fits, std::s
     return PlainReach{*longest, *at_most, !std::all_of(fits.begin(), fits.end(), states)};
 }
 
+// The greatest that the fits state; one that leaves it out stands at no less than at its lesser ranges.
 void decide_angle(PlainDeciding& all, const std::vector<PlainFit>& fits, std::size_t end, std::size_t range)
 {
-    bool left_out = false;
-    Maybe& greatest = all.angle[end][range];
+    const auto states = [&](const PlainFit& fit) { return fit.angle[end][range].has_value(); };
+    if (std::none_of(fits.begin(), fits.end(), states)) return;
     for (const PlainFit& fit : fits) {
-        const Maybe& angle = fit.angle[end][range];
-        if (!angle) left_out = true;
-        else greatest = std::max(greatest.value_or(*angle), *angle);
+        Maybe angle;
+        for (std::size_t within = range + 1; within-- > 0 && !angle;) angle = fit.angle[end][within];
+        if (angle) all.angle[end][range] = std::max(all.angle[end][range].value_or(*angle), *angle);
     }
-    all.angle_left_out[end] |= greatest && left_out;
+    all.angle_left_out[end][range] = !std::all_of(fits.begin(), fits.end(), states);
 }
 
 }  // namespace

@@ -12,17 +12,18 @@ PlainCheck joint_angle(const PlainShaft& shaft, std::size_t end)
     const std::array limits = wide ? std::array{Limit::angle_wide_working, Limit::angle_wide_turning, Limit::angle_wide_standing}
                                    : std::array{Limit::angle_standard_working, Limit::angle_standard_turning, Limit::angle_standard_standing};
     PlainCheck check;
-    bool fails = false, warns = false;
+    bool fails = false, warns = false, left_out = false;
     for (std::size_t range = 0; range < 3; ++range) {
         const Maybe angle = shaft.deciding.angle[end][range];
+        left_out |= shaft.deciding.angle_left_out[end][range];
         if (!angle) continue;
         const Um limit = length_limit(shaft, limits[range]);
         if (!check.value || *angle - limit > *check.value - *check.limit) { check.value = angle; check.limit = limit; }
         fails |= *angle > 90000 || *angle > length_limit(shaft, limits[std::max<std::size_t>(range, 1)]);
-        warns |= range == 0 && *angle > limit;
+        warns |= range == 0 && *angle > limit && !shaft.deciding.angle_left_out[end][range];
     }
     if (check.value) check.result = graded(fails, warns);
-    if (shaft.deciding.angle_left_out[end] && !fails) check.result = CheckResult::not_checked;
+    if (left_out && check.result == CheckResult::pass) check.result = CheckResult::not_checked;
     return check;
 }
 

@@ -77,7 +77,7 @@ struct PlainDeciding {
     Um shortest_at_worst = 0;                            // the least S - u_S
     std::array<std::optional<PlainReach>, 3> longest;
     std::array<std::array<Maybe, 3>, 2> angle;
-    std::array<bool, 2> angle_left_out{};                // of an end: a range's angle that one fit states and another does not
+    std::array<std::array<bool, 3>, 2> angle_left_out{};  // one fit states it and another does not
 };
 
 struct PlainCut {

@@ -53,10 +53,10 @@ bool within(Um tolerance, Um apart) { return std::abs(apart) < tolerance + 10; }
 PlainStops find_stops(const PlainShaft& shaft)
 {
     PlainStops stops;
+    if (!shaft.halves[0].length || !shaft.halves[1].length) return stops;  // refused for want of a half
     stops.paths = {stated_path(shaft, 0), stated_path(shaft, 1)};
     find_model(stops, shaft);
-    if (shaft.halves[0].length && shaft.halves[1].length)
-        stops.shoulders = {shoulder_for(stops, shaft, 1), shoulder_for(stops, shaft, 0)};
+    stops.shoulders = {shoulder_for(stops, shaft, 1), shoulder_for(stops, shaft, 0)};
     return stops;
 }
 

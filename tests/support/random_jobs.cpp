@@ -51,13 +51,13 @@ Limits random_limits(Dice& dice, std::int64_t rarity)
     return limits;
 }
 
-// A tube stops beyond where it sits, as the reader of a catalogue demands; a few do not.
+// A tube stops beyond where it sits, as the reader of a catalogue demands.
 SeriesHalf random_series_half(Dice& dice)
 {
     SeriesHalf half;
     if (!dice.one_in(5)) half.shoulder = dice.length(60, 150);
     if (!dice.one_in(6)) half.seat = dice.length(30, 70);
-    if (half.seat && half.shoulder && *half.seat > *half.shoulder && !dice.one_in(10)) half.seat = *half.shoulder - dice.length(0, 30);
+    if (half.seat && half.shoulder && *half.seat > *half.shoulder) half.seat = *half.shoulder - dice.length(0, 30);
     if (!dice.one_in(6)) half.least_tube = dice.length(50, 350);
     if (!dice.one_in(3)) half.guard_shoulder = dice.length(40, 160);
     if (dice.one_in(2)) half.guard_seat = dice.length(30, 60);
@@ -242,7 +242,8 @@ void tune(Dice& dice, World& world)
     const std::int64_t figure = check.worst && dice.one_in(2) ? *check.worst : *check.value;
     Length& length = figure_to_tune(world.job, id);
     const bool grows = id == CheckId::guard_cover;
-    length += Length::micrometres((grows ? -1 : 1) * (figure - *check.limit)) + dice.nudge();
+    const Length tuned = length + Length::micrometres((grows ? -1 : 1) * (figure - *check.limit)) + dice.nudge();
+    if (tuned > Length()) length = tuned;  // no file holds a negative one
 }
 
 // Makes one pair of lengths contradict, or nearly.
