@@ -53,6 +53,7 @@ World as_cut(World world, const WorkOrder& order)
     shaft.closed.length = cut.closed_at[order.reading.reference];
     for (const Tube tube : both_tubes) {
         shaft.halves[tube].length->length = cut.plan.half[tube];
+        if (shaft.halves[tube].stop_depth) shaft.halves[tube].stop_depth->length -= cut.plan.cut[tube];
         if (cut.plan.guard_half[tube]) shaft.halves[tube].guard->length = *cut.plan.guard_half[tube];
     }
     return world;
