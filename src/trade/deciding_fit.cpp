@@ -37,8 +37,9 @@ Stated least_known(const PerEach<Range, Stated>& stated, Range range)
 void keep_greatest(std::optional<Toleranced>& kept, const std::optional<Toleranced>& found)
 {
     if (!found) return;
-    const Length at_worst = std::max(kept ? kept->value + kept->plus_minus : Length(), found->value + found->plus_minus);
-    kept = Toleranced{std::max(kept ? kept->value : Length(), found->value), Length()};
+    if (!kept) kept = found;
+    const Length at_worst = std::max(kept->value + kept->plus_minus, found->value + found->plus_minus);
+    kept->value = std::max(kept->value, found->value);
     kept->plus_minus = at_worst - kept->value;
 }
 
