@@ -215,7 +215,7 @@ std::array<PlainCheck, check_count> checks_without_fit(const Wanted& wanted, con
     Job job = as_measured(wanted, built);
     JobFit easy;
     easy.reference = Reference::inner_cross;
-    easy.shortest = Measurement{Length::micrometres(10'000'000), Length(), {}};
+    easy.shortest = Measurement{Length::micrometres(3'500'000), Length(), {}};
     easy.longest[Range::turning] = easy.shortest;
     job.fits = {easy};
     return answer(job, catalogue, wanted.workshop, wanted.units).checks;

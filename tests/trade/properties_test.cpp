@@ -32,7 +32,7 @@ std::string figures_of(const WorkOrder& order, bool ends_swapped = false)
     if (!order.cut) return text;
     for (const Tube tube : both_tubes)
         text += std::string("\n") + to_word(tube) + " cut " + std::to_string(order.cut->plan.cut[tube].um()) + " guard " +
-                std::to_string(order.cut->plan.guard_cut[tube].value().um());
+                std::to_string(order.cut->plan.guard_cut[tube].value_or(Length()).um());
     return text;
 }
 
