@@ -37,6 +37,10 @@ void hold_halves(Findings& found, const CheckInput& input)
         if (half.length) hold(found, input, half_figure(input, tube), half_bounds);
         if (half.guard) hold(found, input, {name + " guard half", half.guard->value, half.guard_place.value_or(Place())}, guard_half_bounds);
         if (half.shoulder_place) hold(found, input, {name + " half's shoulder", half.shoulder->value, *half.shoulder_place}, shoulder_bounds);
+        // One that follows from the closed length has no figure of its own to be wrong: closed length or half is.
+        const Half& met = input.reading.shaft.halves[other(tube)];
+        if (!half.shoulder && met.measured)
+            hold(found, input, {name + " half's shoulder, closed length less " + to_word(other(tube)) + " half,", input.reading.shaft.closed.value - met.length->value}, shoulder_bounds);
     }
 }
 

@@ -87,6 +87,8 @@ Check guards_overlap(const CheckInput& input)
     if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + below_zero_text(input, value - doubt, Length()) + " apart: the shaft would lie bare.";
     check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
                   input.limits.basis(Limit::guard_overlap);
+    for (const Range range : all_ranges)
+        if (input.fit.longest_at_least[range]) return known_as_least(check, input, range);
     return check;
 }
 

@@ -36,7 +36,7 @@ Length least_stop(const Half& half, Tube tube)
 void find_impossible_stop(Findings& found, const CheckInput& input, Tube tube)
 {
     const Half& half = input.reading.shaft.halves[tube];
-    if (!half.shoulder_place || !clearly_below(half.shoulder->value, least_stop(half, tube))) return;
+    if (!half.shoulder || !clearly_below(half.shoulder->value, least_stop(half, tube))) return;
     found.contradictions.push_back("Contradiction: " + shoulder_text(input, tube) + " is less than " + plain(input, least_stop(half, tube)) +
                                    ", the least that it can be: no tube stops that near to the cross. Measure it again.");
 }
@@ -149,7 +149,7 @@ void find_exchanged_halves(Findings& found, const CheckInput& input)
 Length at_series_reference(const CheckInput& input)
 {
     const Series& series = *input.series;
-    return input.reading.closed_at[series.wide_angle_reference.value_or(usual_reference(series.shape).value_or(Reference::inner_cross))];
+    return input.reading.closed_at[series.wide_angle_reference.value_or(usual_reference(series.shape).value_or(input.reading.reference))];
 }
 
 constexpr Length beside_a_listed_length = Length::millimetres(5);  // the project's own choice

@@ -164,10 +164,7 @@ Check check_rating(const CheckInput& input)
     if (!speed) return not_checked(id, "the job does not state the speed");
     const Strength strength = strength_of(input, *speed);
     if (strength.weakest) return judged_rating(strength, *power, *speed);
-    Check check = not_checked(id, input.series ? "series " + input.series->name + " states no rating" : "of a shaft of no known series no rating is known");
-    check.unit = CheckUnit::kilowatt;
-    check.value = *power;
-    return check;
+    return not_checked(id, input.series ? "series " + input.series->name + " states no rating" : "of a shaft of no known series no rating is known");
 }
 
 Check check_condition(const CheckInput& input)

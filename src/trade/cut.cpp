@@ -35,7 +35,7 @@ Length path_at_worst(const Shaft& shaft, const Stops& stops, Tube tube, bool cut
     const Half& half = shaft.halves[tube];
     const auto& shoulder = shaft.halves[other(tube)].shoulder;
     const Length y = shaft.closed.value + shaft.closed.plus_minus;
-    const Length u = half.measured ? half.length->plus_minus : shaft.closed.plus_minus;
+    const Length u = half.length->plus_minus;
     if (!shoulder) return cut ? y + u : y;
     const Length x = half.length->value + shoulder->value + shoulder->plus_minus;
     if (stops.agreement != ClosedAgreement::agrees) return cut ? std::max(x, y) + u : std::max(y, x + u);

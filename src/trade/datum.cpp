@@ -41,6 +41,13 @@ void take_from_series(Half& half, Tube tube, JointKind joint, const Series& seri
     half.shortening_forbidden = known.shortening_forbidden || series.shortening_forbidden;
 }
 
+// The tubes are the shaft's own series', whatever the joint.
+void take_from_tubes(Half& half, Tube tube, const Series& series)
+{
+    half.least_tube = series.halves[tube].least_tube;
+    half.shortening_forbidden = half.shortening_forbidden || series.halves[tube].shortening_forbidden || series.shortening_forbidden;
+}
+
 // The job's own shoulder, or half length − stop depth.
 void take_own_shoulder(Half& half, const JobHalf& job, Length measuring_plus_minus)
 {
@@ -76,7 +83,7 @@ Half stated_half(Tube tube, const JobShaft& shaft, const ShaftSeries& series, Le
     Half half;
     half.end = end_of(shaft, tube);
     if (const Series* own = series.half[tube]) take_from_series(half, tube, shaft.ends[half.end].joint, *own, measuring_plus_minus);
-    if (series.shaft) half.least_tube = series.shaft->halves[tube].least_tube;
+    if (series.shaft) take_from_tubes(half, tube, *series.shaft);
     half.of_other_series = job.series.has_value();
     half.guard_used = job.guard_use == GuardUse::kept;
     half.features = job.features;

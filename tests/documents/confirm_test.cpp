@@ -172,7 +172,7 @@ TEST_CASE("each fact around a job's lengths has its line on the sheet")
     job_.circumstances = {"0123 456", "drawbar, second hole", 30'500, {"Demo tractor 60", "the neighbour's"}, false, false, {"A. Fitter", "2026-11-20", "steel tape"}, "trial field only", "B. Foreman"};
     JobShaft& shaft = job_.shaft;
     shaft.number = "S-0412";
-    shaft.condition = Condition{Completeness::complete, Completeness::missing, CrossWear::worn, std::nullopt, LockState::stiff, Weld::none, std::nullopt, Phase::in_plane, Slides::no, {}};
+    shaft.condition = Condition{Completeness::complete, Completeness::missing, CrossWear::worn, std::nullopt, LockState::stiff, Weld::none, std::nullopt, Phase::in_plane, std::nullopt, {}};
     shaft.halves[Tube::inner].series = OtherSeries{"Rowan 5"};
     shaft.halves[Tube::outer].series = OtherSeries{};
     shaft.halves[Tube::outer].stop_depth = measured(562);
@@ -190,7 +190,7 @@ TEST_CASE("each fact around a job's lengths has its line on the sheet")
         CHECK(contains({pages.front()}, words));
     }
     for (const char* words : {"shaft number S-0412", "hitch drawbar, second hole", "measured A. Fitter, 2026-11-20, with steel tape", "a limit made looser trial field only; by B. Foreman",
-                              "as it came in guard complete, chains missing, crosses worn, locks stiff, no weld, forks in plane, does not slide by hand, though clean", "implement half of series Rowan 5",
+                              "as it came in guard complete, chains missing, crosses worn, locks stiff, no weld, forks in plane", "implement half of series Rowan 5",
                               "tractor half of no known series", "tractor half's stop 562 mm from its tube's free end inwards", "tractor joint crosses 64 mm apart",
                               "tractor joint, turning 40°: from 38° seen from the side and 14° seen from above", "742 mm ± 2 mm at the inner cross, turned left to the stop"}) {
         INFO(words);

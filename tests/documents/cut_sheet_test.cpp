@@ -108,6 +108,7 @@ TEST_CASE("a refused sheet holds none of the figures that the cut would have had
     Job job_ = demo_job();
     const CutFigures cut = *worked_in(job_, Units::mm).cut;
     job_.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    job_.shaft.built = 2022;
     const std::vector<Page> pages = draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4);
     std::vector<Length> figures{cut.plan.closed, cut.closed_at[Reference::outer_cross]};
     for (const Tube tube : both_tubes) figures.insert(figures.end(), {cut.plan.cut[tube], cut.plan.half[tube], *cut.plan.guard_half[tube]});

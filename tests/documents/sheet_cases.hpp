@@ -86,6 +86,7 @@ inline Job refused_job()
     found.fits[0].longest[Range::turning] = measured(990);
     found.fits[0].longest[Range::standing] = measured(1010);
     found.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    found.shaft.built = 2022;
     return found;
 }
 

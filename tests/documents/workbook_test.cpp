@@ -196,6 +196,7 @@ TEST_CASE("a refused order's workbook holds no cut, kept or new closed length")
 {
     Job refused = job();
     refused.shaft.ends[End::tractor].lock = Lock::exposed_collar;
+    refused.shaft.built = 2022;
     refused.shaft.closed = measured(861.137);
     refused.shaft.halves[Tube::inner] = {measured(691.219), measured(673.431), std::nullopt, std::nullopt, {}};
     refused.shaft.halves[Tube::outer] = {measured(669.353), measured(651.727), std::nullopt, std::nullopt, {}};

@@ -98,19 +98,42 @@ PlainCheck overload_device(const PlainShaft& shaft)
     return {graded(*device != Device::none, false), {}, {}, {}};
 }
 
+// What a series carries at this speed, in watts, before rounding: times / over.
+struct Carries {
+    std::int64_t times = 0, over = 1;
+};
+
+std::optional<Carries> carries(const Series* series, int speed)
+{
+    if (!series || series->ratings.empty()) return std::nullopt;
+    const Rating* next = nullptr;     // the lowest speed that is not under the job's
+    const Rating* highest = nullptr;
+    for (const Rating& one : series->ratings) {
+        if (one.speed >= speed && (!next || one.speed < next->speed)) next = &one;
+        if (!highest || one.speed > highest->speed) highest = &one;
+    }
+    return next ? Carries{next->power * speed, next->speed} : Carries{highest->power, 1};
+}
+
+// A half of another series carries what that one does: the weakest counts, and what is not known of one keeps the check from passing.
 PlainCheck rating(const PlainShaft& shaft)
 {
     const auto& power = shaft.job->circumstances.power;
     const auto& speed = shaft.job->shaft.speed;
-    if (!power || !speed || !shaft.series || shaft.series->ratings.empty()) return {};
-    const Rating* next = nullptr;     // the lowest speed that is not under the job's
-    const Rating* highest = nullptr;
-    for (const Rating& one : shaft.series->ratings) {
-        if (one.speed >= *speed && (!next || one.speed < next->speed)) next = &one;
-        if (!highest || one.speed > highest->speed) highest = &one;
+    if (!power || !speed) return {};
+    std::vector<const Series*> all{shaft.series};
+    for (const JobHalf& half : {shaft.job->shaft.halves[Tube::inner], shaft.job->shaft.halves[Tube::outer]})
+        if (half.series) all.push_back(half.series->name ? find_series(*shaft.catalogue, *half.series->name) : nullptr);
+    std::optional<Carries> least;
+    bool all_known = true;
+    for (const Series* one : all) {
+        const auto found = carries(one, *speed);
+        all_known = all_known && found;
+        if (found && (!least || found->times * least->over < least->times * found->over)) least = found;
     }
-    const std::int64_t limit = next ? next->power * *speed / next->speed : highest->power;
-    return {graded(*power > limit, 5 * *power > 4 * limit), *power, {}, limit};
+    if (!least) return {};
+    const bool above = *power * least->over > least->times, near = 5 * *power * least->over > 4 * least->times;
+    return {above || near || all_known ? graded(above, near) : CheckResult::not_checked, *power, {}, least->times / least->over};
 }
 
 PlainCheck condition(const PlainShaft& shaft)

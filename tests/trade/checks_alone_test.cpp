@@ -61,7 +61,10 @@ Change guard(double length)
 }
 Change seat(double length)
 {
-    return [=](Setting& s) { s.series_half(Tube::inner).seat = mm(length); };
+    return [=](Setting& s) {
+        s.series_half(Tube::inner).seat = mm(length);
+        s.series_half(Tube::inner).shoulder.reset();  // it would be below such a seat
+    };
 }
 Change shortest(double length)
 {

@@ -75,7 +75,7 @@ TEST_CASE("rating needs power, speed and a rating, and says which is missing")
 {
     hold_all(CheckId::rating, {{"no power", taken(std::nullopt, 540, two), not_checked, {}, {}, {}},
                                {"no speed", taken(16'000, std::nullopt, two), not_checked, {}, {}, {}},
-                               {"no rating", taken(16'000, 540, {}), not_checked, 16, {}, {}}});
+                               {"no rating", taken(16'000, 540, {}), not_checked, {}, {}, {}}});
     Setting setting;
     taken(16'000, 540, {})(setting);
     CHECK(says(check(worked(setting), CheckId::rating), "series Alder 2 states no rating"));

@@ -46,7 +46,8 @@ std::optional<CutPlan> plan_cut(const Shaft& shaft, const std::optional<Stops>& 
 bool nothing_to_cut(const CutPlan& plan);
 
 // The most to which the shaft can close after the cut. With y = C + u_C, and for each half i with the other one's shoulder as
-// stated x_i = half + shoulder + u of the shoulder (none stated: infinite), u_i the half's own ± (u_C where it was derived from C):
+// stated x_i = half + shoulder + u of the shoulder (none stated: infinite), u_i the half's own ± (u_C + u of the shoulder where it was
+// derived from C by it, for a cut that is marked from the cross keeps what was derived):
 //
 //     Q_i = min(y, x_i + u_i)                        not cut
 //         = min(max(x_i, y), min(x_i, y) + u_i)      cut
