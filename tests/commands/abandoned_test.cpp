@@ -215,6 +215,7 @@ TEST_CASE("build told to end among its orders takes its unfinished list away and
     REQUIRE(process.has_ended_within(10'000));
     const Ended end = process.wait();
     CHECK(end.signal == SIGTERM);
+    INFO(end.err);
     CHECK(end.err.starts_with(lists.file("list.csv") + ": told to end after "));
     for (const auto& entry : std::filesystem::directory_iterator(folder.path())) CHECK(entry.path().string().ends_with("-assembly.pdf"));
 }

@@ -58,6 +58,7 @@ TEST_CASE("another series that could be built to the same lengths is named, and 
     stubby.name = "Stubby";
     stubby.halves[Tube::inner].shoulder = mm(60);
     stubby.halves[Tube::outer].shoulder = mm(60);
+    for (const Tube tube : both_tubes) stubby.halves[tube].seat = mm(50);
     Series jointless = stubby;
     jointless.name = "Jointless";
     jointless.wide_angle.reset();
