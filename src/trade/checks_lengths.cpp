@@ -3,6 +3,7 @@
 
 #include "check_parts.hpp"
 #include "shaftcut/trade/geometry_words.hpp"
+#include "shaftcut/trade/slip_limits.hpp"
 
 namespace shaftcut {
 namespace {
@@ -107,9 +108,6 @@ std::optional<Toleranced> greatest_longest(const Fit& fit)
     }
     return greatest ? std::optional(Toleranced{*greatest, *at_worst - *greatest}) : std::nullopt;
 }
-
-// Below its yoke a guard tube holds nothing; what must stand free beyond is the project's own choice.
-constexpr Length least_free_guard = Length::millimetres(50);
 
 // A guard that is cut to less than it needs to hold anything, or cut away.
 std::optional<Tube> guard_cut_away(const CheckInput& input)

@@ -37,9 +37,13 @@ Stated least_known(const PerEach<Range, Stated>& stated, Range range)
 void keep_greatest(std::optional<Toleranced>& kept, const std::optional<Toleranced>& found)
 {
     if (!found) return;
-    const Length at_worst = std::max(kept ? kept->value + kept->plus_minus : Length(), found->value + found->plus_minus);
-    kept = Toleranced{std::max(kept ? kept->value : Length(), found->value), Length()};
-    kept->plus_minus = at_worst - kept->value;
+    if (!kept) {
+        kept = found;
+        return;
+    }
+    const Length at_worst = std::max(kept->value + kept->plus_minus, found->value + found->plus_minus);
+    const Length value = std::max(kept->value, found->value);
+    kept = Toleranced{value, at_worst - value};
 }
 
 void keep_greatest(std::optional<Angle>& kept, const std::optional<Angle>& found) { kept = std::max(kept, found); }
