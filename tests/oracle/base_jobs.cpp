@@ -8,7 +8,7 @@ namespace shaftcut::test {
 BaseJob base(std::string name, Job job_)
 {
     job_.order = "T-" + name;
-    return {std::move(name), std::move(job_), catalogue(), workshop(), {}};
+    return {std::move(name), std::move(job_), catalogue(), workshop(), {}, false};
 }
 
 BaseJob standard()

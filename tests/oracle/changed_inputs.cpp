@@ -4,6 +4,7 @@
 #include <random>
 #include <utility>
 
+#include "deciding_job_fits.hpp"
 #include "shaftcut/trade/bounds.hpp"
 
 namespace shaftcut::test {
@@ -83,40 +84,6 @@ void set_input(const BaseJob& base, Job& job, const std::string& name, const std
         if (name == std::string(to_word(tube)) + "_half") set(half.length, length, plus_minus);
         if (name == std::string(to_word(tube)) + "_guard_half") set(half.guard, length, plus_minus);
     }
-}
-
-JobFit deciding_job_fit(const WorkOrder& order)
-{
-    JobFit fit;
-    fit.reference = Reference::inner_cross;
-    if (order.fit.shortest) fit.shortest = {order.fit.shortest->value, order.fit.shortest->plus_minus, {}};
-    for (const Range range : all_ranges)
-        if (const auto& longest = order.fit.longest[range]) fit.longest[range] = Measurement{longest->value, longest->plus_minus, {}};
-    fit.angles = order.fit.angles;
-    return fit;
-}
-
-bool knows_some_as_least(const WorkOrder& order)
-{
-    return std::any_of(all_ranges.begin(), all_ranges.end(), [&](Range range) { return order.fit.longest_at_least[range].has_value(); });
-}
-
-// A second fit that states what the deciding one leaves out. Of the ranges that both state the deciding one's is to decide: so this
-// one's lesser ranges are at most what it states of the greater ones.
-JobFit stating_the_rest(const WorkOrder& order, const JobFit& deciding)
-{
-    JobFit fit = deciding;
-    std::optional<Length> most;
-    for (const Range range : {Range::standing, Range::turning, Range::working}) {
-        auto& longest = fit.longest[range];
-        const auto& at_least = order.fit.longest_at_least[range];
-        if (at_least && !longest) longest = Measurement{at_least->value, at_least->plus_minus, {}};
-        else if (longest && most) longest->length = std::min(longest->length, *most);
-        if (longest) most = longest->length;
-        for (const End end : both_ends)
-            if (!fit.angles[end][range]) fit.angles[end][range] = order.fit.angles_at_least[end][range];
-    }
-    return fit;
 }
 
 std::optional<Length> read_as(const BaseJob& base, const std::string& name, std::optional<Range> range, Length typed)
@@ -246,6 +213,13 @@ std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const s
 
 namespace {
 
+// Jobs of which an input is bounded alike, with the same other contradictions beside it.
+std::string sort_of(const BaseJob& base, const std::optional<Length>& issued)
+{
+    const bool stands = base.issued.fit.longest[Range::standing].has_value();
+    return std::string(issued ? "" : " left out") + (base.issued.reading.has_wide_angle ? " wide-angle" : "") + (stands ? "" : " no standing");
+}
+
 // About the ends of what the input may be, and the length as if its unit were the other one.
 std::vector<Changes> about_bounds(const BaseJob& base, const std::string& name, const std::optional<Length>& issued)
 {
@@ -273,10 +247,10 @@ std::vector<Changes> ChangeSearch::around_limits(const BaseJob& base)
     for (const auto& [name, length] : issued_lengths(base)) {
         // A machine takes time, so fewer jobs are worked up, and more of them about what it gives by itself.
         const Length step = Length::micrometres(machine ? 60'000 : 7'300);
-        add(around_limits_of(base, name, {length.value_or(Length::millimetres(650)), Length::millimetres(600), step, inches ? "in " : "", inches ? 1 : 2}));
+        add(around_limits_of(base, name, {length.value_or(Length::millimetres(650)), Length::millimetres(600), step, (inches ? "in " : "") + (base.by_itself ? base.name : ""), inches ? 1 : 2}));
         if (const auto given = as_typed(base, name))
             add(around_limits_of(base, name, {*given, Length::millimetres(6), Length::millimetres(1), base.name + " " + name + " ", 1}));
-        if (!machine && is_new({"bounds"}, (inches ? "in " : "") + name + std::to_string(length.has_value() + 2 * base.issued.reading.has_wide_angle), 1)) add(about_bounds(base, name, length));
+        if (!machine && is_new({"bounds"}, (inches ? "in " : "") + name + sort_of(base, length), 1)) add(about_bounds(base, name, length));
         if (length && may_be_empty(base, name)) all.push_back({{name, std::nullopt}});
         if (!length) all.push_back({{name, Length::millimetres(650)}});
         if (!length || *length < Length::millimetres(1)) continue;
