@@ -20,6 +20,7 @@ CellStyle figure_style(const WorkOrder& order, CheckUnit unit)
     CellStyle style = style::figure();
     style.points = 9;
     if (unit == CheckUnit::deg) style.numbers = "General\"°\"";
+    if (unit == CheckUnit::kilowatt) style.numbers = "General\" kW\"";
     if (unit == CheckUnit::percent) style.numbers = "0.0\" %\"";
     if (unit == CheckUnit::mm && order.units == Units::in) style.numbers = "0.000";
     return style;

@@ -105,14 +105,14 @@ OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findi
     add_confirmations(sheet, made.names, order);
     sheet.empty_row();
     add_cut(sheet, made.names, order);
-    sheet.empty_row();
-    add_lengths_after(sheet, made.names, order);
     sheet.start_page();
+    add_lengths_after(sheet, made.names, order);
+    sheet.empty_row();
     const auto results = add_checks(sheet, made.names, order, findings);
     CellStyle word = style::great();
     word.align = CellStyle::Align::centre;
     sheet.put_at(verdict_row, 1, CellFormula{verdict_formula(results), std::string(to_word(order.verdict))}, word);
-    sheet.empty_row();
+    sheet.start_page();
     add_shaft_as_cut(sheet, made.names, order, results);
     add_texts(sheet, "Why it was refused, for the lengths as issued", order.reasons);
     add_texts(sheet, "What would serve instead, for the lengths as issued", order.ways_out);

@@ -34,8 +34,8 @@ BaseJob exchanged()
 BaseJob perhaps_exchanged()
 {
     Job changed = standard().job;
-    changed.shaft.halves[Tube::inner].length = measured(668, 1);
-    changed.shaft.halves[Tube::outer].length = measured(640, 3);
+    changed.shaft.halves[Tube::inner] = {measured(668, 1), measured(650, 1), std::nullopt, std::nullopt, {}};
+    changed.shaft.halves[Tube::outer] = {measured(640, 3), measured(622, 3), std::nullopt, std::nullopt, {}};
     return base("perhaps-exchanged", changed);
 }
 
