@@ -13,23 +13,21 @@ struct Look {
     const char* hint;
 };
 
-const std::vector<Look>& left_looks()
+std::vector<Look> left_looks()
 {
-    static const std::vector<Look> looks{{"guard", words_of<Completeness>(), ""},
-                                         {"chains", words_of<Completeness>(), ""},
-                                         {"locks", words_of<LockState>(), "spring back?"},
-                                         {"crosses", words_of<CrossWear>(), "play, a rough place?"},
-                                         {"tubes", words_of<TubeState>(), ""}};
-    return looks;
+    return {{"guard", words_of<Completeness>(), ""},
+            {"chains", words_of<Completeness>(), ""},
+            {"locks", words_of<LockState>(), "spring back?"},
+            {"crosses", words_of<CrossWear>(), "play, a rough place?"},
+            {"tubes", words_of<TubeState>(), ""}};
 }
 
-const std::vector<Look>& right_looks()
+std::vector<Look> right_looks()
 {
-    static const std::vector<Look> looks{{"weld", words_of<Weld>(), ""},
-                                         {"device", words_of<DeviceState>(), "clutch, shear bolt"},
-                                         {"phase", words_of<Phase>(), "tube yokes' forks"},
-                                         {"slides", words_of<Slides>(), "by hand, once cleaned"}};
-    return looks;
+    return {{"weld", words_of<Weld>(), ""},
+            {"device", words_of<DeviceState>(), "clutch, shear bolt"},
+            {"phase", words_of<Phase>(), "tube yokes' forks"},
+            {"slides", words_of<Slides>(), "by hand, once cleaned"}};
 }
 
 // The looks below one another; the baseline below the last.

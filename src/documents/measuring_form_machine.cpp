@@ -105,7 +105,8 @@ double draw_machine_whose(Canvas& canvas, Rect room, const MeasuringForm&)
 {
     canvas.begin(Part::paragraph);
     canvas.text({room.x, room.y + 3.4}, "Leave a range out that does not occur; a length of sheet 3 measured as well counts instead of the computed one.", lettering::note);
-    draw_entries(canvas, {room.x, room.y + 5, room.width, entry_height}, {{1.6, "tractor (for another fill in another sheet)", ""}, {1, "measured-by: name", ""}});
+    draw_entries(canvas, {room.x, room.y + 5, room.width, entry_height},
+                 {{1.35, "tractor (another: another sheet)", ""}, {1, "measured-by: name", ""}, {0.65, "date", ""}, {0.75, "with (tape, rod)", ""}});
     return room.y + 5 + entry_height;
 }
 

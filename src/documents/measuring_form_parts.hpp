@@ -54,6 +54,7 @@ double draw_shaft(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_condition(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_closed(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_ends(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_limits(Canvas& canvas, Rect room, const MeasuringForm& form);
 
 double draw_parted_title(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_halves(Canvas& canvas, Rect room, const MeasuringForm& form);

@@ -27,14 +27,20 @@ double draw_tractor(Canvas& canvas, Rect room, const MeasuringForm&)
     return room.y + entry_height;
 }
 
-double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm& form)
+double draw_limits(Canvas& canvas, Rect room, const MeasuringForm& form)
+{
+    canvas.begin(Part::table);
+    draw_entries(canvas, {room.x, room.y, room.width, entry_height},
+                 {{1.3, "closing-clearance (manual)", unit_word(form.units)}, {1.1, "limit loosened, to", ""}, {1, "why", ""}, {0.8, "by whom", ""}});
+    return room.y + entry_height;
+}
+
+double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm&)
 {
     canvas.begin(Part::paragraph);
     canvas.text({room.x, room.y + 3.4}, "Back at the bench: each word here is an attribute of the job file; write it, then shaftcut cut makes the cut sheet.", lettering::note);
-    const Rect row{room.x, room.y + 5, room.width, entry_height};
-    draw_entries(canvas, row, {{1.3, "closing-clearance (manual)", unit_word(form.units)}, {1.1, "limit loosened, to", ""}, {1, "why", ""}, {0.8, "by whom", ""}});
-    draw_entries(canvas, {row.x, row.bottom() + gap, row.width, row.height}, {{1, "measured-by: name", ""}, {0.7, "date", ""}, {1.3, "with (tape, rod, angle gauge)", ""}});
-    return row.bottom() + gap + entry_height;
+    draw_entries(canvas, {room.x, room.y + 5, room.width, entry_height}, {{1, "measured-by: name", ""}, {0.7, "date", ""}, {1.3, "with (tape, rod, angle gauge)", ""}});
+    return room.y + 5 + entry_height;
 }
 
 }  // namespace shaftcut::measuring_form

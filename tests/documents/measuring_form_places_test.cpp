@@ -11,7 +11,7 @@ using namespace shaftcut::test;
 
 namespace {
 
-enum Sheet : std::size_t { together, parted, at_the_machine };
+enum Sheet : std::size_t { together, parted, at_the_machine, trailed, mounted };
 
 std::vector<Page> plain_pages(Paper paper)
 {
@@ -127,10 +127,13 @@ TEST_CASE("measuring form: shoulder and stop depth stand on one line, in the pla
 TEST_CASE("measuring form: whom and what it is for, where it was measured, by whom, and why a limit was loosened each have a box on the sheet of that step")
 {
     const std::map<Sheet, std::map<std::string, std::size_t>> places{
-        {together, {{"order", 1}, {"date", 1}, {"customer", 1}, {"phone", 1}, {"number", 1}, {"machine", 1}, {"tractor", 1}, {"tractor:", 2}, {"hitch", 1}, {"power", 1}, {"series", 1}, {"spacing", 1}}},
+        {together, {{"order", 1}, {"date", 1}, {"customer", 1}, {"phone", 1}, {"number", 1}, {"machine", 1}, {"tractor", 1}, {"tractor:", 2}, {"hitch", 1}, {"power", 1}, {"series", 1}, {"spacing", 1},
+                    {"closing-clearance", 1}, {"limit", 1}, {"why", 1}, {"by", 1}}},
         {parted, {{"other-tractor", 2}}},
         {at_the_machine, {{"tractor (for", 1}, {"at", 4}, {"length", 4}, {"plus-minus", 4}, {"tractor side-view", 1}, {"implement side-view", 1}, {"tractor plan", 1},
-                          {"implement plan", 1}, {"closing-clearance", 1}, {"why", 1}, {"by", 1}, {"measured-by: name", 1}, {"date", 1}, {"with", 1}}}};
+                          {"implement plan", 1}, {"measured-by: name", 1}, {"date", 1}, {"with", 1}}},
+        {trailed, {{"tractor", 1}, {"measured-by: name", 1}, {"date", 1}, {"with", 1}}},
+        {mounted, {{"tractor", 1}, {"measured-by: name", 1}, {"date", 1}, {"with", 1}}}};
     for (const Paper paper : {Paper::a4, Paper::letter}) {
         const std::vector<Page> pages = plain_pages(paper);
         for (const auto& [sheet, names] : places)
