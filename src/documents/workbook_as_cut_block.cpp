@@ -1,5 +1,6 @@
 // The Order sheet's block for the shaft as it is after the cut: four lengths measured anew give clearance, overlaps and a
 // verdict. Sawn lengths are right within the saw's ±, so the clearance may fall short of the one asked by that much.
+#include "shaftcut/trade/check_rules.hpp"
 #include "workbook_sheets.hpp"
 
 namespace shaftcut::workbook {
@@ -150,9 +151,9 @@ void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order,
         failed += "," + result + "=\"FAIL\"";
         warned += "," + result + "=\"WARN\"";
     }
-    for (const CheckId id : {CheckId::consistency, CheckId::joint_angle_tractor, CheckId::joint_angle_implement, CheckId::locking, CheckId::connection,
-                             CheckId::overload_device, CheckId::rating, CheckId::condition})
-        failed += "," + results[static_cast<std::size_t>(id)] + "=\"FAIL\"";
+    // What lengths do not decide stays as it was before the cut.
+    for (const CheckRule& rule : check_rules)
+        if (!rule.follows_lengths) failed += "," + results[static_cast<std::size_t>(rule.id)] + "=\"FAIL\"";
     sheet.put(0, std::string("PASS: as asked. WARN: the clearance is short by no more than the saw's ±, a guard has less than is asked, or a guard tube is longer than its "
                              "drive tube or ends too far short of it. FAIL: not to be used."),
               style::small(), 6);

@@ -1,6 +1,7 @@
 // The checks that lengths decide, as formulas: the same comparisons as the program's own, each ignoring less than 0.01 mm.
 #include <algorithm>
 
+#include "shaftcut/trade/check_rules.hpp"
 #include "workbook_lines.hpp"
 
 namespace shaftcut::workbook {
@@ -24,7 +25,7 @@ std::string any_of(const std::vector<std::string>& conditions)
     return text + ")";
 }
 
-LiveCheck clearance_check()
+LiveCheck clearance_check(const WorkOrder&)
 {
     LiveCheck check;
     check.known = cut_known;
@@ -193,22 +194,43 @@ std::string overlap_asked(const WorkOrder& order, Range range)
     return least_asked(order, range) + (at_least ? " Some tractors state no such length: it can fail and cannot pass." : "");
 }
 
+// One row a check, in its order: the formulas of those that follow the lengths, nothing for the others.
+struct LiveRow {
+    CheckId id;
+    LiveCheck (*formulas)(const WorkOrder&);
+};
+constexpr std::array<LiveRow, check_rules.size()> live_rows{{
+    {CheckId::consistency, nullptr},  // made of finding_lines instead
+    {CheckId::closing_clearance, clearance_check},
+    {CheckId::overlap_working, [](const WorkOrder& order) { return overlap_check(order, Range::working); }},
+    {CheckId::overlap_turning, [](const WorkOrder& order) { return overlap_check(order, Range::turning); }},
+    {CheckId::overlap_standing, [](const WorkOrder& order) { return overlap_check(order, Range::standing); }},
+    {CheckId::tube_left, tube_left_check},
+    {CheckId::shortening_allowed, shortening_check},
+    {CheckId::guard_clearance, guard_clearance_check},
+    {CheckId::guard_cover, guard_cover_check},
+    {CheckId::guard_setback, guard_setback_check},
+    {CheckId::joint_angle_tractor, nullptr},
+    {CheckId::joint_angle_implement, nullptr},
+    {CheckId::irregularity, nullptr},
+    {CheckId::locking, nullptr},
+    {CheckId::connection, nullptr},
+    {CheckId::overload_device, nullptr},
+    {CheckId::rating, nullptr},
+    {CheckId::condition, nullptr},
+}};
+
+// A check whose result lengths can change has its formulas, and only such a one.
+static_assert(in_order_of_checks(live_rows));
+static_assert(std::equal(live_rows.begin(), live_rows.end(), check_rules.begin(),
+                         [](const LiveRow& row, const CheckRule& rule) { return (row.formulas != nullptr) == rule.follows_lengths; }));
+
 }  // namespace
 
 std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id)
 {
-    switch (id) {
-    case CheckId::closing_clearance: return clearance_check();
-    case CheckId::overlap_working: return overlap_check(order, Range::working);
-    case CheckId::overlap_turning: return overlap_check(order, Range::turning);
-    case CheckId::overlap_standing: return overlap_check(order, Range::standing);
-    case CheckId::tube_left: return tube_left_check(order);
-    case CheckId::shortening_allowed: return shortening_check(order);
-    case CheckId::guard_clearance: return guard_clearance_check(order);
-    case CheckId::guard_cover: return guard_cover_check(order);
-    case CheckId::guard_setback: return guard_setback_check(order);
-    default: return std::nullopt;
-    }
+    const auto formulas = live_rows[static_cast<std::size_t>(id)].formulas;
+    return formulas ? std::optional(formulas(order)) : std::nullopt;
 }
 
 std::string what_is_asked(const WorkOrder& order, CheckId id)

@@ -18,7 +18,7 @@ bool any_unreadable(const CheckInput& input)
 bool failed_in_two_kinds(const std::vector<Check>& checks)
 {
     const auto any = [&](bool lengths) {
-        return std::any_of(checks.begin(), checks.end(), [&](const Check& check) { return check.result == CheckResult::fail && is_mended_by_lengths(check.id) == lengths; });
+        return std::any_of(checks.begin(), checks.end(), [&](const Check& check) { return check.result == CheckResult::fail && rule_of(check.id).mended_by_lengths == lengths; });
     };
     return any(true) && any(false);
 }

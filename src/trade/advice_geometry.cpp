@@ -97,7 +97,7 @@ bool serves_with(const CheckInput& input, std::size_t index, const FitReading& f
     const CheckInput trial{input.job, input.catalogue, input.series, input.limits, input.saw, input.reading, fits, deciding, input.stops, plan, input.units};
     const std::vector<Check> checks = run_checks(trial);
     return std::none_of(checks.begin(), checks.end(), [](const Check& check) {
-        return check.id <= CheckId::joint_angle_implement && check.result == CheckResult::fail;
+        return rule_of(check.id).follows_machine && check.result == CheckResult::fail;
     });
 }
 

@@ -8,18 +8,11 @@
 
 namespace shaftcut {
 
-bool is_mended_by_lengths(CheckId id)
-{
-    static constexpr std::array ids{CheckId::closing_clearance, CheckId::overlap_working,    CheckId::overlap_turning, CheckId::overlap_standing,
-                                    CheckId::tube_left,         CheckId::shortening_allowed, CheckId::guard_clearance, CheckId::guard_cover};
-    return std::find(ids.begin(), ids.end(), id) != ids.end();
-}
-
 namespace {
 
 bool any_length_failed(const std::vector<Check>& checks)
 {
-    return std::any_of(checks.begin(), checks.end(), [](const Check& check) { return check.result == CheckResult::fail && is_mended_by_lengths(check.id); });
+    return std::any_of(checks.begin(), checks.end(), [](const Check& check) { return check.result == CheckResult::fail && rule_of(check.id).mended_by_lengths; });
 }
 
 // Another shaft or other positions, tried by the same rules.

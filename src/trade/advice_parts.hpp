@@ -11,9 +11,6 @@ inline bool failed(const std::vector<Check>& checks, CheckId id)
     return check_of(checks, id).result == CheckResult::fail;
 }
 
-// Whether other tubes or positions could mend the check.
-bool is_mended_by_lengths(CheckId id);
-
 // What other tubes or positions would serve, for failed checks on lengths; empty where none failed.
 std::vector<std::string> length_ways(const CheckInput& input, const std::vector<Check>& checks);
 

@@ -19,7 +19,7 @@ Length longest_tried(const Series& series)
 }
 
 // The checks that other lengths could mend; locks, connections, devices and angles are for fittings.
-bool is_about_lengths(CheckId id) { return id <= CheckId::guard_cover && id != CheckId::shortening_allowed; }
+bool is_about_lengths(CheckId id) { return id == CheckId::consistency || (rule_of(id).mended_by_lengths && rule_of(id).needs_lengths); }
 
 bool lengths_fail(const std::vector<Check>& checks)
 {

@@ -13,13 +13,6 @@ namespace {
 constexpr const char* only_closed = "only a closed length is ordered: what the shaft must reach is not known";
 constexpr const char* no_guard = "the shaft is ordered without a guard";
 
-bool is_about_guard(CheckId id) { return id == CheckId::guard_clearance || id == CheckId::guard_cover || id == CheckId::guard_setback; }
-
-bool needs_lengths(CheckId id)
-{
-    return (id >= CheckId::closing_clearance && id <= CheckId::tube_left) || is_about_guard(id);
-}
-
 JobShaft with_closed(const BuildOrder& order)
 {
     JobShaft shaft = order.shaft;
@@ -46,15 +39,6 @@ ShaftReading without_halves(ShaftReading reading)
         reading.shaft.halves[tube].guard.reset();
     }
     return reading;
-}
-
-Check tubes_left(const CheckInput& input)
-{
-    PerEach<Tube, bool> both;
-    both[Tube::inner] = both[Tube::outer] = true;
-    Check check = tube_left_of(input, both);
-    if (check.result != CheckResult::not_checked) check.basis = "half − seat − the series' least tube, the lesser of both halves";
-    return check;
 }
 
 // Nobody says how far it must reach; but pushed together to its clearance it must still be allowed to turn.
@@ -99,16 +83,15 @@ std::string in_words_of_an_order(std::string text)
     return text;
 }
 
-// A check of shafts that exist, as it is for this new one.
-Check for_new_shaft(const BuildSetting& setting, const CheckInput& input, Check check)
+// A check as it is for this order: without a guard, without halves, or without any position to reach.
+Check for_order(const BuildSetting& setting, const CheckInput& input, Check check)
 {
-    if (is_about_guard(check.id) && !setting.order.guard) return not_checked(check.id, no_guard);
-    if (!input.plan) return needs_lengths(check.id) ? not_checked(check.id, why_no_lengths(setting)) : check;
-    if (check.id == CheckId::tube_left) return tubes_left(input);
-    if (check.id == CheckId::guard_setback) return guard_setback_within(input, Limit::guard_setback_new);
+    const CheckRule& rule = rule_of(check.id);
+    if (rule.about_guard && !setting.order.guard) return not_checked(check.id, no_guard);
+    if (!input.plan) return rule.needs_lengths ? not_checked(check.id, why_no_lengths(setting)) : check;
     if (!setting.order.closed) return check;
     if (check.id == CheckId::overlap_turning) return turning_at_least(input);
-    return needs_lengths(check.id) && check.result == CheckResult::not_checked ? not_checked(check.id, only_closed) : check;
+    return rule.needs_positions && check.result == CheckResult::not_checked ? not_checked(check.id, only_closed) : check;
 }
 
 Job job_of(const BuildSetting& setting, const JobShaft& finished)
@@ -182,7 +165,7 @@ BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::option
     const Job job = job_of(setting, trial.shaft);
     const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, fit, stops, trial.as_built, setting.units, true};
     for (Check& check : run_checks(input)) {
-        trial.checks.push_back(for_new_shaft(setting, input, std::move(check)));
+        trial.checks.push_back(for_order(setting, input, std::move(check)));
         trial.checks.back().says = in_words_of_an_order(trial.checks.back().says);
         trial.checks.back().basis = in_words_of_an_order(trial.checks.back().basis);
     }

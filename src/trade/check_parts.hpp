@@ -3,40 +3,15 @@
 
 #include <string>
 
-#include "shaftcut/trade/checks.hpp"
+#include "shaftcut/trade/check_rules.hpp"
 
 namespace shaftcut {
-
-Check check_consistency(const CheckInput& input);
-Check check_closing_clearance(const CheckInput& input);
-Check check_overlap_working(const CheckInput& input);
-Check check_overlap_turning(const CheckInput& input);
-Check check_overlap_standing(const CheckInput& input);
-Check check_tube_left(const CheckInput& input);
-Check check_shortening_allowed(const CheckInput& input);
-Check check_guard_clearance(const CheckInput& input);
-Check check_guard_cover(const CheckInput& input);
-Check check_guard_setback(const CheckInput& input);
-Check check_joint_angle_tractor(const CheckInput& input);
-Check check_joint_angle_implement(const CheckInput& input);
-Check check_irregularity(const CheckInput& input);
-Check check_locking(const CheckInput& input);
-Check check_connection(const CheckInput& input);
-Check check_overload_device(const CheckInput& input);
-Check check_rating(const CheckInput& input);
-Check check_condition(const CheckInput& input);
 
 // Watts that the series carries at this speed, by the rule for speeds that it does not state; nothing where it states no rating.
 std::optional<std::int64_t> rated_power(const Series& series, int speed);
 
 // "30 kW".
 std::string kilowatts(std::int64_t watts);
-
-// The tubes that this check is about: those that are cut, or of a shaft made to order both.
-Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn);
-
-// Held to the limit for a shaft that exists, or for a new one.
-Check guard_setback_within(const CheckInput& input, Limit limit);
 
 // The least overlap at this range's longest, of a shaft that overlaps by `closed_overlap` when it is closed.
 Length least_overlap(const LimitsInForce& limits, Range range, Length closed_overlap);

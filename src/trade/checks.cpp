@@ -7,30 +7,6 @@
 namespace shaftcut {
 namespace {
 
-using CheckFunction = Check (*)(const CheckInput&);
-
-// One line for each check, in the order of the enumerators.
-constexpr std::array<CheckFunction, Words<CheckId>::all.size()> functions{
-    check_consistency,
-    check_closing_clearance,
-    check_overlap_working,
-    check_overlap_turning,
-    check_overlap_standing,
-    check_tube_left,
-    check_shortening_allowed,
-    check_guard_clearance,
-    check_guard_cover,
-    check_guard_setback,
-    check_joint_angle_tractor,
-    check_joint_angle_implement,
-    check_irregularity,
-    check_locking,
-    check_connection,
-    check_overload_device,
-    check_rating,
-    check_condition,
-};
-
 int severity(CheckResult result)
 {
     switch (result) {
@@ -52,7 +28,7 @@ void doubt_lengths(std::vector<Check>& checks)
 {
     if (check_of(checks, CheckId::consistency).result != CheckResult::fail) return;
     for (Check& check : checks) {
-        if (check.unit != CheckUnit::mm || (check.result != CheckResult::pass && check.result != CheckResult::warn)) continue;
+        if (rule_of(check.id).unit != CheckUnit::mm || (check.result != CheckResult::pass && check.result != CheckResult::warn)) continue;
         check.result = CheckResult::not_checked;
         check.says = "Not checked: the measured lengths contradict each other.";
         check.basis = "computed from lengths that contradict each other; " + check.basis;
@@ -64,7 +40,7 @@ void doubt_lengths(std::vector<Check>& checks)
 std::vector<Check> run_checks(const CheckInput& input)
 {
     std::vector<Check> checks;
-    for (const CheckFunction function : functions) checks.push_back(function(input));
+    for (const CheckRule& rule : check_rules) checks.push_back((input.new_shaft ? rule.run_new : rule.run)(input));
     doubt_lengths(checks);
     return checks;
 }

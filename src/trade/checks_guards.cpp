@@ -90,6 +90,33 @@ Check guards_overlap(const CheckInput& input)
     return check;
 }
 
+// Held to the limit for a shaft that exists, or for a new one.
+Check guard_setback_within(const CheckInput& input, Limit setback)
+{
+    const CheckId id = CheckId::guard_setback;
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    if (const auto why = no_guards(input)) return not_checked(id, *why);
+    std::optional<Length> least, greatest;
+    for (const Tube tube : both_tubes) {
+        const auto& guard = input.plan->guard_half[tube];
+        if (!guard) continue;
+        const Length short_by = input.plan->half[tube] - *guard;
+        least = std::min(least.value_or(short_by), short_by);
+        greatest = std::max(greatest.value_or(short_by), short_by);
+    }
+    if (!least) return not_checked(id, "no guard was measured");
+    const Length limit = input.limits.length(setback);
+    const Length value = *least < Length() ? *least : *greatest;
+    Check check = length_check(id, value, std::nullopt, limit);
+    const bool longer = clearly_below(value, Length());
+    if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
+    check.says = longer ? "A guard tube ends " + below_zero_text(input, value, Length(), Rounded::setback) + " beyond its drive tube."
+                        : "A guard tube ends up to " + text_beside(input, value, limit, Rounded::setback) + " short of its drive tube; at most " +
+                              value_text(input, limit, Rounded::setback) + " is asked.";
+    check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
+    return check;
+}
+
 }  // namespace
 
 Check check_guard_clearance(const CheckInput& input)
@@ -119,31 +146,6 @@ Check check_guard_cover(const CheckInput& input)
 }
 
 Check check_guard_setback(const CheckInput& input) { return guard_setback_within(input, Limit::guard_setback); }
-
-Check guard_setback_within(const CheckInput& input, Limit setback)
-{
-    const CheckId id = CheckId::guard_setback;
-    if (!input.plan) return not_checked(id, no_plan_reason(input));
-    if (const auto why = no_guards(input)) return not_checked(id, *why);
-    std::optional<Length> least, greatest;
-    for (const Tube tube : both_tubes) {
-        const auto& guard = input.plan->guard_half[tube];
-        if (!guard) continue;
-        const Length short_by = input.plan->half[tube] - *guard;
-        least = std::min(least.value_or(short_by), short_by);
-        greatest = std::max(greatest.value_or(short_by), short_by);
-    }
-    if (!least) return not_checked(id, "no guard was measured");
-    const Length limit = input.limits.length(setback);
-    const Length value = *least < Length() ? *least : *greatest;
-    Check check = length_check(id, value, std::nullopt, limit);
-    const bool longer = clearly_below(value, Length());
-    if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
-    check.says = longer ? "A guard tube ends " + below_zero_text(input, value, Length(), Rounded::setback) + " beyond its drive tube."
-                        : "A guard tube ends up to " + text_beside(input, value, limit, Rounded::setback) + " short of its drive tube; at most " +
-                              value_text(input, limit, Rounded::setback) + " is asked.";
-    check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
-    return check;
-}
+Check check_guard_setback_of_new(const CheckInput& input) { return guard_setback_within(input, Limit::guard_setback_new); }
 
 }  // namespace shaftcut

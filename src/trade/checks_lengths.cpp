@@ -79,6 +79,38 @@ Check check_overlap(const CheckInput& input, Range range)
     return known ? check : known_as_least(check, input, range);
 }
 
+// The tubes that this check is about: those that are sawn.
+Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn)
+{
+    const CheckId id = CheckId::tube_left;
+    if (!input.plan) return not_checked(id, no_plan_reason(input));
+    std::optional<Length> least;
+    std::optional<Tube> unknown;
+    for (const Tube tube : both_tubes) {
+        const Half& half = input.reading.shaft.halves[tube];
+        if (!sawn[tube]) continue;
+        if (!half.seat || !half.least_tube) {
+            unknown = tube;
+            continue;
+        }
+        const Length left = input.plan->half[tube] - *half.seat - *half.least_tube;
+        least = std::min(least.value_or(left), left);
+    }
+    // A half that is known to be too short refuses, whatever is known of the other.
+    const bool too_short = least && clearly_below(*least, Length());
+    if (unknown && !too_short)
+        return not_checked(id, std::string("the seat or the least tube of the ") + to_word(*unknown) + " half is not known");
+    Check check = length_check(id, least, std::nullopt, Length());
+    check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
+    if (too_short) {
+        check.result = CheckResult::fail;
+        check.says = "A tube would be " + below_zero_text(input, *least, Length(), Rounded::kept) + " shorter than the series allows.";
+    } else {
+        check.says = least ? "The tubes stay at least " + value_text(input, *least, Rounded::kept) + " longer than the series' least." : "No drive tube is cut.";
+    }
+    return check;
+}
+
 }  // namespace
 
 Length least_overlap(const LimitsInForce& limits, Range range, Length closed_overlap)
@@ -122,34 +154,12 @@ Check check_tube_left(const CheckInput& input)
     return tube_left_of(input, cut);
 }
 
-Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn)
+Check check_tubes_left_of_new(const CheckInput& input)
 {
-    const CheckId id = CheckId::tube_left;
-    if (!input.plan) return not_checked(id, no_plan_reason(input));
-    std::optional<Length> least;
-    std::optional<Tube> unknown;
-    for (const Tube tube : both_tubes) {
-        const Half& half = input.reading.shaft.halves[tube];
-        if (!sawn[tube]) continue;
-        if (!half.seat || !half.least_tube) {
-            unknown = tube;
-            continue;
-        }
-        const Length left = input.plan->half[tube] - *half.seat - *half.least_tube;
-        least = std::min(least.value_or(left), left);
-    }
-    // A half that is known to be too short refuses, whatever is known of the other.
-    const bool too_short = least && clearly_below(*least, Length());
-    if (unknown && !too_short)
-        return not_checked(id, std::string("the seat or the least tube of the ") + to_word(*unknown) + " half is not known");
-    Check check = length_check(id, least, std::nullopt, Length());
-    check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
-    if (too_short) {
-        check.result = CheckResult::fail;
-        check.says = "A tube would be " + below_zero_text(input, *least, Length(), Rounded::kept) + " shorter than the series allows.";
-    } else {
-        check.says = least ? "The tubes stay at least " + value_text(input, *least, Rounded::kept) + " longer than the series' least." : "No drive tube is cut.";
-    }
+    PerEach<Tube, bool> both;
+    both[Tube::inner] = both[Tube::outer] = true;
+    Check check = tube_left_of(input, both);
+    if (check.result != CheckResult::not_checked) check.basis = "half − seat − the series' least tube, the lesser of both halves";
     return check;
 }
 

@@ -241,6 +241,11 @@ PlainBuildAnswer build_answer(const BuildOrder& order, const Catalogue& catalogu
     auto checks = order.closed ? checks_without_fit(wanted, built, catalogue) : answer(as_measured(wanted, built), catalogue, workshop, units).checks;
     checks[static_cast<std::size_t>(CheckId::tube_left)] = tubes_left(wanted, built);
     checks[static_cast<std::size_t>(CheckId::guard_setback)] = setback_of_new(wanted, built);
+    // Beside lengths that contradict each other no length passes.
+    for (const CheckId id : {CheckId::tube_left, CheckId::guard_setback}) {
+        CheckResult& of_length = checks[static_cast<std::size_t>(id)].result;
+        if (fails(checks[static_cast<std::size_t>(CheckId::consistency)]) && of_length != CheckResult::fail) of_length = CheckResult::not_checked;
+    }
     bool refused = !pieces_exist(wanted, built) || (order.closed && can_never_turn(wanted, built));
     for (std::size_t i = 0; i < checks.size(); ++i) {
         const CheckId id = static_cast<CheckId>(i);
