@@ -142,9 +142,9 @@ void draw_work(Sheets& sheets, const WorkOrder& order)
 
 }  // namespace
 
-std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper)
+std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files)
 {
-    const Fonts fonts;
+    const Fonts fonts(files);
     const Heading heading = heading_of(order, "cut sheet");
     Sheets sheets(fonts, heading, paper);
     draw_first_sheet(sheets, order);
