@@ -73,6 +73,7 @@ private:
             } else if (child.name == "xs:element") {
                 stated.children.insert("<" + value(child, "name") + ">");
             } else {
+                if (child.name == "xs:extension") state(types_[value(child, "base")], stated);
                 state(child, stated);
             }
         }

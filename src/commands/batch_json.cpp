@@ -29,6 +29,7 @@ Outcome BatchJsonOutput::finish(const std::vector<ProfilePlan>& plans)
     if (options_.to_standard_output()) return console_.out ? Outcome::answered : Outcome::unwritable;
     if (!writer_) return Outcome::answered;
     const std::string fault = writer_->finish(options_.replace ? Existing::replace : Existing::keep);
+    writer_.reset();  // signals need not wait any longer
     if (fault.empty()) console_.out << "  wrote       " << (std::filesystem::path(options_.output) / file_).string() << "\n";
     else console_.err << fault << "\n";
     return fault.empty() ? Outcome::answered : Outcome::unwritable;

@@ -77,24 +77,32 @@ private:
         BatchJsonOutput json(options(), run.name(), console);
         Outcome outcome = Outcome::answered;
         const std::size_t count = run.left();
-        const InterruptWatch interrupt;  // so that what was begun is taken away or made whole
-        while (run.left() > 0) {
-            if (interrupt.came()) return stopped(count - run.left(), count, console);
-            const BuildPlan plan = run.next();
-            if (!plan.built) outcome = std::max(outcome, Outcome::refused);
-            json.add(plan);
-            outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
-            show_progress(count - run.left(), count, "orders", console);
+        Batch batch;
+        {
+            const InterruptWatch interrupt;  // so that what was begun is taken away or made whole
+            while (run.left() > 0) {
+                if (interrupt.came()) return stopped(count - run.left(), count, console);
+                const BuildPlan plan = run.next();
+                if (!plan.built) outcome = std::max(outcome, Outcome::refused);
+                json.add(plan);
+                outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
+                show_progress(count - run.left(), count, "orders", console);
+            }
+            SawProgress progress(console);
+            batch = run.finish(progress.means(interrupt));
+            if (told_to_end()) return stopped(count, count, console);
         }
-        SawProgress progress(console);
-        const Batch batch = run.finish(progress.means(interrupt));
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
-        return std::max({outcome, hand_out_batch(batch, outcome == Outcome::refused, console), json.finish(batch.plans)});
+        const bool refused = outcome == Outcome::refused;
+        words(console) << documents(batch, {Format::terminal}, wishes_).front().bytes;
+        // First, for until its file has its name the process cannot be ended at once, and labels may take long.
+        outcome = std::max(outcome, json.finish(batch.plans));
+        return std::max(outcome, hand_out_batch(batch, refused, console));
     }
 
     Outcome stopped(std::size_t done, std::size_t of, Console& console) const
     {
-        console.err << files().front() << ": stopped by Ctrl-C after " << done << " of " << of << " orders; run it again for the others and for the list's own documents\n";
+        console.err << files().front() << ": " << (told_to_end() ? "told to end" : "stopped by Ctrl-C") << " after " << done << " of " << of << " orders; run it again for the others and for the list's own documents\n";
         return Outcome::unwritable;
     }
 
@@ -112,7 +120,6 @@ private:
     // One format's documents at a time: not all are held.
     Outcome hand_out_batch(const Batch& batch, bool refused, Console& console) const
     {
-        words(console) << documents(batch, {Format::terminal}, wishes_).front().bytes;
         if (options().to_standard_output()) return Outcome::answered;
         Outcome outcome = labels_outcome(batch, console);
         for (const Format format : file_formats())

@@ -16,7 +16,7 @@ CommonOptionTexts listing_texts()
 
 class CatalogueCommand final : public EngineCommand {
 public:
-    CatalogueCommand() : EngineCommand("shaftcut catalogue\n\nLists the connections and series of the configuration, after checking its files.", listing_texts())
+    CatalogueCommand() : EngineCommand("shaftcut catalogue\n\nLists the folder, connections and series of the configuration, after checking its files.", listing_texts())
     {
         describe(listing_options(texts()));
     }
@@ -26,6 +26,7 @@ private:
 
     Outcome answer(const Engine& engine, Console& console) override
     {
+        console.out << "configuration " << options().config << "\n";
         Wishes units_only;
         units_only.units = options().units;
         console.out << engine.catalogue(units_only);

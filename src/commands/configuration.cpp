@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <ostream>
 
+#include "configuration_place.hpp"
 #include "shaftcut/commands/load.hpp"
 
 namespace shaftcut {
@@ -25,6 +26,10 @@ std::optional<Source> load_or_report(const std::string& path, Console& console)
 
 EngineLoaded load_engine(const std::string& folder, Console& console)
 {
+    if (folder.empty()) {
+        console.err << "shaftcut: " << no_configuration() << "\n";
+        return {std::nullopt, Outcome::unwritable};
+    }
     Configuration configuration;
     for (const char* name : {"series.xml", "workshop.xml"})
         if (auto file = load_or_report(folder + "/" + name, console)) configuration.files.push_back(std::move(*file));

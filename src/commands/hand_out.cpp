@@ -14,7 +14,10 @@ Outcome make_folder(const CommonOptions& options, Console& console)
     if (options.to_standard_output()) return Outcome::answered;
     std::error_code error;
     std::filesystem::create_directories(options.output, error);
-    if (!error) return Outcome::answered;
+    if (!error) {
+        remove_abandoned(options.output);
+        return Outcome::answered;
+    }
     console.err << options.output << " could not be made: " << error.message() << "\n";
     return Outcome::unwritable;
 }

@@ -2,6 +2,7 @@
 
 #include <boost/version.hpp>
 
+#include "configuration_place.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -76,7 +77,7 @@ po::options_description listing_options(CommonOptionTexts& texts)
 {
     po::options_description described("Options");
     described.add_options()
-        ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: the installed one)")
+        ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: those beside the program, else the installed ones)")
         ("units", po::value(&texts.units)->value_name("mm|in"), ("units of " + texts.units_of + " (default: " + texts.default_units + ")").c_str())
         ("help", "say this")
         ("version", "say what this program is and what it was built with");
@@ -101,7 +102,7 @@ Checked<CommonOptions> checked(const CommonOptionTexts& texts)
     const auto paper = read_paper(texts.paper);
     for (const std::string& fault : {formats.fault, units.fault, paper.fault})
         if (!fault.empty()) return {{}, fault};
-    const CommonOptions options{texts.output, texts.config.empty() ? SHAFTCUT_CONFIG_DIR : texts.config, formats.value, units.value, paper.value, texts.replace};
+    const CommonOptions options{texts.output, texts.config.empty() ? found_configuration() : texts.config, formats.value, units.value, paper.value, texts.replace};
     return {options, standard_output_fault(options, texts)};
 }
 

@@ -14,6 +14,9 @@
 #include <thread>
 #include <utility>
 
+#include "shaftcut/commands/interrupt.hpp"
+#include "temporary.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -21,12 +24,16 @@ std::string fault_of(const std::string& path, int error) { return path + " could
 
 std::string exists_already(const std::string& target) { return target + " exists already: --replace overwrites it"; }
 
+std::string told_to_end_fault(const std::string& folder) { return folder + " was not written: the program was told to end"; }
+
 // A file being written under a temporary name; what is not named in the end is removed.
 class Draft {
 public:
-    Draft(const std::string& folder, const std::string& name) : target_(folder + "/" + name), path_(folder + "/." + name + ".XXXXXX")
+    Draft(const std::string& folder, const std::string& name) : target_(folder + "/" + name)
     {
-        descriptor_ = ::mkostemp(path_.data(), O_CLOEXEC);
+        Temporary made = make_temporary(folder);
+        path_ = std::move(made.path);
+        descriptor_ = made.descriptor;
         exists_ = descriptor_ >= 0;
         if (!exists_) note_fault();
     }
@@ -40,8 +47,8 @@ public:
     Draft& operator=(Draft&&) = delete;
     ~Draft()
     {
-        if (descriptor_ >= 0) ::close(descriptor_);
         if (exists_) ::unlink(path_.c_str());
+        if (descriptor_ >= 0) ::close(descriptor_);
     }
 
     const std::string& fault() const { return fault_; }
@@ -51,7 +58,7 @@ public:
         if (fault_.empty() && !write_all(descriptor_, bytes)) note_fault();
     }
 
-    // Nothing can be added afterwards.
+    // Nothing can be added afterwards. It stays open, for its lock ends with that.
     void finish()
     {
         if (descriptor_ < 0) return;
@@ -59,7 +66,6 @@ public:
         const mode_t mask = ::umask(0);
         ::umask(mask);
         if (fault_.empty() && (::fchmod(descriptor_, 0666 & ~mask) != 0 || ::fsync(descriptor_) != 0)) note_fault();
-        if (::close(std::exchange(descriptor_, -1)) != 0) note_fault();
     }
 
     bool give_name(Existing existing)
@@ -69,6 +75,7 @@ public:
             return false;
         }
         exists_ = false;
+        ::close(std::exchange(descriptor_, -1));
         return true;
     }
 
@@ -102,7 +109,7 @@ private:
     }
 
     std::string target_, path_, fault_;
-    int descriptor_ = -1;
+    int descriptor_ = -1;  // until it has its name
     bool exists_ = false;  // under its temporary name
 };
 
@@ -121,13 +128,14 @@ public:
 
     // Waits for other processes for ten seconds, much longer than naming takes. Empty, or the fault. Where the file
     // system has no such locks, the names alone must decide.
-    std::string lock() const
+    std::string lock(const EndingHold& ending) const
     {
-        for (int attempt = 0; ::flock(descriptor_, LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK; ++attempt) {
+        for (int attempt = 0;; ++attempt) {
+            if (ending.came()) return told_to_end_fault(folder_);
+            if (::flock(descriptor_, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK) return {};
             if (attempt == 500) return folder_ + " could not be written: another process is writing into it; run again when that has ended";
             std::this_thread::sleep_for(std::chrono::milliseconds(20));
         }
-        return {};
     }
 
     std::string sync() const
@@ -181,9 +189,9 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
 namespace {
 
 // With the folder locked, so that no other process names documents in it meanwhile.
-std::string name_in(const FolderHold& hold, std::vector<Draft>& drafts, const std::function<std::string()>& targets_fault, Existing existing)
+std::string name_in(const FolderHold& hold, const EndingHold& ending, std::vector<Draft>& drafts, const std::function<std::string()>& targets_fault, Existing existing)
 {
-    if (std::string fault = hold.lock(); !fault.empty()) return fault;
+    if (std::string fault = hold.lock(ending); !fault.empty()) return fault;
     if (std::string fault = targets_fault(); !fault.empty()) return fault;
     if (std::string fault = give_names(drafts, existing); !fault.empty()) return fault;
     return hold.sync();
@@ -193,26 +201,29 @@ std::string name_in(const FolderHold& hold, std::vector<Draft>& drafts, const st
 
 std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing)
 {
+    const EndingHold ending;  // before the drafts, so that they are gone when it ends
     const FolderHold hold(folder);
     if (std::string fault = hold.open_fault(); !fault.empty()) return fault;
     if (std::string fault = names_fault(folder, names_of(documents), existing); !fault.empty()) return fault;
     std::vector<Draft> drafts;
     drafts.reserve(documents.size());
     for (const Document& document : documents) {
+        if (ending.came()) return told_to_end_fault(folder);
         drafts.emplace_back(folder, document.name);
         drafts.back().add(document.bytes);
         drafts.back().finish();
         if (!drafts.back().fault().empty()) return drafts.back().fault();
     }
-    return name_in(hold, drafts, [&] { return names_fault(folder, names_of(documents), existing); }, existing);
+    return name_in(hold, ending, drafts, [&] { return names_fault(folder, names_of(documents), existing); }, existing);
 }
 
 struct DocumentWriter::State {
     std::string folder, name;
-    std::vector<Draft> drafts;  // one
+    EndingHold ending{};
+    std::vector<Draft> drafts{};  // one
 };
 
-DocumentWriter::DocumentWriter(const std::string& folder, const std::string& name) : state_(std::make_unique<State>(State{folder, name, {}}))
+DocumentWriter::DocumentWriter(const std::string& folder, const std::string& name) : state_(new State{folder, name})
 {
     state_->drafts.emplace_back(folder, name);
 }
@@ -228,7 +239,7 @@ std::string DocumentWriter::finish(Existing existing)
     if (!draft.fault().empty()) return draft.fault();
     const FolderHold hold(state_->folder);
     if (std::string fault = hold.open_fault(); !fault.empty()) return fault;
-    return name_in(hold, state_->drafts, [&] { return names_fault(state_->folder, {state_->name}, existing); }, existing);
+    return name_in(hold, state_->ending, state_->drafts, [&] { return names_fault(state_->folder, {state_->name}, existing); }, existing);
 }
 
 }  // namespace shaftcut

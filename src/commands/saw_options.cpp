@@ -48,8 +48,9 @@ Checked<SawWishes> checked(const SawOptionTexts& texts, Units units)
 
 std::string list_name_fault(const std::string& path, const std::string& what)
 {
-    const char* fault = !is_utf8(path) ? "is not UTF-8 text" : has_control(path) ? "holds a control character" : nullptr;
-    return fault ? "the name of the file of " + what + " " + fault + ", and the documents are named after it; rename it" : "";
+    const auto hidden = first_hidden(path);
+    const std::string fault = !is_utf8(path) ? "is not UTF-8 text" : hidden ? "holds " + hidden_named(*hidden) : "";
+    return fault.empty() ? fault : "the name of the file of " + what + " " + fault + ", and the documents are named after it; rename it";
 }
 
 }  // namespace shaftcut

@@ -13,7 +13,7 @@ using cut_sheet::spoken;
 std::string made_text(const BuildPlan& plan, const Check& check)
 {
     const auto with = [&](const char* name, const std::optional<std::int64_t>& figure) {
-        return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check.unit, figure) : std::string();
+        return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check, figure) : std::string();
     };
     return spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass") + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
 }

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <memory>
+#include <optional>
 
 #include <cairo-ft.h>
 #include <cairo-pdf.h>
@@ -53,14 +54,46 @@ Face load_face(const FontFile& font)
     return face;
 }
 
+// Dark modules that touch in a row are one rectangle: no seam between them, and half as much to write.
+void fill_code(cairo_t* context, const Code& code)
+{
+    const double module = code.box.width / code.modules;
+    const auto dark = [&](int row, int column) { return column < code.modules && code.dark[static_cast<std::size_t>(row * code.modules + column)]; };
+    cairo_set_source_rgb(context, 0, 0, 0);
+    for (int row = 0; row < code.modules; ++row)
+        for (int column = 0; column < code.modules; ++column) {
+            int run = 0;
+            while (dark(row, column + run)) ++run;
+            if (run > 0) cairo_rectangle(context, code.box.x + column * module, code.box.y + row * module, run * module, module);
+            column += run;
+        }
+    cairo_fill(context);
+}
+
+// A code as a PDF holds it once, however often it is drawn: it has two hundred rectangles, and thousands of labels have the same.
+struct CodeForm {
+    Code code;  // at the origin
+    Surface surface;
+};
+
+CodeForm form_of(Code code)
+{
+    code.box.x = code.box.y = 0;
+    const cairo_rectangle_t extents{0, 0, code.box.width, code.box.height};
+    Surface surface(cairo_recording_surface_create(CAIRO_CONTENT_COLOR_ALPHA, &extents), cairo_surface_destroy);
+    const Context context(cairo_create(surface.get()), cairo_destroy);
+    fill_code(context.get(), code);
+    check(cairo_status(context.get()));
+    return {std::move(code), std::move(surface)};
+}
+
 // Draws marks on one surface, in millimetres.
 class Drawing {
 public:
     Drawing(cairo_surface_t* surface, const FontFiles& fonts)
         : context_(cairo_create(surface), cairo_destroy), regular_(load_face(fonts.regular)), bold_(load_face(fonts.bold))
     {
-        const std::unique_ptr<cairo_font_options_t, decltype(&cairo_font_options_destroy)> options(cairo_font_options_create(),
-                                                                                                   cairo_font_options_destroy);
+        const std::unique_ptr<cairo_font_options_t, decltype(&cairo_font_options_destroy)> options(cairo_font_options_create(), cairo_font_options_destroy);
         cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
         cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
         cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
@@ -101,24 +134,13 @@ public:
 
     void draw(const Code& code)
     {
-        const double module = code.box.width / code.modules;
-        const auto dark = [&](int row, int column) { return column < code.modules && code.dark[static_cast<std::size_t>(row) * static_cast<std::size_t>(code.modules) + static_cast<std::size_t>(column)]; };
-        ink(0);
-        // Dark modules that touch in a row are one rectangle: no seam between them, and half as much to write.
-        for (int row = 0; row < code.modules; ++row)
-            for (int column = 0; column < code.modules; ++column) {
-                int run = 0;
-                while (dark(row, column + run)) ++run;
-                if (run > 0) cairo_rectangle(context_.get(), code.box.x + column * module, code.box.y + row * module, run * module, module);
-                column += run;
-            }
-        cairo_fill(context_.get());
+        if (cairo_surface_get_type(cairo_get_target(context_.get())) != CAIRO_SURFACE_TYPE_PDF) return fill_code(context_.get(), code);
+        if (!form_ || form_->code.dark != code.dark || form_->code.box.width != code.box.width) form_ = form_of(code);
+        cairo_set_source_surface(context_.get(), form_->surface.get(), code.box.x, code.box.y);
+        cairo_paint(context_.get());
     }
 
-    void draw(const Mark& mark)
-    {
-        std::visit([this](const auto& what) { draw(what); }, mark.what);
-    }
+    void draw(const Mark& mark) { std::visit([this](const auto& what) { draw(what); }, mark.what); }
 
     // Under one tag for each run of marks of the same part.
     void draw_tagged(const Page& page)
@@ -193,6 +215,7 @@ private:
 
     Context context_;
     Face regular_, bold_;
+    std::optional<CodeForm> form_;  // of the last code: equal ones follow each other
 };
 
 void set_info(cairo_surface_t* surface, const DocumentInfo& info)

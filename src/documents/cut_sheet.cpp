@@ -1,5 +1,7 @@
 #include "shaftcut/documents/cut_sheet.hpp"
 
+#include <array>
+
 #include "geometry_parts.hpp"
 
 namespace shaftcut {
@@ -88,55 +90,113 @@ private:
     bool overlaps_left_ = false;
 };
 
-void draw_first_sheet(Sheets& sheets, const WorkOrder& order)
+// What sheet 1 has room for.
+struct Front {
+    std::size_t title_lines;  // of a field in the title block
+    ConfirmForm form;
+    bool signs;               // the boxes of what was measured and who signs are on it, else behind the steps
+    PositionWords positions = PositionWords::with_place;
+};
+// From the one that has all on it to the one that leaves most room.
+constexpr std::array fronts{Front{3, ConfirmForm::rows, true}, Front{3, ConfirmForm::rows, false}, Front{3, ConfirmForm::cells, false},
+                            Front{2, ConfirmForm::cells, false}, Front{1, ConfirmForm::cells, false, PositionWords::alone}};
+
+// Sheet 1 while it is drawn, and which front it has.
+struct Begun {
+    Sheets sheets;
+    Front front;
+};
+
+void draw_head(Sheets& sheets, const WorkOrder& order, PositionWords positions)
 {
     const Rect room = sheets.room();
     Canvas& canvas = sheets.canvas();
     const auto below = [&](double gap) { return Rect{room.x, sheets.y() + gap, room.width, 0}; };
-    sheets.move_to(draw_verdict(canvas, below(0), order));
+    sheets.move_to(draw_verdict(canvas, below(0), order, positions));
     for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(2), order, end));
     sheets.move_to(sheets.y() + 2.5);
 }
 
-// Cautions and the fields to sign, across the foot of sheet 1; gives what is left between the drawing and them.
-Rect draw_foot(Sheets& sheets, const WorkOrder& order)
+double caution_height(Sheets& sheets, const WorkOrder& order)
 {
-    const Rect room = sheets.room();
-    const double sign_off = room.bottom() - sign_off_height(order);
-    const Block cautions = caution_block(order.cautions);
-    const double caution_height = height_of(sheets.canvas(), room.width, cautions) + between_lists;
-    place(sheets.canvas(), {room.x, sign_off - caution_height, room.width, caution_height}, {cautions});
-    draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
-    return {room.x, sheets.y(), room.width, sign_off - caution_height - sheets.y()};
+    return height_of(sheets.canvas(), sheets.room().width, caution_block(order.cautions)) + between_lists;
 }
 
-void draw_refusal(Sheets& sheets, const WorkOrder& order)
+bool has_room(Sheets& sheets, const WorkOrder& order, const Front& front)
 {
-    Column column(sheets, draw_foot(sheets, order), "all checks");
+    const double below = sheets.room().bottom() - sheets.y() - caution_height(sheets, order) - (front.signs ? sign_off_height(order) : 0);
+    return confirmations_height(sheets.canvas(), sheets.room().width, order, front.form) + continued_line <= below;
+}
+
+// Down to what is confirmed, in the first front that has room for it.
+Begun begin(const Fonts& fonts, Heading heading, const WorkOrder& order, Paper paper)
+{
+    for (std::size_t i = 0;; ++i) {
+        const Front& front = fronts.at(i);
+        heading.most_lines = front.title_lines;
+        Begun begun{Sheets(fonts, heading, paper), front};
+        draw_head(begun.sheets, order, front.positions);
+        if (i + 1 < fronts.size() && !has_room(begun.sheets, order, front)) continue;
+        const Rect room = begun.sheets.room();
+        const double below = draw_confirmations(begun.sheets.canvas(), {room.x, begun.sheets.y(), room.width, 0}, order, front.form);
+        begun.sheets.move_to(order.confirm.empty() ? below : below + 1.5);
+        return begun;
+    }
+}
+
+// Cautions and the fields to sign, across the foot of sheet 1; gives what is left between the drawing and them.
+Rect draw_foot(Begun& begun, const WorkOrder& order)
+{
+    Sheets& sheets = begun.sheets;
+    const Rect room = sheets.room();
+    const double sign_off = room.bottom() - (begun.front.signs ? sign_off_height(order) : 0);
+    const double cautions = sign_off - caution_height(sheets, order);
+    place(sheets.canvas(), {room.x, cautions, room.width, sign_off - cautions}, {caution_block(order.cautions)});
+    if (begun.front.signs) draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
+    return {room.x, sheets.y(), room.width, cautions - sheets.y()};
+}
+
+// On the sheet of the last steps, where sheet 1 has no room.
+void sign_behind(Begun& begun, const WorkOrder& order)
+{
+    if (begun.front.signs) return;
+    Sheets& sheets = begun.sheets;
+    sheets.ensure(sign_off_height(order) + 3);
+    sheets.move_to(draw_sign_off(sheets.canvas(), {sheets.room().x, sheets.y() + 2, sheets.room().width, 0}, order) + 3);
+}
+
+void draw_refusal(Begun& begun, const WorkOrder& order)
+{
+    Sheets& sheets = begun.sheets;
+    Column column(sheets, draw_foot(begun, order), "all checks");
     column.add(refusal_blocks(order));
     column.add(warning_blocks(order));
     column.add(remark_blocks(order));
     column.say_what_follows();
     sheets.next();
     column.draw_rest(order);
+    sign_behind(begun, order);
 }
 
-void draw_work(Sheets& sheets, const WorkOrder& order)
+void draw_work(Begun& begun, const WorkOrder& order)
 {
-    const Rect between = draw_foot(sheets, order);
+    Sheets& sheets = begun.sheets;
+    const Rect between = draw_foot(begun, order);
     const double width = (between.width - column_gap) / 2;
     Column left(sheets, {between.x, between.y, width, between.height}, "");
     left.add(step_blocks(order));
     Column right(sheets, {between.x + width + column_gap, between.y, width, between.height}, "all checks");
-    // Work that has no room goes on beside, not on another sheet.
-    right.add(left.take_rest());
+    // Work that has no room goes on beside, not on another sheet; but before the boxes that it asks to fill in.
+    if (begun.front.signs) right.add(left.take_rest());
     right.add(warning_blocks(order));
+    if (begun.front.form == ConfirmForm::cells) right.add(confirmation_blocks(order));
     right.add_overlaps(order);
     right.add(remark_blocks(order));
     left.say_what_follows();
     right.say_what_follows();
     sheets.next();
     left.draw_rest(order);
+    sign_behind(begun, order);
     right.draw_rest(order);
 }
 
@@ -145,16 +205,16 @@ void draw_work(Sheets& sheets, const WorkOrder& order)
 std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files)
 {
     const Fonts fonts(files);
-    const Heading heading = heading_of(order, "cut sheet");
-    Sheets sheets(fonts, heading, paper);
-    draw_first_sheet(sheets, order);
-    if (order.verdict == Verdict::refused) draw_refusal(sheets, order);
-    else draw_work(sheets, order);
+    Begun begun = begin(fonts, heading_of(order, "cut sheet"), order, paper);
+    Sheets& sheets = begun.sheets;
+    if (order.verdict == Verdict::refused) draw_refusal(begun, order);
+    else draw_work(begun, order);
     draw_checks(sheets, order);
     draw_extremes(sheets, order);
     draw_machines(sheets, order);
     draw_readings(sheets, order);
-    sheets.flow(long_field_blocks(sheets.canvas(), heading));
+    draw_stated(sheets, order);
+    sheets.flow(long_field_blocks(sheets.canvas(), sheets.heading()));
     draw_limits(sheets, order);
     return sheets.finished();
 }

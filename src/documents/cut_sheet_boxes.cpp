@@ -12,7 +12,7 @@ constexpr double narrowest_kept = 0.8;
 
 std::string kept_text(const WorkOrder& order, const TubeView& view)
 {
-    return view.kept ? "(keep " + figure(*view.kept, order.units, Toward::down) + ")" : "(confirm)";
+    return view.kept ? "(keep " + figure_of(Rounded::kept, *view.kept, order.units) + ")" : "(confirm)";
 }
 
 std::string tolerance_text(const WorkOrder& order)
@@ -24,7 +24,7 @@ std::string tolerance_text(const WorkOrder& order)
 // A guard that was not measured has a cut to be confirmed.
 std::string cut_text(const WorkOrder& order, const TubeView& view)
 {
-    return printed(order, *view.cut, Toward::up) + (view.kept ? "" : " ?");
+    return printed(order, *view.cut, Rounded::cut) + (view.kept ? "" : " ?");
 }
 
 // The figure to cut in its heavy frame; its right edge.
@@ -42,7 +42,7 @@ void draw_nothing_to_cut(Canvas& canvas, Rect box, const WorkOrder& order, const
     const double x = box.x + 9;
     canvas.text({x, box.y + 4.9}, view.name(), lettering::strong);
     const Rect words = canvas.text({x, box.y + 10.4}, "do not cut", lettering::name);
-    const std::string stays = view.kept ? "(stays " + printed_with_both(order, *view.kept) + ")" : "(not measured)";
+    const std::string stays = view.kept ? "(stays " + printed_with_both(order, *view.kept, Rounded::kept) + ")" : "(not measured)";
     canvas.fitted({words.right() + 3, box.y + 10.4}, box.right() - words.right() - 4, stays, lettering::figure);
 }
 
@@ -70,8 +70,8 @@ void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView&
     const double room = box.right() - after - 1;
     const bool alone = order.units == Units::mm && view.kept;
     canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_text(order, view), lettering::figure);
-    const std::string kept = view.kept ? ", keep " + beside(order, *view.kept, Toward::down) : ": hold the halves side by side";
-    if (order.units == Units::in) canvas.fitted({after, box.y + 15.5}, room, beside(order, *view.cut, Toward::up) + kept, lettering::note);
+    const std::string kept = view.kept ? ", keep " + beside(order, *view.kept, Rounded::kept) : ": hold the halves side by side";
+    if (order.units == Units::in) canvas.fitted({after, box.y + 15.5}, room, beside(order, *view.cut, Rounded::cut) + kept, lettering::note);
     else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, "not measured: hold side by side", lettering::note);
 }
 

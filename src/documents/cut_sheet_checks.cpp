@@ -1,6 +1,5 @@
 // Everything that stands behind sheet 1: all checks, how each length was read, and the limits in force.
 #include "cut_sheet_parts.hpp"
-#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -55,16 +54,19 @@ void draw_check(Sheets& sheets, const WorkOrder& order, const Check& check)
     const bool loud = check.result == CheckResult::fail || check.result == CheckResult::warn;
     canvas.text({room.x + columns.name, y}, to_word(check.id), lettering::strong);
     canvas.text({room.x + columns.result, y}, result_words(check.result), loud ? lettering::strong : lettering::note);
-    canvas.fitted({room.x + columns.value, y}, columns.width, check_figure(order.units, check.unit, check.value), lettering::note);
-    canvas.fitted({room.x + columns.worst, y}, columns.width, check_figure(order.units, check.unit, check.worst), lettering::note);
-    canvas.fitted({room.x + columns.limit, y}, columns.width, check_figure(order.units, check.unit, check.limit), lettering::note);
+    canvas.fitted({room.x + columns.value, y}, columns.width, check_figure(order.units, check, check.value), lettering::note);
+    canvas.fitted({room.x + columns.worst, y}, columns.width, check_figure(order.units, check, check.worst), lettering::note);
+    canvas.fitted({room.x + columns.limit, y}, columns.width, check_figure(order.units, check, check.limit), lettering::note);
     sheets.move_to(canvas.paragraph({room.x + 4, sheets.y() + 5.2}, room.width - 4, words_of(check).text, lettering::note) + 1);
 }
 
-std::string plus_minus(const WorkOrder& order, const Toleranced& length)
+std::string plus_minus(const WorkOrder& order, const Toleranced& length, Rounded as = Rounded::measured)
 {
-    return printed_with_both(order, length.value) + " ± " + figure_with_unit(length.plus_minus, order.units, Toward::up);
+    return printed_with_both(order, length.value, as) + " ± " + figure_of_with_unit(Rounded::doubt, length.plus_minus, order.units);
 }
+
+// ", turned left to the stop": where the job says that it was measured.
+std::string at_text(const std::string& at) { return at.empty() ? "" : ", " + at; }
 
 std::string angles_text(const PerEach<End, Angle>& angles)
 {
@@ -82,12 +84,12 @@ void add_fit_rows(const WorkOrder& order, const FitReading& fit, Table& table)
 {
     const std::string whose = fit.tractor.empty() || order.fits.size() == 1 ? "" : fit.tractor + ": ";
     const std::string run = run_text(order, fit.between, fit.reference);
-    const auto telescoping = [&](const std::optional<Toleranced>& length, Toward toward) { return length ? printed_with_both(order, length->value, toward) : "not known"; };
-    if (fit.shortest) table.rows.push_back({whose + "shortest", plus_minus(order, *fit.shortest) + run, telescoping(fit.fit.shortest, shortest_rounds)});
+    const auto telescoping = [&](const std::optional<Toleranced>& length, Rounded as) { return length ? printed_with_both(order, length->value, as) : "not known"; };
+    if (fit.shortest) table.rows.push_back({whose + "shortest", plus_minus(order, *fit.shortest, Rounded::shortest) + run + at_text(fit.shortest_at), telescoping(fit.fit.shortest, Rounded::shortest)});
     for (const Range range : all_ranges)
         if (fit.longest[range])
-            table.rows.push_back({whose + "longest, " + to_word(range), plus_minus(order, *fit.longest[range]) + run + angles_text(fit.read_at[range]),
-                                  telescoping(fit.fit.longest[range], longest_rounds)});
+            table.rows.push_back({whose + "longest, " + to_word(range), plus_minus(order, *fit.longest[range], Rounded::longest) + run + at_text(fit.longest_at[range]) + angles_text(fit.read_at[range]),
+                                  telescoping(fit.fit.longest[range], Rounded::longest)});
 }
 
 void add_half_rows(const WorkOrder& order, Table& table)
@@ -101,13 +103,19 @@ void add_half_rows(const WorkOrder& order, Table& table)
     }
 }
 
+// More than tenths only where they do not show on which side of its limit the value lies.
+int decimals_of(const Check& check)
+{
+    return check.value && check.limit ? decimals_that_tell(rounded_as(check.id), Length::micrometres(*check.value), Length::micrometres(*check.limit)) : 1;
+}
+
 }  // namespace
 
-std::string check_figure(Units units, CheckUnit unit, const std::optional<std::int64_t>& thousandths)
+std::string check_figure(Units units, const Check& check, const std::optional<std::int64_t>& thousandths)
 {
     if (!thousandths) return "—";
-    switch (unit) {
-    case CheckUnit::mm: return figure_with_millimetres(Length::micrometres(*thousandths), units);
+    switch (check.unit) {
+    case CheckUnit::mm: return figure_of_with_millimetres(rounded_as(check.id), Length::micrometres(*thousandths), units, decimals_of(check));
     case CheckUnit::deg: return figure(Angle::millidegrees(*thousandths)) + "°";
     case CheckUnit::percent: return figure(Angle::millidegrees(*thousandths)) + " %";
     case CheckUnit::kilowatt: return figure(Angle::millidegrees(*thousandths)) + " kW";

@@ -77,9 +77,8 @@ std::string dimension_text(const WorkOrder& order, const TubeView& view)
     const std::string before = printed(order, *view.before);
     const std::string origin = view.measured ? "was " : "worked out: ";
     if (!view.kept) return what + before + (view.measured ? " as measured" : ", worked out");
-    if (!view.comes_off()) return what + before + ", stays";
-    // Down like what is kept, so that in inches too what was less what is cut is what is kept.
-    return what + printed(order, *view.kept, Toward::down) + "  (" + origin + figure(*view.before, order.units, Toward::down) + ")";
+    if (!view.comes_off()) return what + printed(order, *view.kept, Rounded::kept) + ", stays";
+    return what + printed(order, *view.kept, Rounded::kept) + "  (" + origin + figure_of(Rounded::measured, *view.before, order.units) + ")";
 }
 
 void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const WorkOrder& order, const TubeView& view)
@@ -134,6 +133,14 @@ void draw_half_heading(Canvas& canvas, const Frame& frame, const WorkOrder& orde
     canvas.text({frame.mirrored ? name.x - 4 : name.right() + 4, y}, carries, lettering::note, side);
 }
 
+// In place of the box of a guard that is not used again.
+void draw_no_guard(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& guard)
+{
+    const bool none = order.shaft.halves[guard.tube].guard_use == GuardUse::none;
+    canvas.text({room.x + 2, room.y + 4.9}, guard.name(), lettering::strong);
+    canvas.fitted({room.x + 2, room.y + 10.4}, room.width - 4, none ? "there is none: fit a new one" : "damaged: not used again, fit a new one", lettering::figure);
+}
+
 }  // namespace
 
 // Draws what comes off one tube in its box at `room`; in cut_sheet_boxes.cpp.
@@ -146,18 +153,19 @@ double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
     const TubeView tube = tube_view(order, end, false), guard = tube_view(order, end, true);
     const Places places = places_of(order, frame, tube, guard);
     draw_half_heading(canvas, frame, order, end);
-    draw_guard(canvas, frame, places);
+    if (guard.used) draw_guard(canvas, frame, places);
     draw_joint(canvas, frame, places.outer_cross, places.inner_cross);
     draw_tube(canvas, frame, places, tube.tube);
     canvas.line(frame.at(places.outer_cross - 13, 0), frame.at(frame.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
     const double bare = places.inner_cross + yoke + 5;
     draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare), guard_height / 2 + 0.8);
-    draw_length(canvas, frame, places, order, guard);
+    if (guard.used) draw_length(canvas, frame, places, order, guard);
     draw_length(canvas, frame, places, order, tube);
     draw_cross_names(canvas, frame, places, order, end);
     if (!order.cut) return room.y + boxes_at;
     const double gap = 3, width = (room.width - gap) / 2;
-    draw_cut_box(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard);
+    if (guard.used) draw_cut_box(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard);
+    else draw_no_guard(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard);
     draw_cut_box(canvas, {room.x + width + gap, room.y + boxes_at, width, 0}, order, tube);
     return room.y + boxes_at + cut_box_height(canvas, width, order);
 }

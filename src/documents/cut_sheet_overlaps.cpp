@@ -2,7 +2,6 @@
 #include <algorithm>
 
 #include "cut_sheet_parts.hpp"
-#include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -11,7 +10,7 @@ struct Position {
     std::string name;
     Length length;   // telescoping
     Length overlap;
-    Toward toward = Toward::nearest;  // how the length is printed
+    Rounded as = Rounded::measured;  // the length
 };
 
 std::optional<Range> greatest_known(const WorkOrder& order)
@@ -25,10 +24,10 @@ std::optional<Range> greatest_known(const WorkOrder& order)
 std::vector<Position> positions(const WorkOrder& order)
 {
     const CutFigures& cut = *order.cut;
-    std::vector<Position> all{{order.verdict == Verdict::cut ? "Closed, after the cut" : "Closed", cut.plan.closed, cut.overlap.closed}};
-    if (cut.overlap.shortest) all.push_back({"At the shortest", order.fit.shortest->value, *cut.overlap.shortest, shortest_rounds});
+    std::vector<Position> all{{order.verdict == Verdict::cut ? "Closed, after the cut" : "Closed", cut.plan.closed, cut.overlap.closed, closed_rounded(order)}};
+    if (cut.overlap.shortest) all.push_back({"At the shortest", order.fit.shortest->value, *cut.overlap.shortest, Rounded::shortest});
     if (const auto range = greatest_known(order))
-        all.push_back({std::string("At the longest, ") + to_word(*range), order.fit.longest[*range]->value, *cut.overlap.longest[*range], longest_rounds});
+        all.push_back({std::string("At the longest, ") + to_word(*range), order.fit.longest[*range]->value, *cut.overlap.longest[*range], Rounded::longest});
     return all;
 }
 
@@ -58,8 +57,8 @@ std::string other_overlaps(const WorkOrder& order)
     for (const Range range : all_ranges) {
         if (range == greatest_known(order) || !order.cut->overlap.longest[range]) continue;
         text += text.empty() ? "Overlap at the longest, " : "; ";
-        text += std::string(to_word(range)) + " " + printed(order, order.fit.longest[range]->value, longest_rounds) + ": " +
-                printed(order, *order.cut->overlap.longest[range], Toward::down);
+        text += std::string(to_word(range)) + " " + printed(order, order.fit.longest[range]->value, Rounded::longest) + ": " +
+                printed(order, *order.cut->overlap.longest[range], Rounded::overlap);
     }
     return text;
 }
@@ -68,7 +67,7 @@ std::string clearance_text(const WorkOrder& order)
 {
     for (const Check& check : order.checks)
         if (check.id == CheckId::closing_clearance && check.value)
-            return "Left to close at the shortest: " + printed_with_both(order, Length::micrometres(*check.value), Toward::down);
+            return "Left to close at the shortest: " + printed_with_both(order, Length::micrometres(*check.value), Rounded::clearance);
     return {};
 }
 
@@ -82,8 +81,8 @@ double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
     canvas.begin(Part::figure);
     double y = canvas.paragraph(Point{room.x, room.y}, room.width, std::string("Overlap of the tubes, to scale") + (order.reading.has_wide_angle ? " (between INNER crosses)" : ""), lettering::strong);
     for (const Position& position : all) {
-        const Rect label = canvas.text({room.x, y + 4}, position.name + " " + printed(order, position.length, position.toward), lettering::note);
-        canvas.fitted({room.right(), y + 4}, room.right() - label.right() - 2, "overlap " + printed(order, position.overlap, Toward::down), lettering::figure, Align::right);
+        const Rect label = canvas.text({room.x, y + 4}, position.name + " " + printed(order, position.length, position.as), lettering::note);
+        canvas.fitted({room.right(), y + 4}, room.right() - label.right() - 2, "overlap " + printed(order, position.overlap, Rounded::overlap), lettering::figure, Align::right);
         draw_position(canvas, {room.x, y, room.width, 0}, order, position, (room.width - 2.8) / greatest.mm());
         y += 11;
     }

@@ -20,6 +20,7 @@ struct TubeView {
     bool guard = false;
     std::optional<Length> before;  // as measured, or worked out from the closed length
     bool measured = false;
+    bool used = true;              // a guard that is damaged or missing is not
     std::optional<Length> cut;     // nothing when refused
     std::optional<Length> kept;    // nothing when refused or not known
 
@@ -27,21 +28,23 @@ struct TubeView {
     std::string name() const;  // "TRACTOR HALF · GUARD"
 };
 TubeView tube_view(const WorkOrder& order, End end, bool guard);
-std::vector<TubeView> tube_views(const WorkOrder& order);  // by number
+std::vector<TubeView> tube_views(const WorkOrder& order);  // by number, those that are used
 
-std::string verdict_words(Verdict verdict);   // "CUT", "FITS AS IT IS", "DO NOT CUT"
 std::string half_name(End end);               // "TRACTOR HALF"
 std::string cross_name(Reference reference);  // "outer cross"
 
 // "94 mm", "3-11/16 in".
-std::string printed(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
+std::string printed(const WorkOrder& order, Length length, Rounded as = Rounded::measured);
 // In inches the millimetres that stand beside: "93.7 mm"; empty on paper in millimetres.
-std::string beside(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
+std::string beside(const WorkOrder& order, Length length, Rounded as = Rounded::measured);
 // Both: "3-11/16 in (93.7 mm)".
-std::string printed_with_both(const WorkOrder& order, Length length, Toward toward = Toward::nearest);
+std::string printed_with_both(const WorkOrder& order, Length length, Rounded as = Rounded::measured);
 
 // "closing clearance".
 std::string spoken(CheckId id);
+
+// What the closed length is on the paper: the new one, or of a shaft that stays as it is the measured one.
+inline Rounded closed_rounded(const WorkOrder& order) { return order.verdict == Verdict::cut ? Rounded::closed_after : Rounded::measured; }
 
 // What the title block of a sheet says.
 struct Heading {
@@ -53,9 +56,14 @@ struct Heading {
     std::pair<std::string, std::string> last;  // {"Approved", ""}; `loud` stands in its place
     std::string loud;     // what is to be done, in large letters: "BUILD 3 ALIKE"; may be empty
     std::string alarm;    // said on every sheet: "DO NOT CUT"; may be empty
+    std::size_t most_lines = 3;  // of the owner, the subject and each field; the rest stands in full behind
 };
 // `type` as in Heading.
 Heading heading_of(const WorkOrder& order, const std::string& type);
+// Customer, machine, tractors, with what the job says of each.
+std::vector<std::pair<std::string, std::string>> heading_fields(const WorkOrder& order);
+// "30 kW".
+std::string power_text(std::int64_t watts);
 
 // A paragraph of the running text.
 enum class Lead { heading, tick, bullet, none };
@@ -87,6 +95,16 @@ void add_list(Blocks& blocks, const std::string& heading, const std::vector<std:
 // Every caution in one paragraph, for the first sheet whatever else is on it.
 Block caution_block(const std::vector<std::string>& cautions, Spacing spacing = Spacing::usual);
 
+// How what is confirmed first stands on the first sheet: each in its own words, or, where many leave no room for them, as names in cells
+// with the words behind.
+enum class ConfirmForm { rows, cells };
+// Both 0 high where nothing is confirmed.
+double confirmations_height(const Canvas& canvas, double width, const WorkOrder& order, ConfirmForm form);
+double draw_confirmations(Canvas& canvas, Rect room, const WorkOrder& order, ConfirmForm form);
+// "implement half, cross to tube's end".
+std::string confirmed_name(const WorkOrder& order, Confirmed what);
+Blocks confirmation_blocks(const WorkOrder& order);  // the words of the cells
+
 Blocks step_blocks(const WorkOrder& order);
 Blocks warning_blocks(const WorkOrder& order);  // checks that warn
 Blocks remark_blocks(const WorkOrder& order);   // checks that were not made, and notes
@@ -101,7 +119,9 @@ void draw_entry(Canvas& canvas, Rect box, const std::string& name, const std::st
 // Each draws within the width of `room` from its top down and returns the y below itself.
 double draw_title_block(Canvas& canvas, Rect room, const Heading& heading);
 double draw_short_title(Canvas& canvas, Rect room, const Heading& heading);
-double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order);
+// Whether each of the first sheet's positions is said with the place where the job says that it was measured.
+enum class PositionWords { with_place, alone };
+double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, PositionWords positions = PositionWords::with_place);
 double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end);
 double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order);
 double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order);
@@ -116,6 +136,7 @@ public:
     Sheets(const Fonts& fonts, Heading heading, Paper paper);
 
     Canvas& canvas() { return sheets_.back(); }
+    const Heading& heading() const { return heading_; }
     Rect room() const;   // inside the margins
     double y() const { return y_; }
     void move_to(double y) { y_ = y; }
@@ -139,8 +160,8 @@ private:
     std::vector<Canvas> sheets_;
 };
 
-// "44 mm", "12.5°", "—" where there is none.
-std::string check_figure(Units units, CheckUnit unit, const std::optional<std::int64_t>& thousandths);
+// A check's value, worst case or limit, rounded as that check's lengths are: "44 mm", "12.5°", "—" where there is none.
+std::string check_figure(Units units, const Check& check, const std::optional<std::int64_t>& thousandths);
 
 // Rows of text under column titles, over as many sheets as it takes. `widths`: of the columns, mm.
 struct Table {
@@ -152,6 +173,7 @@ struct Table {
 void draw_table(Sheets& sheets, const Table& table);
 
 void draw_checks(Sheets& sheets, const WorkOrder& order);
+void draw_stated(Sheets& sheets, const WorkOrder& order);
 void draw_readings(Sheets& sheets, const WorkOrder& order);
 void draw_limits(Sheets& sheets, const WorkOrder& order);
 

@@ -14,14 +14,15 @@ std::string entry_name(const TubeView& view)
 double draw_measured(Canvas& canvas, Rect room, const WorkOrder& order)
 {
     canvas.paragraph({room.x, room.y + 0.8}, room.width, std::string("Measured after the cut, from the ") + (order.reading.has_wide_angle ? "INNER cross" : "cross") + " to the free end (in brackets: as it should be)", lettering::strong);
-    const double width = room.width / 5;
+    const std::vector<TubeView> views = tube_views(order);
+    const double width = room.width / static_cast<double>(views.size() + 1);
     Rect box{room.x, room.y + heading_height, width, measured_height};
-    for (const TubeView& view : tube_views(order)) {
-        draw_entry(canvas, box, entry_name(view), view.kept ? printed(order, *view.kept, Toward::down) : "");
+    for (const TubeView& view : views) {
+        draw_entry(canvas, box, entry_name(view), view.kept ? printed(order, *view.kept, Rounded::kept) : "");
         box.x += width;
     }
     const std::string closed = order.reading.has_wide_angle ? "closed, " + cross_name(order.reading.reference) + "es" : "closed length";
-    draw_entry(canvas, box, closed, printed(order, order.cut->closed_at[order.reading.reference]));
+    draw_entry(canvas, box, closed, printed(order, order.cut->closed_at[order.reading.reference], Rounded::closed_after));
     return box.bottom();
 }
 

@@ -3,12 +3,12 @@
 
 #include "shaftcut/documents/qr.hpp"
 #include "cut_sheet_parts.hpp"
+#include "verdict_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
 
 constexpr double right_part = 66, inset = 1.8, row = 5.4;
-constexpr std::size_t most_lines = 3;
 constexpr double short_title_height = 8, sheet_number_width = 32;
 
 // A field's text with a word about every sign that cannot be drawn.
@@ -21,7 +21,7 @@ std::string field(const Canvas& canvas, const std::string& name, const std::stri
 }
 
 // At most `most_lines` of a field; the y below.
-double draw_field(Canvas& canvas, Point top_left, double width, const std::string& text, Lettering lettering)
+double draw_field(Canvas& canvas, Point top_left, double width, const std::string& text, Lettering lettering, std::size_t most_lines)
 {
     std::vector<std::string> lines = canvas.lines_of(text, width, lettering);
     if (lines.size() > most_lines) {
@@ -37,9 +37,9 @@ double draw_whom_for(Canvas& canvas, Rect cell, const Heading& heading)
 {
     const double x = cell.x + inset, width = cell.width - 2 * inset;
     double y = cell.y + 1;
-    if (!heading.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, "", heading.owner), lettering::name);
-    y = draw_field(canvas, {x, y}, width, heading.subject, lettering::strong);
-    for (const auto& [name, text] : heading.fields) y = draw_field(canvas, {x, y}, width, field(canvas, name, text), lettering::note);
+    if (!heading.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, "", heading.owner), lettering::name, heading.most_lines);
+    y = draw_field(canvas, {x, y}, width, heading.subject, lettering::strong, heading.most_lines);
+    for (const auto& [name, text] : heading.fields) y = draw_field(canvas, {x, y}, width, field(canvas, name, text), lettering::note, heading.most_lines);
     return y + 1;
 }
 
@@ -89,9 +89,9 @@ std::string with_capital(std::string words)
     return words;
 }
 
-bool too_long(const Canvas& canvas, double width, const std::string& name, const std::string& text, Lettering lettering)
+bool too_long(const Canvas& canvas, double width, const std::string& text, Lettering lettering, std::size_t most_lines)
 {
-    return canvas.lines_of(name + text, width - 2 * inset, lettering).size() > most_lines;
+    return canvas.lines_of(text, width - 2 * inset, lettering).size() > most_lines;
 }
 
 double code_side(const Code& code)
@@ -108,9 +108,9 @@ double whom_for_width(double width, const Heading& heading)
 
 Heading heading_of(const WorkOrder& order, const std::string& type)
 {
-    return {order.order, order.owner, type, "Drive shaft: fitting its length",
-            {{"Customer: ", order.customer}, {"Machine: ", order.machine}, {"Tractor: ", order.tractor}},
-            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order.verdict) : ""};
+    const std::string shaft = order.shaft.number.empty() ? "Drive shaft" : "Drive shaft " + order.shaft.number;
+    return {order.order, order.owner, type, shaft + ": fitting its length", heading_fields(order),
+            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order) : ""};
 }
 
 double draw_title_block(Canvas& canvas, Rect room, const Heading& heading)
@@ -160,11 +160,13 @@ void draw_sheet_number(Canvas& canvas, Rect room, const Heading& heading, std::s
 Blocks long_field_blocks(const Canvas& canvas, const Heading& heading)
 {
     Blocks blocks;
+    const std::string owner = "Owner: ", subject = "Subject: ";
     const double width = whom_for_width(canvas.page().width - 20, heading);
     const auto add = [&](const std::string& name, const std::string& text, Lettering lettering) {
-        if (too_long(canvas, width, name, text, lettering)) blocks.push_back({Lead::bullet, (name.empty() ? "Owner: " : name) + text});
+        if (too_long(canvas, width, (name == owner || name == subject ? "" : name) + text, lettering, heading.most_lines)) blocks.push_back({Lead::bullet, name + text});
     };
-    add("", heading.owner, lettering::name);
+    add(owner, heading.owner, lettering::name);
+    add(subject, heading.subject, lettering::strong);
     for (const auto& [name, text] : heading.fields) add(name, text, lettering::note);
     if (!blocks.empty()) blocks.insert(blocks.begin(), {Lead::heading, "Too long for the title block, in full", false});
     return blocks;

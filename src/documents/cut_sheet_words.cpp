@@ -10,16 +10,6 @@ std::string half_name(End end)
     return end == End::tractor ? "TRACTOR HALF" : "IMPLEMENT HALF";
 }
 
-std::string verdict_words(Verdict verdict)
-{
-    switch (verdict) {
-    case Verdict::cut: return "CUT";
-    case Verdict::fits: return "FITS AS IT IS";
-    case Verdict::refused: break;
-    }
-    return "DO NOT CUT";
-}
-
 std::string cross_name(Reference reference)
 {
     return reference == Reference::outer_cross ? "outer cross" : "inner cross";
@@ -37,13 +27,15 @@ TubeView tube_view(const WorkOrder& order, End end, bool guard)
     view.end = end;
     view.tube = tube_on(order.shaft, end);
     view.guard = guard;
+    view.used = !guard || guard_is_used(order.shaft, view.tube);
+    if (!view.used) return view;
     const Half& half = order.reading.shaft.halves[view.tube];
     const std::optional<Toleranced>& before = guard ? half.guard : half.length;
     if (before) view.before = before->value;
     view.measured = before && (guard || half.measured);
     if (order.cut) {
         const CutPlan& plan = order.cut->plan;
-        view.cut = guard ? plan.guard_cut[view.tube] : plan.cut[view.tube];
+        view.cut = guard ? plan.guard_cut[view.tube] : std::optional(plan.cut[view.tube]);
         view.kept = guard ? plan.guard_half[view.tube] : plan.half[view.tube];
     }
     return view;
@@ -53,23 +45,24 @@ std::vector<TubeView> tube_views(const WorkOrder& order)
 {
     std::vector<TubeView> views;
     for (const End end : both_ends)
-        for (const bool guard : {true, false}) views.push_back(tube_view(order, end, guard));
+        for (const bool guard : {true, false})
+            if (const TubeView view = tube_view(order, end, guard); view.used) views.push_back(view);
     return views;
 }
 
-std::string printed(const WorkOrder& order, Length length, Toward toward)
+std::string printed(const WorkOrder& order, Length length, Rounded as)
 {
-    return figure_with_unit(length, order.units, toward);
+    return figure_of_with_unit(as, length, order.units);
 }
 
-std::string beside(const WorkOrder& order, Length length, Toward toward)
+std::string beside(const WorkOrder& order, Length length, Rounded as)
 {
-    return order.units == Units::in ? figure_with_unit(length, Units::mm, toward) : std::string();
+    return order.units == Units::in ? figure_of_with_unit(as, length, Units::mm) : std::string();
 }
 
-std::string printed_with_both(const WorkOrder& order, Length length, Toward toward)
+std::string printed_with_both(const WorkOrder& order, Length length, Rounded as)
 {
-    return figure_with_millimetres(length, order.units, toward);
+    return figure_of_with_millimetres(as, length, order.units);
 }
 
 std::string spoken(CheckId id)

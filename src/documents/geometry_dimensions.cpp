@@ -41,7 +41,7 @@ Cell plus_minus_cell(const WorkOrder& order, const StatedDimension& length)
 {
     const auto& stated = std::get<Dimension>(length.stated).plus_minus;
     const Length plus_minus = stated.value_or(order.measuring_plus_minus);
-    return {"plus-minus", stated ? "stated" : "the workshop's", printed(order, plus_minus, Toward::up), beside(order, plus_minus, Toward::up)};
+    return {"plus-minus", stated ? "stated" : "the workshop's", printed(order, plus_minus, Rounded::doubt), beside(order, plus_minus, Rounded::doubt)};
 }
 
 std::vector<std::vector<Cell>> rows_of(const std::vector<Cell>& cells)

@@ -18,9 +18,9 @@ struct ExtremeRow {
 
 double words_width(const Sheets& sheets) { return sheets.room().width - name_width - figure_width; }
 
-ExtremeRow row_of(const WorkOrder& order, const std::string& name, const ExtremeLength& extreme, Toward toward)
+ExtremeRow row_of(const WorkOrder& order, const std::string& name, const ExtremeLength& extreme, Rounded as)
 {
-    return {name, printed(order, extreme.length, toward), beside(order, extreme.length, toward), in_words(extreme.at, order.units) + "; " + doubt_in_words(extreme, order.units)};
+    return {name, printed(order, extreme.length, as), beside(order, extreme.length, as), in_words(extreme.at, order.units) + "; " + doubt_in_words(extreme, order.units)};
 }
 
 ExtremeRow row_of(const WorkOrder& order, const std::string& name, const ExtremeAngle& extreme)
@@ -30,9 +30,9 @@ ExtremeRow row_of(const WorkOrder& order, const std::string& name, const Extreme
 
 std::vector<ExtremeRow> rows_of(const WorkOrder& order, const OperatingLengths& lengths)
 {
-    std::vector<ExtremeRow> rows{row_of(order, "shortest", lengths.shortest, shortest_rounds)};
+    std::vector<ExtremeRow> rows{row_of(order, "shortest", lengths.shortest, Rounded::shortest)};
     for (const Range range : all_ranges)
-        if (lengths.ranges[range]) rows.push_back(row_of(order, std::string("longest, ") + to_word(range), lengths.ranges[range]->longest, longest_rounds));
+        if (lengths.ranges[range]) rows.push_back(row_of(order, std::string("longest, ") + to_word(range), lengths.ranges[range]->longest, Rounded::longest));
     for (const Range range : all_ranges) {
         if (!lengths.ranges[range]) continue;
         rows.push_back(row_of(order, std::string("tractor joint, ") + to_word(range), lengths.ranges[range]->tractor));

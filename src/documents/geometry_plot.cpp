@@ -195,7 +195,7 @@ private:
         std::vector<std::pair<Point, std::string>> labels;
         for (const MachineScene& scene : view_.scenes) {
             const Point at{x(position_of(scene.at)), y(scene.length.mm())};
-            const std::string words = scene.name + " " + printed(order_, scene.length, scene.rounds);
+            const std::string words = scene.name + " " + printed(order_, scene.length, scene.printed_as);
             const auto same = std::find_if(labels.begin(), labels.end(), [&](const auto& label) { return std::hypot(label.first.x - at.x, label.first.y - at.y) < 0.5; });
             if (same != labels.end()) {
                 same->second += "; " + words;

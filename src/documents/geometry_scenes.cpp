@@ -169,7 +169,7 @@ private:
         const Point one = at(scene.inner[End::tractor]), two = at(scene.inner[End::implement]);
         for (const End end : both_ends)
             if (says_angles) drawing_.label(arcs[end], figure(scene.angles[end]) + "°", lettering::note);
-        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, printed(order, scene.length, scene.rounds), lettering::figure);
+        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, printed(order, scene.length, scene.printed_as), lettering::figure);
         if (scene.linkage) {
             const Point hitch = at(scene.linkage->lower_hitch), ground = at({0, 0, 0});
             drawing_.label({hitch.x, (hitch.y + ground.y) / 2}, printed(order, std::get<MountedPosture>(scene.at).height), lettering::note);

@@ -33,8 +33,8 @@ Json cuts(const WorkOrder& order)
     const CutPlan& plan = order.cut->plan;
     return {{"inner_tube", plan.cut[Tube::inner].mm()},
             {"outer_tube", plan.cut[Tube::outer].mm()},
-            {"inner_guard", plan.guard_cut[Tube::inner].mm()},
-            {"outer_guard", plan.guard_cut[Tube::outer].mm()}};
+            {"inner_guard", number(plan.guard_cut[Tube::inner])},
+            {"outer_guard", number(plan.guard_cut[Tube::outer])}};
 }
 
 Json kept(const WorkOrder& order)
@@ -45,6 +45,14 @@ Json kept(const WorkOrder& order)
             {"outer_half", plan.half[Tube::outer].mm()},
             {"inner_guard_half", number(plan.guard_half[Tube::inner])},
             {"outer_guard_half", number(plan.guard_half[Tube::outer])}};
+}
+
+Json json_of(const std::vector<Confirmation>& confirmations)
+{
+    Json list = Json::array();
+    for (const Confirmation& one : confirmations)
+        list.push_back({{"what", to_word(one.what)}, {"expected_mm", number(one.expected)}, {"plus_minus_mm", number(one.plus_minus)}, {"says", one.says}});
+    return list;
 }
 
 Json overlaps(const WorkOrder& order)
@@ -245,7 +253,14 @@ std::string json_of(const WorkOrder& order, JsonLayout layout)
                        {"joint_angle_deg", angles(order)},
                        {"checks", json_of(order.checks)},
                        {"ways_out", order.ways_out},
-                       {"notes", order.notes}};
+                       {"notes", order.notes},
+                       {"confirm", json_of(order.confirm)},
+                       {"language", "en"},
+                       // What only a register gives.
+                       {"issue", nullptr},
+                       {"copy", nullptr},
+                       {"issued", nullptr},
+                       {"fingerprint", nullptr}};
     return dumped(json, layout);
 }
 

@@ -103,9 +103,12 @@ double draw_words(Canvas& canvas, Rect room, const Label& label, Units units, co
     return label.piece ? draw_piece(canvas, room, label, units, notes) : draw_shaft(canvas, room, label, units, notes);
 }
 
-void draw_label(Canvas& canvas, Rect cell, const Label& label, Units units)
+Code code_of(const Label& label) { return qr_code(label.order->order + " " + (label.piece ? label.piece->part : "shaft")); }
+
+bool has_code_of(const Label& a, const Label& b) { return a.order == b.order && a.piece == b.piece; }
+
+void draw_label(Canvas& canvas, Rect cell, const Label& label, const Code& code, Units units)
 {
-    const Code code = qr_code(label.order->order + " " + (label.piece ? label.piece->part : "shaft"));
     const double code_x = cell.right() - edge - code.box.width;
     canvas.begin(Part::figure);
     canvas.code(code, {code_x, cell.y + (cell.height - code.box.height) / 2});
@@ -147,10 +150,12 @@ LabelSheets label_sheets(const Batch& batch, Paper paper, const FontFiles& files
     const auto draw = [=, units = batch.units](std::size_t number) {
         Canvas canvas(*fonts, sheet.width, sheet.height);
         draw_marks(canvas, label);
+        Code code;
         for (std::size_t i = number * on_a_sheet; i < std::min((number + 1) * on_a_sheet, labels->size()); ++i) {
             const std::size_t place = i % on_a_sheet, row = place / columns, column = place % columns;
+            if (place == 0 || !has_code_of((*labels)[i], (*labels)[i - 1])) code = code_of((*labels)[i]);
             draw_label(canvas, {static_cast<double>(column) * label.width, static_cast<double>(row) * label.height, label.width, label.height},
-                       (*labels)[i], units);
+                       (*labels)[i], code, units);
         }
         return canvas.page();
     };

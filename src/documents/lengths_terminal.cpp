@@ -8,11 +8,11 @@
 namespace shaftcut {
 namespace {
 
-std::string length_line(const WorkOrder& order, const std::string& name, const std::optional<ExtremeLength>& extreme, Toward toward)
+std::string length_line(const WorkOrder& order, const std::string& name, const std::optional<ExtremeLength>& extreme, Rounded as)
 {
     if (!extreme) return {};
-    return wrapped(fmt::format("  {:<17}", name), figure_with_millimetres(extreme->length, order.units, toward) + " ± " +
-                                                      figure_with_unit(extreme->plus_minus, order.units, Toward::up) + ", " + in_words(extreme->at, order.units));
+    return wrapped(fmt::format("  {:<17}", name), figure_of_with_millimetres(as, extreme->length, order.units) + " ± " +
+                                                      figure_of_with_unit(Rounded::doubt, extreme->plus_minus, order.units) + ", " + in_words(extreme->at, order.units));
 }
 
 std::string angle_line(const WorkOrder& order, End end, Range range)
@@ -28,8 +28,8 @@ std::string lengths_text(const WorkOrder& order, Colour colour)
 {
     const std::string machine = order.machine.empty() ? "" : ", for " + order.machine;
     std::string text = order.order + ": " + painted("OPERATING LENGTHS", "1", colour) + " between the inner crosses\n" + wrapped(" ", order.shaft_title + machine);
-    text += length_line(order, "shortest", order.extremes.shortest, shortest_rounds);
-    for (const Range range : all_ranges) text += length_line(order, std::string("longest ") + to_word(range), order.extremes.longest[range], longest_rounds);
+    text += length_line(order, "shortest", order.extremes.shortest, Rounded::shortest);
+    for (const Range range : all_ranges) text += length_line(order, std::string("longest ") + to_word(range), order.extremes.longest[range], Rounded::longest);
     for (const End end : both_ends)
         for (const Range range : all_ranges) text += angle_line(order, end, range);
     for (const std::string& note : order.machine_notes) text += wrapped("  note             ", note);

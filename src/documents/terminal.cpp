@@ -2,31 +2,42 @@
 
 #include <fmt/format.h>
 
-#include "terminal_lines.hpp"
+#include "shaftcut/trade/instructions.hpp"
 #include "shaftcut/words/text.hpp"
+#include "terminal_lines.hpp"
+#include "verdict_words.hpp"
 
 namespace shaftcut {
 namespace {
 
 std::string verdict_text(const WorkOrder& order, Colour colour)
 {
-    switch (order.verdict) {
-    case Verdict::cut: return painted("CUT", "1", colour);
-    case Verdict::fits: return painted("FITS AS IT IS", "1;32", colour);
-    case Verdict::refused: break;
-    }
-    return painted("DO NOT CUT", "1;31", colour);
+    const char* code = order.verdict == Verdict::refused ? "1;31" : order.verdict == Verdict::cut || !order.confirm.empty() ? "1" : "1;32";
+    return painted(verdict_words(order), code, colour);
 }
 
-std::string measured(const WorkOrder& order, Length length, Toward toward) { return figure_with_millimetres(length, order.units, toward); }
+std::string measured(const WorkOrder& order, Length length, Rounded as) { return figure_of_with_millimetres(as, length, order.units); }
+
+// "  tractor half   guard".
+std::string tube_head(const WorkOrder& order, Tube tube, const char* part)
+{
+    return fmt::format("  {:<14} {:<5}", std::string(to_word(order.reading.shaft.halves[tube].end)) + " half", part);
+}
 
 std::string tube_line(const WorkOrder& order, Tube tube, const char* part, Length cut, std::optional<Length> kept)
 {
-    const std::string half = to_word(order.reading.shaft.halves[tube].end);
-    const std::string head = fmt::format("  {:<14} {:<5}", half + " half", part);
-    const std::string keep = kept ? "keep " + measured(order, *kept, Toward::down) : "not measured: confirm";
+    const std::string head = tube_head(order, tube, part);
+    const std::string keep = kept ? "keep " + measured(order, *kept, Rounded::kept) : "not measured: confirm";
     if (cut == Length()) return wrapped(head, "leave as it is, " + keep);
-    return wrapped(head, "cut " + measured(order, cut, Toward::up) + " ±" + figure_with_unit(order.saw.plus_minus, Units::mm) + ", " + keep);
+    return wrapped(head, "cut " + measured(order, cut, Rounded::cut) + " ±" + figure_with_unit(order.saw.plus_minus, Units::mm) + ", " + keep);
+}
+
+std::string guard_line(const WorkOrder& order, Tube tube)
+{
+    const CutPlan& plan = order.cut->plan;
+    const auto cut = plan.guard_cut[tube];
+    if (cut) return tube_line(order, tube, "guard", *cut, plan.guard_half[tube]);
+    return wrapped(tube_head(order, tube, "guard"), order.shaft.halves[tube].guard_use == GuardUse::none ? "none: fit a new one" : "damaged, not used again: fit a new one");
 }
 
 std::string cut_lines(const WorkOrder& order)
@@ -35,13 +46,13 @@ std::string cut_lines(const WorkOrder& order)
     const CutPlan& plan = order.cut->plan;
     for (const End end : both_ends) {
         const Tube tube = tube_on(order.shaft, end);
-        lines += tube_line(order, tube, "tube", plan.cut[tube], plan.half[tube]);
-        lines += tube_line(order, tube, "guard", plan.guard_cut[tube], plan.guard_half[tube]);
+        lines += tube_line(order, tube, "tube", plan.cut[tube], plan.half[tube]) + guard_line(order, tube);
     }
+    const bool cut = order.verdict == Verdict::cut;
     const std::string reference = !order.reading.has_wide_angle ? "between crosses"
                                   : order.reading.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
-    const char* when = order.verdict == Verdict::cut ? "after the cut " : "";
-    return lines + "  closed length " + when + measured(order, order.cut->closed_at[order.reading.reference], Toward::nearest) + " " + reference + "\n";
+    return lines + "  closed length " + (cut ? "after the cut " : "") +
+           measured(order, order.cut->closed_at[order.reading.reference], cut ? Rounded::closed_after : Rounded::measured) + " " + reference + "\n";
 }
 
 }  // namespace
@@ -50,6 +61,8 @@ std::string terminal_text(const WorkOrder& order, Colour colour)
 {
     const std::string machine = order.machine.empty() ? "" : ", for " + order.machine;
     std::string text = order.order + ": " + verdict_text(order, colour) + "\n" + wrapped(" ", order.shaft_title + machine);
+    for (const std::string& warning : guard_warnings_for(order)) text += wrapped("  WARNING    ", warning);
+    for (const Confirmation& one : order.confirm) text += wrapped("  confirm    ", one.says);
     if (order.cut) text += cut_lines(order);
     for (const Check& check : order.checks)
         if (check.result != CheckResult::pass) text += check_line(check, colour);

@@ -80,7 +80,7 @@ TubeLine tube_line(const WorkOrder& order, Tube tube, bool guard)
     line.keep_if = for_tube(guard ? "has_THIS_guard" : "TRUE", tube);
     if (!order.cut) return line;
     const CutPlan& plan = order.cut->plan;
-    line.cut_now = guard ? plan.guard_cut[tube] : plan.cut[tube];
+    line.cut_now = guard ? plan.guard_cut[tube].value_or(Length()) : plan.cut[tube];
     line.keep_now = guard ? plan.guard_half[tube] : std::optional(plan.half[tube]);
     return line;
 }

@@ -34,7 +34,7 @@ void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tub
     if (inches) figure.numbers = fraction_format;
     if (order.cut) {
         const CutPlan& plan = order.cut->plan;
-        const Length off = guard ? plan.guard_cut[tube] : plan.cut[tube];
+        const Length off = guard ? plan.guard_cut[tube].value_or(Length()) : plan.cut[tube];
         const auto kept = guard ? plan.guard_half[tube] : std::optional(plan.half[tube]);
         cut_now = inches ? sixteenths(off, Toward::nearest) : off.mm();
         if (kept) keep_now = inches ? sixteenths(*kept, Toward::down) : kept->mm();

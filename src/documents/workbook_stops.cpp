@@ -35,7 +35,6 @@ std::string agreement_words(const std::optional<Stops>& stops)
     switch (stops->agreement) {
     case ClosedAgreement::agrees: return "agrees";
     case ClosedAgreement::longer: return "longer";
-    case ClosedAgreement::guards_stop: return "guards stop it";
     case ClosedAgreement::shorter: break;
     }
     return "shorter";
@@ -115,7 +114,7 @@ std::vector<ConstantLine> shaft_constants(const WorkOrder& order)
     std::vector<ConstantLine> lines;
     for (const Tube tube : both_tubes) {
         const Half& half = order.reading.shaft.halves[tube];
-        lines.push_back(constant(order, tube, "THIS_shoulder", "shoulder", half.shoulder, shoulder_origin(order, tube)));
+        lines.push_back(constant(order, tube, "THIS_shoulder", "shoulder", half.shoulder ? std::optional(half.shoulder->value) : std::nullopt, shoulder_origin(order, tube)));
         lines.push_back(constant(order, tube, "THIS_guard_shoulder", "guard shoulder", half.guard_shoulder, "the series"));
         lines.push_back(constant(order, tube, "THIS_seat", "seat", half.seat, "the series"));
         lines.push_back(constant(order, tube, "THIS_least_tube", "least tube", half.least_tube, "the series"));

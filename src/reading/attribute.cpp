@@ -1,17 +1,11 @@
 #include <algorithm>
 
+#include "outside_bounds.hpp"
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
 namespace {
-
-constexpr std::size_t most_name = 60;
-
-bool is_control(char32_t point)
-{
-    return point < 0x20 || (point >= 0x7F && point <= 0x9F);
-}
 
 // A file without rightly stated units has that fault; a length is then wrong only if it would be so in both.
 Parsed<Length> parse_in_file(std::string_view text, std::optional<Units> units, Sign sign)
@@ -68,6 +62,17 @@ std::optional<Length> Attribute::positive_length() const
     return std::nullopt;
 }
 
+std::optional<Length> Attribute::length_within(const Bounds& bounds, const char* what) const
+{
+    const auto read = length();
+    const auto wrong = read ? outside_bounds(*read, bounds, what) : std::nullopt;
+    if (!wrong) return read;
+    fault(name_ + (" " + quoted(given_->value)) + " " + wrong->wrong, wrong->right);
+    return std::nullopt;
+}
+
+std::optional<Length> Attribute::plus_minus() const { return length_within(plus_minus_bounds, "a length may be off by"); }
+
 std::optional<Angle> Attribute::angle(Sign sign) const
 {
     return given() ? taken(parse_angle(given_->value, sign)) : std::nullopt;
@@ -81,6 +86,14 @@ std::optional<Fraction> Attribute::fraction() const
 std::optional<std::int64_t> Attribute::thousandths(std::int64_t most) const
 {
     return given() ? taken(parse_thousandths(given_->value, most)) : std::nullopt;
+}
+
+std::optional<std::int64_t> Attribute::power() const
+{
+    const auto watts = thousandths(most_power);
+    if (!watts || *watts > 0) return watts;
+    fault(name_ + (" " + quoted(given_->value)) + " is nothing", "write kilowatts above 0, or leave it out");
+    return std::nullopt;
 }
 
 std::optional<std::int64_t> Attribute::millionths(std::int64_t most) const
@@ -106,32 +119,23 @@ std::vector<int> Attribute::wholes(int least, int most) const
     return found;
 }
 
-std::optional<std::string> Attribute::short_text(std::size_t most_characters) const
-{
-    const std::u32string points = code_points(given_->value);
-    if (points.size() > most_characters) {
-        fault(name_ + std::string(" has ") + std::to_string(points.size()) + " characters", "at most " + std::to_string(most_characters) + " fit");
-        return std::nullopt;
-    }
-    if (std::any_of(points.begin(), points.end(), is_control)) {
-        fault(name_ + (" " + quoted(given_->value)) + " holds a control character", "write it on one line, without tabs");
-        return std::nullopt;
-    }
-    return given_->value;
-}
-
-std::optional<std::string> Attribute::text() const
-{
-    return given() ? short_text(most_text_characters) : std::nullopt;
-}
-
-std::optional<std::string> Attribute::name() const
+std::optional<std::string> Attribute::text(std::size_t most_characters) const
 {
     if (!given()) return std::nullopt;
-    if (!pieces_of(given_->value).empty()) return short_text(most_name);
+    const std::size_t characters = code_points(given_->value).size();
+    if (characters <= most_characters) return given_->value;
+    fault(name_ + std::string(" has ") + std::to_string(characters) + " characters", "at most " + std::to_string(most_characters) + " fit");
+    return std::nullopt;
+}
+
+std::optional<std::string> Attribute::stated_text(std::size_t most_characters) const
+{
+    if (!given() || !pieces_of(given_->value).empty()) return text(most_characters);
     fault(name_ + std::string(" is empty"), "write a name");
     return std::nullopt;
 }
+
+std::optional<std::string> Attribute::name() const { return stated_text(most_name_characters); }
 
 std::optional<std::string> Attribute::one_of(const KnownNames& known) const
 {

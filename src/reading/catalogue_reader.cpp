@@ -58,7 +58,7 @@ Cross read_cross(Element& element)
 WideAngleJoint read_wide_angle(Element& element)
 {
     WideAngleJoint joint;
-    joint.spacing = element.required("spacing").positive_length().value_or(Length());
+    joint.spacing = element.required("spacing").length_within(spacing_bounds, "the crosses of a wide-angle joint are apart by").value_or(Length());
     element.each("cross", [&](Element& cross) { joint.crosses.push_back(read_cross(cross)); });
     return joint;
 }
@@ -76,10 +76,22 @@ std::optional<Length> read_pin_hole(const Attribute& attribute, std::optional<Le
     return hole;
 }
 
-SeriesHalf read_half(Element& element)
+// What the stop may lie short of the tube's own end in the yoke: an inner tube may run past the outer tube's end into its yoke, by
+// so much (the project's own choice).
+Length least_shoulder(Tube tube, Length seat) { return tube == Tube::inner ? seat : seat - Length::millimetres(30); }
+
+void check_shoulder(const Attribute& shoulder, const SeriesHalf& half, std::optional<Tube> tube, Units units)
+{
+    if (!half.shoulder || !half.seat || !tube || !clearly_below(*half.shoulder, least_shoulder(*tube, *half.seat))) return;
+    shoulder.fault("shoulder " + quoted(shoulder.value()) + " lies short of the tube's own end in its yoke, seat " + figure_with_unit(*half.seat, units),
+                   std::string("the face that stops the other tube is ") + (*tube == Tube::inner ? "at least as far from the cross as the seat" : "at most 30 mm nearer to the cross than the seat"));
+}
+
+SeriesHalf read_half(Element& element, std::optional<Tube> tube)
 {
     SeriesHalf half;
-    half.shoulder = element.optional("shoulder").length();
+    const Attribute shoulder = element.optional("shoulder");
+    half.shoulder = shoulder.length_within(shoulder_bounds, "a shoulder is");
     half.seat = element.optional("seat").length();
     half.least_tube = element.optional("least-tube").length();
     half.width = element.optional("width").positive_length();
@@ -90,6 +102,7 @@ SeriesHalf read_half(Element& element)
     half.pin_hole = read_pin_hole(element.optional("pin-hole"), half.seat);
     half.mass_per_metre = element.optional("mass-per-metre").thousandths(most_mass_per_metre);
     half.shortening_forbidden = read_shortening_forbidden(element);
+    check_shoulder(shoulder, half, tube, element.units());
     return half;
 }
 
@@ -99,7 +112,7 @@ PerEach<Tube, SeriesHalf> read_halves(Element& element)
     EachOnce<Tube> tubes;
     element.each("half", [&](Element& half) {
         const auto tube = tubes.take(half.required("tube"), "half with tube");
-        const SeriesHalf read = read_half(half);
+        const SeriesHalf read = read_half(half, tube);
         if (tube) halves[*tube] = read;
     });
     return halves;
@@ -143,6 +156,21 @@ std::vector<Yoke> read_yokes(Element& element, const KnownNames& connections)
     return yokes;
 }
 
+std::vector<Rating> read_ratings(Element& element)
+{
+    std::vector<Rating> ratings;
+    std::set<int> met;
+    element.each("rating", [&](Element& child) {
+        const Attribute speed_stated = child.required("speed");
+        const auto speed = speed_stated.whole(1, most_speed);
+        const auto power = child.required("power").power();
+        if (!speed) return;
+        if (!met.insert(*speed).second) speed_stated.fault("a second rating at speed " + std::to_string(*speed), "leave one of them out");
+        ratings.push_back({*speed, power.value_or(0)});
+    });
+    return ratings;
+}
+
 Series read_series(Element& element, Names& names, const KnownNames& connections)
 {
     Series series;
@@ -155,9 +183,10 @@ Series read_series(Element& element, Names& names, const KnownNames& connections
     element.at_most_one("wide-angle", [&](Element& joint) { series.wide_angle = read_wide_angle(joint); });
     series.halves = read_halves(element);
     series.yokes = read_yokes(element, connections);
+    series.ratings = read_ratings(element);
     series.parts = read_parts(element, connections);
     element.at_most_one("limits", [&](Element& limits) { series.limits = read_limits(limits); });
-    element.at_most_one("closed-lengths", [&](Element& lengths) { series.closed_lengths = lengths.lengths(); });
+    element.at_most_one("closed-lengths", [&](Element& lengths) { series.closed_lengths = lengths.lengths(telescoping_bounds, "a closed length is"); });
     return series;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "hidden_text.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -67,7 +68,7 @@ public:
     // Nothing where the line is at fault.
     std::optional<std::vector<CsvCell>> run()
     {
-        if (has_control(line_.text)) fault(0, "the line holds a control character", "write plain text, fields separated by commas");
+        find_hidden();
         while (sound_) {
             at_ = std::min(line_.text.find_first_not_of(' ', at_), line_.text.size());
             const bool is_quoted = at_ < line_.text.size() && line_.text[at_] == '"';
@@ -84,6 +85,22 @@ private:
         sound_ = false;
     }
 
+    // Each such character once, where it stands first.
+    void find_hidden()
+    {
+        if (!first_hidden(line_.text)) return;
+        std::u32string met = U"\u00AD";  // a soft hyphen is left out of its field
+        std::size_t at = 0;
+        for (const char32_t point : code_points(line_.text)) {
+            if (is_hidden(point) && met.find(point) == std::u32string::npos) {
+                const ParseFault wrong = hidden_fault(point);
+                fault(at, "the line " + wrong.wrong, point == '\t' ? "separate the fields by commas" : wrong.right);
+                met += point;
+            }
+            at += utf8(point).size();
+        }
+    }
+
     // Counted on from the place that was asked for last: a line may be long and have many fields.
     Spot spot(std::size_t at)
     {
@@ -97,10 +114,11 @@ private:
     bool plain_field()
     {
         const std::size_t end = std::min(line_.text.find(',', at_), line_.text.size());
-        const std::string_view text = trimmed(line_.text.substr(at_, end - at_));
+        const std::string plain = with_plain_blanks(line_.text.substr(at_, end - at_));
+        const std::string_view text = trimmed(plain);
         cells_.push_back({std::string(text), spot(at_)});
         if (text.find('"') != std::string_view::npos)
-            fault(at_ + text.find('"'), "a quote inside a field", "put the whole field in quotes and write \"\" for a quote in it");
+            fault(line_.text.find('"', at_), "a quote inside a field", "put the whole field in quotes and write \"\" for a quote in it");
         at_ = end + 1;
         return end < line_.text.size();
     }
@@ -118,7 +136,7 @@ private:
             fault(start, "a quote is not closed on its line", "end the field with a quote");
             return false;
         }
-        cells_.push_back({std::move(text), spot(start)});
+        cells_.push_back({with_plain_blanks(text), spot(start)});
         at_ = std::min(line_.text.find_first_not_of(' ', at_ + 1), line_.text.size());
         if (at_ == line_.text.size()) return false;
         if (line_.text[at_] != ',') fault(at_, "text follows a closing quote", "write a comma or end the line there");

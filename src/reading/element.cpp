@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "outside_bounds.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -113,11 +114,11 @@ void Element::one(const char* name, const Reader& reader)
     if (!found) fault(xml_.name + " holds no " + name, "add one");
 }
 
-std::vector<Length> Element::lengths()
+std::vector<Length> Element::lengths(const Bounds& bounds, const char* what)
 {
     text_asked_ = true;
     std::vector<Length> found;
-    const auto wrong = [&](std::string what, std::string right) { reading_.faults.add(xml_.text_spot, std::move(what), std::move(right)); };
+    const auto wrong = [&](std::string found_wrong, std::string right) { reading_.faults.add(xml_.text_spot, std::move(found_wrong), std::move(right)); };
     for (const std::string_view piece : pieces_of(xml_.text)) {
         const Parsed<Length> parsed = parse_length(piece, units());
         if (const auto* bad = std::get_if<ParseFault>(&parsed)) {
@@ -127,6 +128,8 @@ std::vector<Length> Element::lengths()
         const Length length = std::get<Length>(parsed);
         if (length <= Length() || (!found.empty() && length <= found.back()))
             wrong(quoted(piece) + " is not more than what stands before it", "write lengths above 0, ascending");
+        else if (const auto outside = outside_bounds(length, bounds, what))
+            wrong(quoted(piece) + " " + outside->wrong, outside->right);
         found.push_back(length);
     }
     if (pieces_of(xml_.text).empty()) fault(xml_.name + " is empty", "write lengths between its tags, or leave it out");

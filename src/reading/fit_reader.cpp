@@ -1,5 +1,7 @@
 #include "shaftcut/reading/fit_reader.hpp"
 
+#include "end_figures.hpp"
+#include "shaftcut/reading/angle_reader.hpp"
 #include "shaftcut/reading/each_once.hpp"
 #include "shaftcut/reading/machine_reader.hpp"
 #include "shaftcut/reading/measurement_reader.hpp"
@@ -11,46 +13,34 @@
 namespace shaftcut {
 namespace {
 
-std::optional<Measurement> read_length(Element& element)
+// A length and the position in which it was measured.
+struct LengthReading {
+    Measurement length;
+    std::string at;
+};
+
+LengthReading read_length(Element& element)
 {
     const Attribute length = element.required("length");
-    return read_measurement(length, element.optional("plus-minus").length());
+    const auto read = read_measurement(length, element.optional("plus-minus").plus_minus());
+    return {read.value_or(Measurement{}), element.optional("at").text(most_name_characters).value_or("")};
 }
 
-PerEach<Range, std::optional<Measurement>> read_longest(Element& element)
+void read_lengths(Element& element, JobFit& fit)
 {
-    PerEach<Range, std::optional<Measurement>> lengths;
+    element.at_most_one("shortest", [&](Element& shortest) {
+        const LengthReading read = read_length(shortest);
+        fit.shortest = read.length;
+        fit.shortest_at = read.at;
+    });
     EachOnce<Range> ranges;
     element.each("longest", [&](Element& longest) {
         const auto range = ranges.take(longest.required("when"), "longest when");
-        const auto length = read_length(longest).value_or(Measurement{});
-        if (range) lengths[*range] = length;
+        const LengthReading read = read_length(longest);
+        if (!range) return;
+        fit.longest[*range] = read.length;
+        fit.longest_at[*range] = read.at;
     });
-    return lengths;
-}
-
-PerEach<Range, std::optional<Angle>> read_angles(Element& element)
-{
-    PerEach<Range, std::optional<Angle>> angles;
-    for (const Range range : all_ranges) angles[range] = element.optional(to_word(range)).angle();
-    return angles;
-}
-
-struct Side {
-    PerEach<Range, std::optional<Angle>> angles;
-    Place place;
-};
-
-PerEach<End, Side> read_sides(Element& element)
-{
-    PerEach<End, Side> sides;
-    EachOnce<End> met;
-    element.each("angle", [&](Element& angle) {
-        const auto side = met.take(angle.required("side"), "angle with side");
-        const auto angles = read_angles(angle);
-        if (side) sides[*side] = {angles, angle.place()};
-    });
-    return sides;
 }
 
 std::optional<Reference> read_reference(const Attribute& attribute, Between between)
@@ -96,12 +86,32 @@ void check_complete(const Element& element, const JobFit& fit, const MachineRead
                   std::string(machine.given ? ", or the machine's turning range" : ""));
 }
 
-std::string unknown_yoke(const FitShaft& shaft, End end)
+// The yokes that these lengths run over must be known; of a shaft of one series between grooves that is a check's matter, which refuses.
+std::vector<End> unknown_yokes(const FitShaft& shaft, bool only_own)
+{
+    std::vector<End> unknown;
+    for (const End end : both_ends)
+        if ((!only_own || has_own_figures(shaft.shaft, end)) && !yoke_of(shaft.shaft, shaft.series, end)) unknown.push_back(end);
+    return unknown;
+}
+
+std::string unknown_yoke(const std::string& needed_by, const FitShaft& shaft, End end)
 {
     const auto& connection = shaft.shaft.ends[end].connection;
-    const std::string wrong = std::string("the machine's geometry needs the length of the ") + to_word(end) + " end's yoke, cross to groove, and ";
-    if (!connection) return wrong + "that end states no connection";
-    return wrong + (shaft.series ? "series " + quoted(shaft.series->name) + " gives none for connection " + quoted(*connection) : "no series gives it");
+    const Series* series = series_at(shaft.series, shaft.shaft, end);
+    const std::string wrong = needed_by + " the length of the " + to_word(end) + " end's yoke, cross to groove, and ";
+    if (!series) return wrong + "no series gives it";
+    return wrong + (connection ? "series " + quoted(series->name) + " gives none for connection " + quoted(*connection) : "that end states no connection");
+}
+
+std::string to_state_it(const FitShaft& shaft, End end)
+{
+    return has_own_figures(shaft.shaft, end) ? "add cross-to-groove=\"...\" to that end" : "give it in the catalogue";
+}
+
+void check_grooves(const Element& element, const FitShaft& shaft)
+{
+    for (const End end : unknown_yokes(shaft, true)) element.fault(unknown_yoke("a fit between grooves needs", shaft, end), to_state_it(shaft, end));
 }
 
 void check_machine(const Element& element, const Machine& machine, const FitShaft& shaft)
@@ -109,12 +119,11 @@ void check_machine(const Element& element, const Machine& machine, const FitShaf
     const Problems impossible = geometry_problems(machine, element.units());
     for (const Problem& problem : impossible) element.fault(problem);
     if (!shaft.sound) return;
+    const std::vector<End> unknown = unknown_yokes(shaft, false);
+    for (const End end : unknown) element.fault(unknown_yoke("the machine's geometry needs", shaft, end), to_state_it(shaft, end) + ", or measure the lengths instead");
+    if (!unknown.empty() || !impossible.empty()) return;
     const auto meets = hitch_shaft(shaft.shaft, shaft.series);
-    if (const auto* unknown = std::get_if<std::vector<End>>(&meets)) {
-        for (const End end : *unknown) element.fault(unknown_yoke(shaft, end), "give it in the catalogue, or measure the lengths instead");
-        return;
-    }
-    if (!impossible.empty()) return;
+    if (!std::holds_alternative<HitchShaft>(meets)) return;
     const auto lengths = operating_lengths(machine, std::get<HitchShaft>(meets), Length(), element.units());
     if (const auto* no_room = std::get_if<Problems>(&lengths))
         for (const Problem& problem : *no_room) element.fault(problem);
@@ -130,16 +139,17 @@ JobFit read_fit(Element& element, const FitShaft& shaft, std::size_t before)
     fit.between = element.optional("between").word<Between>().value_or(Between::crosses);
     fit.reference = read_reference(element.optional("reference"), fit.between);
     fit.tractor = element.optional("tractor").text().value_or("");
-    element.at_most_one("shortest", [&](Element& shortest) { fit.shortest = read_length(shortest).value_or(Measurement{}); });
-    fit.longest = read_longest(element);
-    const PerEach<End, Side> sides = read_sides(element);
+    read_lengths(element, fit);
+    const PerEach<End, AnglesReading> sides = read_angles(element);
     for (const End end : both_ends) {
         fit.angles[end] = sides[end].angles;
+        fit.views[end] = sides[end].views;
         fit.angle_places[end] = sides[end].place;
     }
     const MachineReading machine = read_machine(element);
     fit.machine = machine.machine;
     check_complete(element, fit, machine);
+    if (fit.between == Between::grooves && shaft.sound && before < most_fits) check_grooves(element, shaft);
     if (machine.machine && before < most_fits) check_machine(element, *machine.machine, shaft);
     return fit;
 }

@@ -1,8 +1,8 @@
 #include "shaftcut/reading/job_reader.hpp"
 
+#include "shaftcut/reading/circumstances_reader.hpp"
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/reading/fit_reader.hpp"
-#include "shaftcut/reading/limits_reader.hpp"
 #include "shaftcut/reading/order_number.hpp"
 #include "shaftcut/reading/shaft_reader.hpp"
 
@@ -16,18 +16,14 @@ Job read_root(Element& element, const Catalogue& catalogue)
     job.place = element.place();
     job.order = read_order(element.required("order"));
     job.date = read_date(element.optional("date"));
-    element.at_most_one("for", [&](Element& child) {
-        job.customer = child.optional("customer").text().value_or("");
-        job.machine = child.optional("machine").text().value_or("");
-        job.tractor = child.optional("tractor").text().value_or("");
-    });
+    element.at_most_one("for", [&](Element& child) { job = with_for(child, std::move(job)); });
+    element.at_most_one("measured-by", [&](Element& child) { job = with_measured_by(child, std::move(job)); });
     // A machine's geometry has to have room for it.
     const std::size_t faults_before = element.faults_so_far();
     element.one("shaft", [&](Element& shaft) { job.shaft = read_shaft(shaft, catalogue); });
-    const FitShaft fit_shaft{job.shaft, job.shaft.series ? find_series(catalogue, *job.shaft.series) : nullptr,
-                             element.faults_so_far() == faults_before};
+    const FitShaft fit_shaft{job.shaft, series_of(job.shaft, catalogue), element.faults_so_far() == faults_before};
     element.at_least_one("fit", [&](Element& fit) { job.fits.push_back(read_fit(fit, fit_shaft, job.fits.size())); });
-    element.at_most_one("limits", [&](Element& limits) { job.limits = read_limits(limits); });
+    element.at_most_one("limits", [&](Element& limits) { job = with_limits(limits, std::move(job)); });
     return job;
 }
 

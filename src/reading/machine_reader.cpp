@@ -8,7 +8,7 @@ namespace {
 // Reads the dimensions of one element, which share their plus-minus.
 class DimensionReader {
 public:
-    explicit DimensionReader(Element& element) : element_(element), plus_minus_(element.optional("plus-minus").length()) {}
+    explicit DimensionReader(Element& element) : element_(element), plus_minus_(element.optional("plus-minus").plus_minus()) {}
 
     Dimension length(const char* name, Sign sign = Sign::none)
     {

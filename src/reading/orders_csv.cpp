@@ -1,6 +1,7 @@
 // Lists of orders as CSV: one order a line.
 #include <algorithm>
 
+#include "outside_bounds.hpp"
 #include "shaftcut/reading/csv.hpp"
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/reading/known_names.hpp"
@@ -100,10 +101,13 @@ private:
         return word<E>(column).value_or(otherwise);
     }
 
-    std::optional<Measurement> length(Column column)
+    // Of a shaft that closes or reaches so far; `what` begins what is said of the bounds.
+    std::optional<Measurement> length(Column column, const char* what)
     {
         if (!given(column)) return std::nullopt;
         const auto length = taken(column, parse_length(cell(column).text, setting_.units));
+        const auto wrong = length ? outside_bounds(*length, telescoping_bounds, what) : std::nullopt;
+        if (wrong) fault(column, name(column) + " " + quoted(cell(column).text) + " " + wrong->wrong, wrong->right);
         return Measurement{length.value_or(Length()), std::nullopt, place(column)};
     }
 
@@ -171,13 +175,13 @@ private:
 
     void read_lengths()
     {
-        order_.closed = length(Column::closed);
+        order_.closed = length(Column::closed, "a closed length is");
         JobFit fit;
         fit.place = place(Column::shortest);
-        fit.shortest = length(Column::shortest);
-        fit.longest[Range::working] = length(Column::longest_working);
-        fit.longest[Range::turning] = length(Column::longest_turning);
-        fit.longest[Range::standing] = length(Column::longest_standing);
+        fit.shortest = length(Column::shortest, "a shortest length is");
+        fit.longest[Range::working] = length(Column::longest_working, "a longest length is");
+        fit.longest[Range::turning] = length(Column::longest_turning, "a longest length is");
+        fit.longest[Range::standing] = length(Column::longest_standing, "a longest length is");
         fit.between = word<Between>(Column::fit_between).value_or(Between::crosses);
         fit.reference = word<Reference>(Column::fit_reference);
         const bool has_fit = fit.shortest || std::any_of(all_ranges.begin(), all_ranges.end(), [&](Range range) { return fit.longest[range].has_value(); });

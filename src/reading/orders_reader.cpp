@@ -1,5 +1,6 @@
 #include "shaftcut/reading/orders_reader.hpp"
 
+#include "outside_bounds.hpp"
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/reading/fit_reader.hpp"
 #include "shaftcut/reading/limits_reader.hpp"
@@ -10,14 +11,28 @@
 namespace shaftcut {
 namespace {
 
+// A length at which no shaft closes or reaches is the list's fault; in a job it is a contradiction, which refuses.
+void check_bounds(const Element& element, const std::string& name, const std::string& what, const std::optional<Measurement>& stated)
+{
+    if (!stated || stated->place == Place{}) return;  // one that could not be read has its fault
+    if (const auto wrong = outside_bounds(stated->length, telescoping_bounds, what)) element.fault(Problem{stated->place, name + " " + wrong->wrong, wrong->right});
+}
+
+void check_bounds(const Element& element, const JobFit& fit)
+{
+    check_bounds(element, "shortest", "a shortest length is", fit.shortest);
+    for (const Range range : all_ranges) check_bounds(element, "longest when " + std::string(to_word(range)), "a longest length is", fit.longest[range]);
+}
+
 void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered, const Catalogue& catalogue, bool sound)
 {
-    const FitShaft fit_shaft{ordered.shaft, ordered.shaft.series ? find_series(catalogue, *ordered.shaft.series) : nullptr, sound};
+    const FitShaft fit_shaft{ordered.shaft, series_of(ordered.shaft, catalogue), sound};
     element.each("fit", [&](Element& fit) {
         const JobFit read = read_fit(fit, fit_shaft, order.fits.size());
         if (ordered.lacks_reference && !ordered.closed && read.between == Between::crosses && !read.reference)
             fit.fault("fit has no reference, and series " + quoted(*ordered.shaft.series) + " does not state one",
                       "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever its lengths run from");
+        check_bounds(fit, read);
         order.fits.push_back(read);
     });
     if (ordered.closed && !order.fits.empty()) element.fault("order holds a closed length and a fit", "leave one of them out: the shaft is made to the one or to the other");
@@ -49,6 +64,7 @@ BuildOrder read_order_element(Element& element, const Catalogue& catalogue, Orde
     order.shaft = std::move(ordered.shaft);
     order.guard = ordered.guard;
     order.closed = ordered.closed;
+    check_bounds(element, "closed", "a closed length is", order.closed);
     element.at_most_one("limits", [&](Element& limits) { order.limits = read_limits(limits); });
     return order;
 }

@@ -2,9 +2,13 @@
 
 #include <algorithm>
 
+#include "end_figures.hpp"
+#include "shaftcut/reading/condition_reader.hpp"
 #include "shaftcut/reading/each_once.hpp"
+#include "shaftcut/reading/half_reader.hpp"
 #include "shaftcut/reading/measurement_reader.hpp"
 #include "shaftcut/trade/build_order.hpp"
+#include "shaftcut/trade/hitch_shaft.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -12,6 +16,8 @@ namespace {
 
 constexpr int first_year = 1950;
 constexpr int last_year = 2100;
+
+std::string end_called(End end) { return std::string("the ") + to_word(end) + " end"; }
 
 JobEnd read_end(Element& end, const KnownNames& connections)
 {
@@ -24,25 +30,40 @@ JobEnd read_end(Element& end, const KnownNames& connections)
     return read;
 }
 
-// Both ends, and where their joints are stated.
-struct EndsReading {
-    PerEach<End, JobEnd> ends;
-    PerEach<End, std::optional<Attribute>> joints;
+// Where an end states what its series else states; of an order's, where the joint is.
+struct EndPlaces {
+    Attribute joint;
+    std::optional<Attribute> spacing{}, cross_to_groove{};
 };
 
-EndsReading read_ends(Element& element, const KnownNames& connections)
+// Both ends, and where their figures are stated.
+struct EndsReading {
+    PerEach<End, JobEnd> ends;
+    PerEach<End, std::optional<EndPlaces>> places;
+};
+
+// An order's end has no figures of its own: its shaft is of one series.
+enum class EndFigures { of_series, may_be_own };
+
+EndsReading read_ends(Element& element, const KnownNames& connections, EndFigures figures)
 {
     EndsReading reading;
     EachOnce<End> sides;
     element.each("end", [&](Element& end) {
         const auto side = sides.take(end.required("side"), "end with side");
-        const Attribute joint = end.required("joint");
-        const auto kind = joint.word<JointKind>();
+        EndPlaces places{end.required("joint")};
+        const auto kind = places.joint.word<JointKind>();
         JobEnd read = read_end(end, connections);
+        if (figures == EndFigures::may_be_own) {
+            places.spacing = end.optional("spacing");
+            read.spacing = places.spacing->positive_length();
+            places.cross_to_groove = end.optional("cross-to-groove");
+            read.cross_to_groove = places.cross_to_groove->length();
+        }
         if (!side) return;
         read.joint = kind.value_or(JointKind::standard);
         reading.ends[*side] = std::move(read);
-        reading.joints[*side] = joint;
+        reading.places[*side] = std::move(places);
     });
     for (const End side : both_ends)
         if (!sides.met(side)) element.fault(std::string("shaft holds no end with side ") + to_word(side), "add one");
@@ -54,17 +75,17 @@ bool has_wide_angle(const PerEach<End, JobEnd>& ends)
     return std::any_of(both_ends.begin(), both_ends.end(), [&](End end) { return ends[end].joint == JointKind::wide_angle; });
 }
 
-void check_joints_of(const Series& series, const EndsReading& reading)
+void check_joint_of(const Series& series, const JobEnd& end, const EndPlaces& places)
 {
-    for (const End end : both_ends)
-        if (!series.wide_angle && reading.joints[end] && reading.ends[end].joint == JointKind::wide_angle)
-            reading.joints[end]->fault("joint \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write joint=\"standard\", or another series");
+    if (!series.wide_angle && end.joint == JointKind::wide_angle)
+        places.joint.fault("joint \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write joint=\"standard\", or another series");
 }
 
-// Nothing says from which cross of this shaft's wide-angle joint its closed length runs.
-bool lacks_reference(const Series& series, const PerEach<End, JobEnd>& ends)
+// Nothing says from which cross of this shaft's wide-angle joint its closed length runs. A joint that the series has not is another fault.
+bool lacks_reference(const Series& series, const JobShaft& shaft)
 {
-    return series.wide_angle && has_wide_angle(ends) && !series.wide_angle_reference && !usual_reference(series.shape);
+    const auto has_one = [&](End end) { return shaft.ends[end].joint == JointKind::wide_angle && (series.wide_angle || has_own_figures(shaft, end)); };
+    return std::any_of(both_ends.begin(), both_ends.end(), has_one) && !series.wide_angle_reference && !usual_reference(series.shape);
 }
 
 class ShaftReader {
@@ -79,23 +100,28 @@ private:
     void read_attributes();
     void read_closed(Element& closed);
     void read_halves();
+    void read_condition_of_shaft();
     void check_series() const;
-    void check_wide_angle_of(const Series& series) const;
+    void check_reference_of(const Series& series) const;
     void check_without_series() const;
-    void check_unit_of_closed(const Series& series) const;
+    void check_half_series() const;
+    void check_figures_of(End end, const EndPlaces& places) const;
+    void check_spacing_of(End end, const EndPlaces& places) const;
 
     Element& element_;
     const Catalogue& catalogue_;
     KnownNames connections_;
     Attribute series_, shape_, spacing_;
-    std::optional<Attribute> closed_length_, reference_;  // of the closed length
+    std::optional<Attribute> reference_;  // of the closed length
     EndsReading ends_;
+    PerEach<Tube, std::optional<HalfReading>> halves_;
     JobShaft shaft_;
 };
 
 void ShaftReader::read_attributes()
 {
     shaft_.place = element_.place();
+    shaft_.number = element_.optional("number").name().value_or("");
     shaft_.series = series_.one_of(names_in(catalogue_.series, "the catalogue"));
     shaft_.shape = shape_.word<Shape>();
     shaft_.spacing = spacing_.positive_length();
@@ -107,42 +133,37 @@ void ShaftReader::read_attributes()
 
 void ShaftReader::read_closed(Element& closed)
 {
-    closed_length_ = closed.required("length");
+    const Attribute length = closed.required("length");
     reference_ = closed.optional("reference");
     shaft_.closed_reference = reference_->word<Reference>();
-    shaft_.closed = read_measurement(*closed_length_, closed.optional("plus-minus").length()).value_or(Measurement{});
-}
-
-JobHalf read_half(Element& half)
-{
-    const Attribute length = half.optional("length");
-    const Attribute guard = half.optional("guard");
-    const Attribute shoulder = half.optional("shoulder");
-    const Attribute hole = half.optional("lubrication-hole");
-    JobHalf read;
-    read.features = half.optional("features").words<Feature>();
-    const auto plus_minus = half.optional("plus-minus").length();
-    read.length = read_measurement(length, plus_minus);
-    read.guard = read_measurement(guard, plus_minus);
-    read.shoulder = read_measurement(shoulder, plus_minus);
-    read.lubrication_hole = read_measurement(hole, plus_minus);
-    return read;
+    shaft_.closed = read_measurement(length, closed.optional("plus-minus").plus_minus()).value_or(Measurement{});
 }
 
 void ShaftReader::read_halves()
 {
     EachOnce<Tube> tubes;
+    const KnownNames series = names_in(catalogue_.series, "the catalogue");
     element_.each("half", [&](Element& half) {
         const auto tube = tubes.take(half.required("tube"), "half with tube");
-        JobHalf read = read_half(half);
-        if (tube) shaft_.halves[*tube] = std::move(read);
+        HalfReading read = read_half(half, series);
+        if (!tube) return;
+        shaft_.halves[*tube] = read.half;
+        halves_[*tube] = std::move(read);
     });
 }
 
-void ShaftReader::check_wide_angle_of(const Series& series) const
+void ShaftReader::read_condition_of_shaft()
 {
-    check_joints_of(series, ends_);
-    if (lacks_reference(series, ends_.ends) && reference_ && !reference_->given())
+    element_.at_most_one("condition", [this](Element& condition) {
+        const ConditionReading reading = read_condition(condition);
+        check_guards(reading, shaft_.halves);
+        shaft_.condition = reading.condition;
+    });
+}
+
+void ShaftReader::check_reference_of(const Series& series) const
+{
+    if (lacks_reference(series, shaft_) && reference_ && !reference_->given())
         reference_->fault("closed has no reference, and series " + quoted(series.name) + " does not state one",
                           "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
 }
@@ -152,44 +173,65 @@ void ShaftReader::check_series() const
     for (const Attribute* beside : {&shape_, &spacing_})
         if (beside->given()) beside->fault("shaft states series and " + std::string(beside->called()), "leave out what the series states");
     if (!shaft_.series) return;
-    const Series& series = *find_series(catalogue_, *shaft_.series);
-    check_wide_angle_of(series);
-    check_unit_of_closed(series);
+    check_half_series();
+    check_reference_of(*find_series(catalogue_, *shaft_.series));
 }
 
-// Where every length is 25.4 times what it should be they still agree with one another, and only the series can tell. The bounds are the
-// project's own choice: far beyond what a shaft that was lengthened or cut comes to, and far within the factor.
-void ShaftReader::check_unit_of_closed(const Series& series) const
+void ShaftReader::check_half_series() const
 {
-    if (series.closed_lengths.empty() || !closed_length_ || shaft_.closed.length == Length()) return;
-    const Length shortest = series.closed_lengths.front(), longest = series.closed_lengths.back();
-    const auto fault = [&](const std::string& compared, Length with) {
-        closed_length_->fault("closed length " + figure_with_unit(shaft_.closed.length, Units::mm) + " is " + compared + " of series " + quoted(series.name) + ", " +
-                                  figure_with_unit(with, Units::mm),
-                              "state the unit in which it was measured, \"mm\" or \"in\", or the series that it is");
-    };
-    if (shaft_.closed.length.um() > 3 * longest.um()) fault("over three times the longest", longest);
-    if (5 * shaft_.closed.length.um() < shortest.um()) fault("under a fifth of the shortest", shortest);
+    for (const Tube tube : both_tubes)
+        if (const auto& other = shaft_.halves[tube].series; other && other->name == shaft_.series)
+            halves_[tube]->series.fault("the " + std::string(to_word(tube)) + " half states the shaft's own series " + quoted(*shaft_.series), "leave it out, or write the series that this half is of");
 }
 
 void ShaftReader::check_without_series() const
 {
     if (!shape_.given()) element_.fault("shaft has neither series nor shape", "state the series, or shape=\"...\" for one of no known series");
-    if (!has_wide_angle(ends_.ends)) return;
-    if (!spacing_.given()) spacing_.fault("shaft has a wide-angle joint and neither series nor spacing", "add spacing=\"...\", centre to centre of the joint's crosses");
-    if (reference_ && !reference_->given())
+    if (has_wide_angle(ends_.ends) && reference_ && !reference_->given())
         reference_->fault("closed has no reference, and no series states one", "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
+}
+
+// What an end states and its series states too, or nobody asks for; and what it lacks.
+void ShaftReader::check_figures_of(End end, const EndPlaces& places) const
+{
+    const bool own = has_own_figures(shaft_, end);
+    for (const Attribute* figure : {&*places.spacing, &*places.cross_to_groove})
+        if (figure->given() && !own)
+            figure->fault("end states " + std::string(figure->called()) + ", and its half is of series " + quoted(*shaft_.series), "leave out what the series states");
+    check_spacing_of(end, places);
+}
+
+void ShaftReader::check_spacing_of(End end, const EndPlaces& places) const
+{
+    const bool stated = places.spacing->given();
+    if (stated && spacing_.given() && !series_.given()) places.spacing->fault("shaft and end state spacing", "leave one of them out");
+    if (shaft_.ends[end].joint == JointKind::standard) {
+        if (stated) places.spacing->fault("end states spacing, and its joint is standard", "leave it out, or write joint=\"wide-angle\"");
+        return;
+    }
+    const ShaftSeries known = series_of(shaft_, catalogue_);
+    if (stated || spacings(shaft_, known)[end] != Length() || spacing_.given()) return;
+    if (const Series* series = series_at(known, shaft_, end)) check_joint_of(*series, shaft_.ends[end], places);
+    else
+        places.joint.fault(end_called(end) + " has a wide-angle joint of no known series, and nothing states its spacing",
+                           "add spacing=\"...\" to that end, centre to centre of the joint's crosses");
 }
 
 JobShaft ShaftReader::read()
 {
     read_attributes();
     element_.one("closed", [this](Element& closed) { read_closed(closed); });
-    ends_ = read_ends(element_, connections_);
+    ends_ = read_ends(element_, connections_, EndFigures::may_be_own);
     shaft_.ends = ends_.ends;
     read_halves();
+    read_condition_of_shaft();
     if (series_.given()) check_series();
     else check_without_series();
+    if (series_.given() && !shaft_.series) return std::move(shaft_);
+    for (const End end : both_ends) {
+        const auto& half = halves_[tube_on(shaft_, end)];
+        if (ends_.places[end] && (!half || half->sound)) check_figures_of(end, *ends_.places[end]);
+    }
     return std::move(shaft_);
 }
 
@@ -214,13 +256,14 @@ OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue)
         shaft.closed_reference = closed.optional("reference").word<Reference>();
         ordered.closed = read_measurement(closed.required("length"), std::nullopt).value_or(Measurement{});
     });
-    const EndsReading ends = read_ends(element, names_in(catalogue.connections, "the catalogue"));
+    const EndsReading ends = read_ends(element, names_in(catalogue.connections, "the catalogue"), EndFigures::of_series);
     shaft.ends = ends.ends;
     for (const End end : both_ends) shaft.ends[end].device = shaft.ends[end].device.value_or(Device::none);
     if (!shaft.series) return ordered;
     const Series& series = *find_series(catalogue, *shaft.series);
-    check_joints_of(series, ends);
-    ordered.lacks_reference = lacks_reference(series, shaft.ends) && !shaft.closed_reference;
+    for (const End end : both_ends)
+        if (ends.places[end]) check_joint_of(series, shaft.ends[end], *ends.places[end]);
+    ordered.lacks_reference = lacks_reference(series, shaft) && !shaft.closed_reference;
     return ordered;
 }
 

@@ -10,7 +10,7 @@ Saw read_saw(Element& element)
 {
     Saw saw;
     saw.step = element.required("step").positive_length().value_or(Length());
-    saw.kerf = element.required("kerf").length().value_or(Length());
+    saw.kerf = element.required("kerf").length_within(kerf_bounds, "a blade turns to chips").value_or(Length());
     saw.plus_minus = element.required("plus-minus").length().value_or(Length());
     saw.least_cut = element.required("least-cut").length().value_or(Length());
     saw.reusable_leftover = element.optional("reusable-leftover").length();
@@ -33,7 +33,7 @@ Workshop read_root(Element& element)
     element.one("limits", [&](Element& limits) { workshop.limits = read_limits(limits); });
     element.one("saw", [&](Element& saw) { workshop.saw = read_saw(saw); });
     element.one("measuring", [&](Element& measuring) {
-        workshop.measuring_plus_minus = measuring.required("plus-minus").length().value_or(Length());
+        workshop.measuring_plus_minus = measuring.required("plus-minus").plus_minus().value_or(Length());
     });
     element.each("stock", [&](Element& stock) {
         const Attribute profile = stock.optional("profile");

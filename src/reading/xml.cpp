@@ -8,6 +8,7 @@
 
 #include <pugixml.hpp>
 
+#include "hidden_text.hpp"
 #include "shaftcut/reading/xml_text.hpp"
 #include "shaftcut/words/text.hpp"
 
@@ -18,6 +19,7 @@ constexpr int most_depth = 32;
 constexpr std::ptrdiff_t most_marks = 400'000;
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr std::string_view blanks = " \t\r\n";
+constexpr const char* in_text = "the text";
 
 // References are not replaced by pugixml, which leaves wrong ones as they are: decoded() refuses them.
 constexpr unsigned parse_options = pugi::parse_cdata | pugi::parse_wconv_attribute | pugi::parse_eol | pugi::parse_declaration |
@@ -91,7 +93,9 @@ private:
     void add_attributes(XmlElement& to, const pugi::xml_node& node);
     void add_content(XmlElement& to, const pugi::xml_node& node, int depth);
     void add_text(XmlElement& to, const pugi::xml_node& node);
-    std::string value_of(const char* raw, Spot spot);
+    // `what` holds it: an attribute's name, or "the text".
+    std::string value_of(const char* raw, const std::string& what, Spot spot);
+    std::string shown(const std::string& value, const std::string& what, Spot spot);
 
     SpotFinder spots_;
     std::string_view text_;
@@ -131,14 +135,22 @@ pugi::xml_node Converter::only_root(const pugi::xml_document& document)
     return root;
 }
 
-std::string Converter::value_of(const char* raw, Spot spot)
+std::string Converter::value_of(const char* raw, const std::string& what, Spot spot)
 {
     Parsed<std::string> value = decoded(raw);
     if (const auto* fault = std::get_if<ParseFault>(&value)) {
         faults_.add(spot, fault->wrong, fault->right);
         return raw;
     }
-    return std::get<std::string>(std::move(value));
+    return shown(std::get<std::string>(value), what, spot);
+}
+
+// The one place where a file's text becomes what everybody reads. Between tags lines may break.
+std::string Converter::shown(const std::string& value, const std::string& what, Spot spot)
+{
+    std::string plain = with_plain_blanks(value);
+    for (const ParseFault& fault : hidden_faults(plain, what == in_text ? U"\t\r\n" : U"")) faults_.add(spot, what + " " + fault.wrong, fault.right);
+    return plain;
 }
 
 void Converter::add_attributes(XmlElement& to, const pugi::xml_node& node)
@@ -148,9 +160,9 @@ void Converter::add_attributes(XmlElement& to, const pugi::xml_node& node)
         const Spot spot = spots_.at(offset_of(attribute.name()));
         const auto [first, is_new] = seen.try_emplace(attribute.name(), spot);
         if (is_new)
-            to.attributes.push_back({attribute.name(), value_of(attribute.value(), spot), spot});
+            to.attributes.push_back({attribute.name(), value_of(attribute.value(), printable(attribute.name()), spot), spot});
         else
-            faults_.add(spot, "a second " + std::string(attribute.name()) + "=" + quoted(attribute.value()),
+            faults_.add(spot, "a second " + printable(attribute.name()) + "=" + quoted(attribute.value()),
                         "the first stands in line " + std::to_string(first->second.line) + ", column " +
                             std::to_string(first->second.column) + ": leave one of them out");
     }
@@ -159,7 +171,8 @@ void Converter::add_attributes(XmlElement& to, const pugi::xml_node& node)
 void Converter::add_text(XmlElement& to, const pugi::xml_node& node)
 {
     if (to.text.empty()) to.text_spot = spot_of_text(node);
-    to.text += node.type() == pugi::node_cdata ? node.value() : value_of(node.value(), spot_of_text(node));
+    const Spot spot = spot_of_text(node);
+    to.text += node.type() == pugi::node_cdata ? shown(node.value(), in_text, spot) : value_of(node.value(), in_text, spot);
 }
 
 void Converter::add_content(XmlElement& to, const pugi::xml_node& node, int depth)

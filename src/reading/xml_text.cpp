@@ -75,7 +75,7 @@ std::optional<BadBytes> bad_bytes(std::string_view text)
         if (length == 0) return BadBytes{offset, {"the file is not UTF-8 text", "save it as UTF-8"}};
         const std::string_view character = text.substr(offset, length);
         if ((byte < 0x20 || length == 3) && !xml_allows(code_points(character).front()))
-            return BadBytes{offset, {"the file holds a control character", "take it out"}};
+            return BadBytes{offset, {"the file holds " + hidden_named(code_points(character).front()), "take it out"}};
         offset += length;
     }
     return std::nullopt;

@@ -1,17 +1,14 @@
-// The way out of a refusal that no length mends: another yoke, lock or device, or joints that are bent less.
+// The way out of a refusal that no length mends: another yoke, lock, device or series, sound parts, or joints that are bent less.
 #include <algorithm>
 
 #include "advice_parts.hpp"
+#include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
 namespace {
 
-std::string locking_way(const CheckInput& input)
-{
-    std::string way = "Fit yokes whose locks have no part that stands out (a covered collar, a shrouded push pin, a clamp bolt)";
-    if (!input.job.shaft.built) way += ", or state the year of building if the shaft is older than 2021";
-    return way + ". Then measure again and make a new sheet.";
-}
+constexpr const char* locking_way = "Fit yokes whose locks have no part that stands out (a covered collar, a shrouded push pin, a clamp bolt). "
+                                    "Then measure again and make a new sheet.";
 
 // A yoke to match the other side helps only where that side may run at the shaft's speed: else a 1000 min⁻¹ stub would drive
 // a 540 min⁻¹ machine.
@@ -60,12 +57,24 @@ std::string angle_way(const CheckInput& input, End end)
     return way + ".";
 }
 
+// Another series carries the power; whether it would fit is not asked here.
+std::string rating_way(const CheckInput& input)
+{
+    const std::int64_t power = *input.job.circumstances.power;
+    const int speed = *input.job.shaft.speed;
+    std::vector<std::string> serving;
+    for (const Series& series : input.catalogue.series)
+        if (rated_power(series, speed).value_or(0) >= power) serving.push_back(series.name);
+    const std::string needed = kilowatts(power) + " at " + std::to_string(speed) + " min⁻¹";
+    return "Take a shaft of a series that carries " + needed + (serving.empty() ? ": none of the catalogue's does." : ", of the catalogue " + listed(serving, "or") + ", both halves of it.");
+}
+
 }  // namespace
 
 std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector<Check>& checks)
 {
     std::vector<std::string> ways;
-    if (failed(checks, CheckId::locking)) ways.push_back(locking_way(input));
+    if (failed(checks, CheckId::locking)) ways.push_back(locking_way);
     for (const End end : both_ends) {
         const JobEnd& job_end = input.job.shaft.ends[end];
         const bool differs = job_end.connection && job_end.onto && *job_end.connection != *job_end.onto;
@@ -75,6 +84,8 @@ std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector
         ways.emplace_back("Fit the device at the implement end, the way round that is marked on it, and a plain yoke at the tractor end.");
     for (const End end : both_ends)
         if (failed(checks, joint_angle_check_id(end))) ways.push_back(angle_way(input, end));
+    if (failed(checks, CheckId::rating)) ways.push_back(rating_way(input));
+    if (failed(checks, CheckId::condition)) ways.emplace_back("Put new parts in the place of those named, or take another shaft. Then measure again and make a new sheet.");
     return ways;
 }
 

@@ -64,15 +64,17 @@ bool set_new_shoulders(const CheckInput& input, Shaft& shaft)
 {
     for (const Tube tube : both_tubes) {
         auto& shoulder = shaft.halves[tube].shoulder;
-        if (input.series) shoulder = input.series->halves[tube].shoulder;
-        else shoulder = input.stops->shoulder[tube];
-        if (!shoulder) return false;
+        if (!input.series) shoulder = Toleranced{input.stops->shoulder[tube], input.reading.shaft.closed.plus_minus};
+        else if (const auto& known = input.series->halves[tube].shoulder) shoulder = Toleranced{*known, input.reading.shaft.closed.plus_minus};
+        else return false;
+        shaft.halves[tube].series_shoulder.reset();
+        shaft.halves[tube].shoulder_place.reset();
     }
     return true;
 }
 
 // A new shaft of this series, or of this shaft's own stops, whose halves and guards follow from its closed length. It will
-// be measured as well as this one was.
+// be measured as well as this one was, halves and guards too.
 std::optional<Shaft> new_shaft(const CheckInput& input, Length closed)
 {
     Shaft shaft = input.reading.shaft;
@@ -83,8 +85,9 @@ std::optional<Shaft> new_shaft(const CheckInput& input, Length closed)
     for (const Tube tube : both_tubes) {
         Half& half = shaft.halves[tube];
         half.lubrication_hole.reset();
-        half.measured = false;
-        half.length = Toleranced{closed - *shaft.halves[other(tube)].shoulder, plus_minus};
+        half.measured = true;
+        half.guard_used = true;
+        half.length = Toleranced{closed - shaft.halves[other(tube)].shoulder->value, plus_minus};
         Length guard = half.length->value - setback;
         if (const auto& face = shaft.halves[other(tube)].guard_shoulder) guard = std::min(guard, closed - *face);
         half.guard = Toleranced{guard, plus_minus};
@@ -178,7 +181,7 @@ std::optional<Shaft> longest_shaft(const CheckInput& input, Length shortest)
     }
     const Half& inner = shaft->halves[Tube::inner];
     const Half& outer = shaft->halves[Tube::outer];
-    shaft->closed.value = std::max(inner.length->value + *outer.shoulder, outer.length->value + *inner.shoulder);
+    shaft->closed.value = std::max(inner.length->value + outer.shoulder->value, outer.length->value + inner.shoulder->value);
     return shaft;
 }
 
@@ -215,7 +218,7 @@ std::string guards_reach(const CheckInput& input)
     Length reach = -greatest_doubt(input);
     for (const Tube tube : both_tubes) {
         reach += *input.plan->guard_half[tube] - input.reading.shaft.halves[tube].guard->plus_minus;
-        if (input.plan->guard_cut[tube] != Length()) reach -= input.saw.plus_minus;
+        if (input.plan->cuts_guard(tube)) reach -= input.saw.plus_minus;
     }
     if (clearly_below(reach, input.fit.shortest->value)) return "Fit longer guard tubes.";
     return "Fit longer guard tubes; as they are, no position may be longer than " + position_text(input, reach, Toward::down) + ".";

@@ -17,7 +17,7 @@ bool is_mended_by_lengths(CheckId id);
 // What other tubes or positions would serve, for failed checks on lengths; empty where none failed.
 std::vector<std::string> length_ways(const CheckInput& input, const std::vector<Check>& checks);
 
-// What to fit or to limit instead, for failed checks on locks, connections, devices and joint angles.
+// What to fit or to limit instead, for failed checks on locks, connections, devices, joint angles, the rating and the condition.
 std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector<Check>& checks);
 
 // How far a machine of known geometry may turn, lift or be hitched, for failed overlaps and joint angles.

@@ -4,12 +4,19 @@
 
 #include "advice_parts.hpp"
 #include "build_trial.hpp"
+#include "shaftcut/trade/bounds.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
 namespace {
 
-constexpr Length longest_tried = Length::millimetres(20'000);
+// Beyond it a half is longer than any shaft's, whatever is built. The series states both shoulders where anything is built at all.
+Length longest_tried(const Series& series)
+{
+    Length longest = telescoping_bounds.greatest;
+    for (const Tube tube : both_tubes) longest = std::min(longest, half_bounds.greatest + series.halves[tube].shoulder.value_or(Length()));
+    return longest;
+}
 
 // The checks that other lengths could mend; locks, connections, devices and angles are for fittings.
 bool is_about_lengths(CheckId id) { return id <= CheckId::guard_cover && id != CheckId::shortening_allowed; }
@@ -23,7 +30,7 @@ bool has_all_pieces(const BuiltLengths& lengths)
 {
     return std::all_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
         const auto& hole = lengths.pin_hole[tube];
-        return lengths.blank[tube] > Length() && (!hole || *hole < lengths.blank[tube]) && lengths.guard_blank[tube].value_or(longest_tried) > Length();
+        return lengths.blank[tube] > Length() && (!hole || *hole < lengths.blank[tube]) && lengths.guard_blank[tube].value_or(lengths.blank[tube]) > Length();
     });
 }
 
@@ -74,8 +81,8 @@ void add_longest_ways(std::vector<std::string>& ways, const BuildSetting& settin
 std::string closed_way(const BuildSetting& setting)
 {
     const Length beyond = setting.ordered.closed_at[setting.ordered.reference] - setting.ordered.shaft.closed.value;
-    const BuildTrial longest = try_building(setting, setting.fit, longest_tried);
-    const auto least = least_serving(setting.ordered.shaft.closed.value, longest_tried - excess_over_bars(setting, *longest.lengths),
+    const BuildTrial longest = try_building(setting, setting.fit, longest_tried(setting.series));
+    const auto least = least_serving(setting.ordered.shaft.closed.value, longest_tried(setting.series) - excess_over_bars(setting, *longest.lengths),
                                      [&](Length closed) { return lengths_serve(setting, try_building(setting, setting.fit, closed)); });
     if (!least) return "No closed length of series " + setting.series.name + " could be built as ordered.";
     const std::string from = !setting.ordered.has_wide_angle ? " between crosses" : setting.ordered.reference == Reference::outer_cross ? " from the outer cross" : " from the inner cross";

@@ -28,13 +28,13 @@ JobShaft with_closed(const BuildOrder& order)
 }
 
 // Nothing is sawn off a new shaft.
-CutPlan as_built(const BuiltLengths& lengths, const Stops& stops)
+CutPlan as_built(const BuiltLengths& lengths)
 {
     CutPlan plan;
     plan.half = lengths.half;
     plan.guard_half = lengths.guard_half;
+    for (const Tube tube : both_tubes) plan.guard_cut[tube] = Length();
     plan.closed = lengths.closed;
-    for (const Tube tube : both_tubes) plan.sets_closed[tube] = !clearly_below(plan.half[tube] + stops.shoulder[other(tube)], plan.closed);
     return plan;
 }
 
@@ -67,7 +67,7 @@ Check turning_at_least(const CheckInput& input)
     if (!clearly_below(value, limit)) return not_checked(CheckId::overlap_turning, only_closed);
     Check check = length_check(CheckId::overlap_turning, value, std::nullopt, limit);
     check.result = CheckResult::fail;
-    check.says = "Even at " + limit_text(input, shortest) + ", the shortest that leaves its closing clearance, the overlap would be " + value_text(input, value) + "; at least " +
+    check.says = "Even at " + limit_text(input, shortest, Rounded::shortest) + ", the shortest that leaves its closing clearance, the overlap would be " + value_text(input, value) + "; at least " +
                  limit_text(input, limit) + " is asked with the PTO turning: there is no length at which this shaft may turn.";
     check.basis = "inner half + outer half − (closed length + closing clearance); " + input.limits.basis(Limit::closing_clearance);
     return check;
@@ -132,7 +132,7 @@ Measurement sawn(const BuildOrder& order, Length length, Length saw_plus_minus)
 
 JobShaft finished_shaft(const BuildOrder& order, const Series& series, const BuiltLengths& lengths, Length saw_plus_minus)
 {
-    const ShaftReading ordered = read_shaft(with_closed(order), &series, Length());
+    const ShaftReading ordered = read_shaft(with_closed(order), all_of(&series), Length());
     JobShaft shaft = order.shaft;
     const Length beyond = ordered.closed_at[ordered.reference] - ordered.closed_at[Reference::inner_cross];
     shaft.closed = sawn(order, lengths.closed + beyond, saw_plus_minus);
@@ -149,10 +149,10 @@ BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, 
     BuildSetting setting{order, catalogue, workshop, units, series, LimitsInForce(order.limits, series.limits, workshop.limits),
                          saw_settings(workshop.saw, units), {}, {}, {}, {}, {}};
     const JobShaft shaft = with_closed(order);
-    setting.ordered = read_shaft(shaft, &series, workshop.measuring_plus_minus);
+    setting.ordered = read_shaft(shaft, all_of(&series), workshop.measuring_plus_minus);
     setting.job_fits = order.fits.empty() ? std::vector<JobFit>(1) : order.fits;
     for (const JobFit& fit : setting.job_fits)
-        setting.fits.push_back(read_fit(fit, shaft, &series, setting.ordered, setting.limits, workshop.measuring_plus_minus));
+        setting.fits.push_back(read_fit(fit, shaft, all_of(&series), setting.ordered, setting.limits, workshop.measuring_plus_minus));
     setting.fit = deciding_fit(setting.fits);
     setting.unstated = unstated_for_building(series, order);
     return setting;
@@ -175,12 +175,12 @@ BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::option
     if (room) {
         trial.lengths = build_lengths(setting.series, setting.order, *room, setting.limits.length(Limit::guard_setback_new), setting.saw.step_um);
         trial.shaft = finished_shaft(setting.order, setting.series, *trial.lengths, setting.saw.plus_minus);
-        trial.reading = read_shaft(trial.shaft, &setting.series, setting.workshop.measuring_plus_minus);
+        trial.reading = read_shaft(trial.shaft, all_of(&setting.series), setting.workshop.measuring_plus_minus);
         stops = stops_of(trial.reading.shaft);
-        trial.as_built = as_built(*trial.lengths, *stops);
+        trial.as_built = as_built(*trial.lengths);
     }
     const Job job = job_of(setting, trial.shaft);
-    const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, fit, stops, trial.as_built, setting.units};
+    const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, fit, stops, trial.as_built, setting.units, true};
     for (Check& check : run_checks(input)) {
         trial.checks.push_back(for_new_shaft(setting, input, std::move(check)));
         trial.checks.back().says = in_words_of_an_order(trial.checks.back().says);

@@ -26,6 +26,12 @@ Check check_overload_device(const CheckInput& input);
 Check check_rating(const CheckInput& input);
 Check check_condition(const CheckInput& input);
 
+// Watts that the series carries at this speed, by the rule for speeds that it does not state; nothing where it states no rating.
+std::optional<std::int64_t> rated_power(const Series& series, int speed);
+
+// "30 kW".
+std::string kilowatts(std::int64_t watts);
+
 // The tubes that this check is about: those that are cut, or of a shaft made to order both.
 Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn);
 
@@ -45,12 +51,20 @@ Check not_checked(CheckId id, const std::string& reason);
 // A length check with its figures in micrometres.
 Check length_check(CheckId id, std::optional<Length> value, std::optional<Length> worst, std::optional<Length> limit);
 
-// A length in a sentence. Values and limits are rounded alike, so that equal ones print alike. In inches the millimetres
-// stand beside, for to a sixteenth a value that meets its limit can read as if it did not.
-std::string value_text(const CheckInput& input, Length length);
-std::string limit_text(const CheckInput& input, Length length);
+// A length in a sentence, in inches with its millimetres beside. Values and their limits are rounded alike, so that equal ones print
+// alike. Overlaps and clearances, which most are, are rounded in one direction.
+std::string value_text(const CheckInput& input, Length length, Rounded as = Rounded::overlap);
+std::string limit_text(const CheckInput& input, Length length, Rounded as = Rounded::overlap);
 // A length beside another that decides about it: to 0.1 mm where that shows which is the greater, else to 0.001 mm.
-std::string text_beside(const CheckInput& input, Length length, Length other);
+std::string text_beside(const CheckInput& input, Length length, Length other, Rounded as = Rounded::overlap);
+// How far below 0 the length is.
+std::string below_zero_text(const CheckInput& input, Length length, Length other, Rounded as = Rounded::overlap);
+
+// A check of a range that some fits leave out: known only as at least what the others state, it can fail and cannot pass.
+Check known_as_least(Check check, const CheckInput& input, Range range);
+
+// Why no length is compared with the shortest: a shaft made to order by its closed length alone has none.
+inline constexpr const char* no_shortest = "no shortest length is given";
 
 // "the tractor end".
 std::string end_named(End end);

@@ -47,12 +47,25 @@ std::optional<std::int64_t> micrometres(std::optional<Length> length)
     return length ? std::optional(length->um()) : std::nullopt;
 }
 
+// Beside lengths that contradict each other no length passes: nobody knows which of them is right.
+void doubt_lengths(std::vector<Check>& checks)
+{
+    if (check_of(checks, CheckId::consistency).result != CheckResult::fail) return;
+    for (Check& check : checks) {
+        if (check.unit != CheckUnit::mm || (check.result != CheckResult::pass && check.result != CheckResult::warn)) continue;
+        check.result = CheckResult::not_checked;
+        check.says = "Not checked: the measured lengths contradict each other.";
+        check.basis = "computed from lengths that contradict each other; " + check.basis;
+    }
+}
+
 }  // namespace
 
 std::vector<Check> run_checks(const CheckInput& input)
 {
     std::vector<Check> checks;
     for (const CheckFunction function : functions) checks.push_back(function(input));
+    doubt_lengths(checks);
     return checks;
 }
 
@@ -93,22 +106,31 @@ Check length_check(CheckId id, std::optional<Length> value, std::optional<Length
     return check;
 }
 
-std::string value_text(const CheckInput& input, Length length)
+Check known_as_least(Check check, const CheckInput& input, Range range)
 {
-    return figure_with_millimetres(length, input.units, Toward::nearest, 3);
+    if (check.result == CheckResult::fail) return check;
+    std::string names;
+    for (const FitReading& fit : input.fits)
+        if (!fit.fit.longest[range]) names += (names.empty() ? "" : ", ") + (fit.tractor.empty() ? "one fit" : fit.tractor);
+    check.result = CheckResult::not_checked;
+    const std::string reason = std::string("no longest ") + to_word(range) + " length is given for " + names + ": it is known only as at least what is stated";
+    check.says = "Not checked: " + reason + ".";
+    check.basis = reason + "; " + check.basis;
+    return check;
 }
 
-std::string limit_text(const CheckInput& input, Length length)
+std::string value_text(const CheckInput& input, Length length, Rounded as) { return figure_of_with_millimetres(as, length, input.units); }
+
+std::string limit_text(const CheckInput& input, Length length, Rounded as) { return figure_of_with_millimetres(as, length, input.units); }
+
+std::string text_beside(const CheckInput& input, Length length, Length other, Rounded as)
 {
-    return figure_with_millimetres(length, input.units, Toward::nearest, 3);
+    return figure_of_with_millimetres(as, length, input.units, decimals_that_tell(as, length, other));
 }
 
-std::string text_beside(const CheckInput& input, Length length, Length other)
+std::string below_zero_text(const CheckInput& input, Length length, Length other, Rounded as)
 {
-    const auto order_of = [](Length a, Length b) { return a < b ? -1 : a > b ? 1 : 0; };
-    const auto tenths = [](Length exact) { return fraction_of({1, 100}, exact); };
-    const bool shows = order_of(tenths(length), tenths(other)) == order_of(length, other);
-    return figure_with_millimetres(length, input.units, Toward::nearest, shows ? 1 : 3);
+    return size_of_with_millimetres(as, length, input.units, decimals_that_tell(as, length, other));
 }
 
 std::string joined(const std::vector<std::string>& sentences)

@@ -19,11 +19,10 @@ CheckResult judged(const CheckInput& input, JointKind joint, Range range, Angle 
 }
 
 // "turning 36.587° (turned 60° to the right), limit 35°"
-std::string angle_words(const CheckInput& input, End end, Range range, Angle limit)
+std::string angle_words(const CheckInput& input, End end, Range range, Angle angle, Angle limit)
 {
     const ExtremeAngle* computed = deciding_angle(input.fits, input.fit, end, range);
     const std::string at = computed ? " (" + in_words(computed->at, input.units) + ")" : "";
-    const Angle angle = *input.fit.angles[end][range];
     // To 0.1 degree where that shows whether it is past the limit.
     const int decimals = figure(angle) == figure(limit) && angle != limit ? 3 : 1;
     return std::string(to_word(range)) + " " + figure(angle, decimals) + "°" + at + ", limit " + figure(limit, 3) + "°";
@@ -39,14 +38,17 @@ Check check_joint_angle(const CheckInput& input, End end)
     std::optional<Angle> least_margin;
     bool folds_past_square = false;
     for (const Range range : all_ranges) {
-        const auto& angle = input.fit.angles[end][range];
+        const bool known = input.fit.angles[end][range].has_value();
+        const auto& angle = known ? input.fit.angles[end][range] : input.fit.angles_at_least[end][range];
         if (!angle) continue;
         if (!least_margin) check.result = CheckResult::pass;
         const Limit name = angle_limit(joint, range);
         const Angle limit = input.limits.angle(name);
-        at_least(check, judged(input, joint, range, *angle));
+        const CheckResult judged_so = judged(input, joint, range, *angle);
+        at_least(check, known || judged_so == CheckResult::fail ? judged_so : CheckResult::not_checked);
+        if (!known) check.basis += std::string(check.basis.empty() ? "" : "; ") + "not every fit gives the " + to_word(range) + " angle";
         folds_past_square = folds_past_square || *angle > right_angle;
-        check.says += (check.says.empty() ? "" : "; ") + angle_words(input, end, range, limit);
+        check.says += (check.says.empty() ? "" : "; ") + angle_words(input, end, range, *angle, limit);
         check.basis += std::string(check.basis.empty() ? "" : "; ") + to_word(range) + ": " + input.limits.basis(name);
         if (least_margin && limit - *angle >= *least_margin) continue;
         least_margin = limit - *angle;

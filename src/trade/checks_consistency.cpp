@@ -1,33 +1,9 @@
 // Whether what was measured can be true at all, and what of it is doubtful.
-#include "check_parts.hpp"
+#include "consistency_parts.hpp"
 #include "shaftcut/trade/geometry_words.hpp"
 
 namespace shaftcut {
 namespace {
-
-// Finds contradictions and doubts, and collects a sentence for each.
-struct Findings {
-    std::vector<std::string> contradictions;
-    std::vector<std::string> doubts;
-};
-
-// In words, for paper. The file's name without its folder: documents of one job are the same wherever it lies.
-std::string short_place(const Place& place)
-{
-    return "line " + std::to_string(place.line) + ", column " + std::to_string(place.column) + " of " + place.file.substr(place.file.find_last_of('/') + 1);
-}
-
-struct Figure {
-    std::string name;
-    Length length;
-    Place place;
-};
-
-std::string text(const CheckInput& input, const Figure& figure)
-{
-    const std::string where = figure.place.file.empty() ? "" : " (" + short_place(figure.place) + ")";
-    return figure.name + " " + figure_with_unit(figure.length, input.units, Toward::nearest, 3) + where;
-}
 
 void contradict(Findings& found, const CheckInput& input, const Figure& a, const std::string& relation, const Figure& b)
 {
@@ -58,9 +34,6 @@ void compare_lengths_of_fit(Findings& found, const CheckInput& input, const FitR
     const Fit& fit = reading.fit;
     if (!fit.shortest) return;
     const Figure shortest{"shortest", fit.shortest->value, fit.shortest_place};
-    if (!clearly_above(shortest.length, Length()))
-        found.contradictions.push_back("Contradiction: " + text(input, shortest) + " between the inner crosses is not more than 0, measured against closed " +
-                                       text(input, {"length", input.reading.shaft.closed.value, input.reading.shaft.closed_place}) + ".");
     for (const Range range : all_ranges)
         if (fit.longest[range] && clearly_below(fit.longest[range]->value, shortest.length))
             contradict(found, input, longest_figure(fit, range), "less than", shortest);
@@ -79,16 +52,10 @@ void compare_angles(Findings& found, const JobFit& fit)
     }
 }
 
-Figure half_figure(const CheckInput& input, Tube tube)
-{
-    const Half& half = input.reading.shaft.halves[tube];
-    return {std::string(to_word(tube)) + " half", half.length->value, half.length_place.value_or(input.reading.shaft.closed_place)};
-}
-
 void compare_halves(Findings& found, const CheckInput& input)
 {
     const Shaft& shaft = input.reading.shaft;
-    const Figure closed{input.reading.has_wide_angle ? "closed length between the inner crosses" : "closed length", shaft.closed.value, shaft.closed_place};
+    const Figure closed = closed_figure(input);
     for (const Tube tube : both_tubes) {
         const Half& half = shaft.halves[tube];
         if (half.length && !clearly_below(half.length->value, closed.length))
@@ -96,8 +63,8 @@ void compare_halves(Findings& found, const CheckInput& input)
         if (half.guard && !clearly_below(half.guard->value, closed.length))
             contradict(found, input, {std::string(to_word(tube)) + " guard half", half.guard->value, half.guard_place.value_or(closed.place)},
                        "not less than", closed);
-        if (half.length && half.seat && clearly_below(half.length->value, *half.seat))
-            contradict(found, input, half_figure(input, tube), "less than", {"its seat in the series", *half.seat, input.series->place});
+        if (half.length && half.seat && !clearly_above(half.length->value, *half.seat))
+            contradict(found, input, half_figure(input, tube), "not more than", {"its seat in the series", *half.seat});
     }
     if (!input.stops) return;
     const Figure inner = half_figure(input, Tube::inner);
@@ -105,24 +72,6 @@ void compare_halves(Findings& found, const CheckInput& input)
     if (!clearly_below(closed.length, inner.length + outer.length))
         found.contradictions.push_back("Contradiction: " + text(input, closed) + " is not less than " + text(input, inner) + " and " +
                                        text(input, outer) + " together: the tubes would not meet.");
-}
-
-void doubt_closed_length(Findings& found, const CheckInput& input)
-{
-    if (!input.stops || input.stops->agreement == ClosedAgreement::agrees) return;
-    const std::string measured = figure_with_unit(input.reading.shaft.closed.value, input.units, Toward::nearest, 3);
-    const std::string modelled = figure_with_unit(input.stops->modelled, input.units, Toward::nearest, 3);
-    const std::string start = "The shaft closes at " + measured + (input.reading.has_wide_angle ? " between its inner crosses" : "") + ", but its halves should give " + modelled + ": ";
-    switch (input.stops->agreement) {
-    case ClosedAgreement::longer:
-        found.doubts.push_back(start + "something stops it early. Clean it, look for what stops it, measure again. The shaft is altered or the series wrong; the cut takes the measured length as right.");
-        break;
-    case ClosedAgreement::guards_stop:
-        found.doubts.push_back(start + "the guards stop the shaft before its tubes do.");
-        break;
-    default:
-        found.doubts.push_back(start + "the shaft closes further than its series. The shaft is altered or the series is wrong.");
-    }
 }
 
 void doubt_unbent(Findings& found, const CheckInput& input, const FitReading& fit)
@@ -172,6 +121,28 @@ void doubt_loosened_limits(Findings& found, const CheckInput& input)
 
 }  // namespace
 
+std::string short_place(const Place& place)
+{
+    return "line " + std::to_string(place.line) + ", column " + std::to_string(place.column) + " of " + place.file.substr(place.file.find_last_of('/') + 1);
+}
+
+std::string text(const CheckInput& input, const Figure& figure)
+{
+    const std::string where = figure.place.file.empty() ? "" : " (" + short_place(figure.place) + ")";
+    return figure.name + " " + figure_with_unit(figure.length, input.units, Toward::nearest, 3) + where;
+}
+
+Figure closed_figure(const CheckInput& input)
+{
+    return {input.reading.has_wide_angle ? "closed length between the inner crosses" : "closed length", input.reading.shaft.closed.value, input.reading.shaft.closed_place};
+}
+
+Figure half_figure(const CheckInput& input, Tube tube)
+{
+    const Half& half = input.reading.shaft.halves[tube];
+    return {std::string(to_word(tube)) + " half", half.length->value, half.length_place.value_or(input.reading.shaft.closed_place)};
+}
+
 Check check_consistency(const CheckInput& input)
 {
     Findings found;
@@ -182,8 +153,10 @@ Check check_consistency(const CheckInput& input)
         doubt_unbent(found, input, fit);
     }
     for (const JobFit& fit : input.job.fits) compare_angles(found, fit);
+    find_out_of_bounds(found, input);
     compare_halves(found, input);
-    doubt_closed_length(found, input);
+    compare_stops(found, input);
+    find_readings_elsewhere(found, input);
     doubt_loosened_limits(found, input);
     Check check;
     check.id = CheckId::consistency;

@@ -8,22 +8,20 @@ namespace {
 
 constexpr int lock_rule_from = 2021;  // year of building from which no lock part may protrude: EN 12965:2019
 
-bool is_exposed(Lock lock) { return lock == Lock::exposed_collar || lock == Lock::exposed_push_pin; }
-
 void find_forbidden(std::vector<std::string>& found, const CheckInput& input, Tube tube)
 {
     const Half& half = input.reading.shaft.halves[tube];
-    const bool cut = input.plan->cut[tube] != Length();
+    const bool cut = input.plan->cuts_tube(tube);
     if (cut && half.shortening_forbidden)
         found.push_back(std::string("The series forbids shortening the ") + to_word(tube) + " tube.");
     if (half.lubrication_hole && clearly_below(input.plan->half[tube], *half.lubrication_hole))
         found.push_back(std::string("The ") + to_word(tube) + " tube would end before its lubrication hole, whose far edge is " +
-                        limit_text(input, *half.lubrication_hole) + " from the cross.");
+                        limit_text(input, *half.lubrication_hole, Rounded::measured) + " from the cross.");
 }
 
 void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tube)
 {
-    const bool cut = input.plan->cut[tube] != Length();
+    const bool cut = input.plan->cuts_tube(tube);
     const Length one_chain = input.limits.length(Limit::one_chain_shortening);
     for (const Feature feature : input.reading.shaft.halves[tube].features) {
         const std::string which = std::string("The ") + to_word(tube);
@@ -31,14 +29,33 @@ void find_work(std::vector<std::string>& found, const CheckInput& input, Tube tu
             found.push_back(which + " tube is coated: deburr without tearing the coating and treat the bare edge.");
         if (feature == Feature::end_stop && cut)
             found.push_back(which + " tube has an end stop: take it off before the cut and fit it again at the new end.");
-        if (feature == Feature::one_chain_guard && clearly_above(input.plan->guard_cut[tube], one_chain))
-            found.push_back(which + " guard is held by one chain and loses more than " + value_text(input, one_chain) +
+        if (feature == Feature::one_chain_guard && clearly_above(input.plan->guard_cut[tube].value_or(Length()), one_chain))
+            found.push_back(which + " guard is held by one chain and loses more than " + value_text(input, one_chain, Rounded::cut) +
                             ": fit a second chain at the tractor end.");
     }
 }
 
+// When the shaft was built, as far as the rule on locks asks.
+enum class Built { before_the_rule, under_the_rule, unknown };
+
+Built built_of(const JobShaft& shaft)
+{
+    if (!shaft.built) return Built::unknown;
+    return *shaft.built < lock_rule_from ? Built::before_the_rule : Built::under_the_rule;
+}
+
+const char* what_of_exposed(Built built)
+{
+    switch (built) {
+    case Built::before_the_rule: return " built before 2021: it can catch clothing.";
+    case Built::under_the_rule: return ": no part of a lock may stand out (EN 12965:2019, built from 2021).";
+    case Built::unknown: break;
+    }
+    return " whose year of building is not known: it can catch clothing, and if the shaft was built in 2021 or later no part of a lock may stand out (EN 12965:2019).";
+}
+
 // Judges one end's lock into `check`.
-void judge_lock(Check& check, const JobShaft& shaft, End end)
+void judge_lock(Check& check, const JobShaft& shaft, Built built, End end)
 {
     const auto& lock = shaft.ends[end].lock;
     if (!lock) {
@@ -56,10 +73,8 @@ void judge_lock(Check& check, const JobShaft& shaft, End end)
         check.says += " The rule on locks is for primary shafts, but the exposed " + part + " at " + end_named(end) + " can catch clothing: see that it is shielded.";
         return;
     }
-    const bool old = shaft.built && *shaft.built < lock_rule_from;
-    at_least(check, old ? CheckResult::warn : CheckResult::fail);
-    check.says += " An exposed " + part + " locks " + end_named(end) + " of a primary shaft" +
-                  (old ? " built before 2021: it can catch clothing." : ": no part of a lock may stand out (EN 12965:2019, built from 2021).");
+    at_least(check, built == Built::under_the_rule ? CheckResult::fail : CheckResult::warn);
+    check.says += " An exposed " + part + " locks " + end_named(end) + " of a primary shaft" + what_of_exposed(built);
 }
 
 void judge_speed(Check& check, const CheckInput& input, End end)
@@ -115,6 +130,18 @@ void finish(Check& check, std::size_t pass_length)
     if (check.says.size() > pass_length) check.says.erase(0, pass_length + 1);
 }
 
+Check locking(const CheckInput& input, Built built)
+{
+    Check check = judged(CheckId::locking, "No part of a lock stands out.");
+    const std::size_t pass_length = check.says.size();
+    for (const End end : both_ends) judge_lock(check, input.job.shaft, built, end);
+    finish(check, pass_length);
+    check.basis = "EN 12965:2019 (primary shafts, from tractor to first fixed bearing): on shafts built from 2021 the yokes' locks at both ends have no exposed "
+                  "or protruding part";
+    if (check.result == CheckResult::not_checked) check.basis += "; the lock is not stated at every end";
+    return check;
+}
+
 }  // namespace
 
 Check check_shortening_allowed(const CheckInput& input)
@@ -138,14 +165,7 @@ Check check_shortening_allowed(const CheckInput& input)
 
 Check check_locking(const CheckInput& input)
 {
-    Check check = judged(CheckId::locking, "No part of a lock stands out.");
-    const std::size_t pass_length = check.says.size();
-    for (const End end : both_ends) judge_lock(check, input.job.shaft, end);
-    finish(check, pass_length);
-    check.basis = "EN 12965:2019 (primary shafts, from tractor to first fixed bearing): on shafts built from 2021 the yokes' locks at both ends have no exposed "
-                  "or protruding part";
-    if (check.result == CheckResult::not_checked) check.basis += "; the lock is not stated at every end";
-    return check;
+    return locking(input, input.new_shaft ? Built::under_the_rule : built_of(input.job.shaft));
 }
 
 Check check_connection(const CheckInput& input)

@@ -1,4 +1,4 @@
-// The checks on clearance, overlaps and guards: each a difference of lengths, its worst case a linear sum of tolerances.
+// The checks on clearance and overlaps: each a difference of lengths, its worst case a linear sum of tolerances.
 #include <algorithm>
 
 #include "check_parts.hpp"
@@ -6,9 +6,6 @@
 
 namespace shaftcut {
 namespace {
-
-// A shaft made to order by its closed length alone.
-constexpr const char* no_shortest = "no shortest length is given";
 
 // Overlap limits: least overlap at this range, as a length.
 struct OverlapLimit {
@@ -48,13 +45,6 @@ Length halves_tolerance(const CheckInput& input, const CutPlan& plan)
     return sum;
 }
 
-std::string tractors_without(const CheckInput& input, Range range)
-{
-    std::string names;
-    for (const FitReading& fit : input.fits)
-        if (!fit.fit.longest[range]) names += (names.empty() ? "" : ", ") + (fit.tractor.empty() ? "one fit" : fit.tractor);
-    return names.empty() ? "" : "; no such length was given for " + names;
-}
 
 Check check_overlap(const CheckInput& input, Range range)
 {
@@ -68,7 +58,8 @@ Check check_overlap(const CheckInput& input, Range range)
         return check;
     }
     if (!input.plan) return not_checked(id, no_plan_reason(input));
-    const auto& longest = input.fit.longest[range];
+    const bool known = input.fit.longest[range].has_value();
+    const auto& longest = known ? input.fit.longest[range] : input.fit.longest_at_least[range];
     if (!longest) return not_checked(id, "no " + range_words + " is given");
     const OverlapLimit limit = overlap_limit(input, range, *input.plan);
     const Length value = input.plan->overlap_at(longest->value);
@@ -79,40 +70,13 @@ Check check_overlap(const CheckInput& input, Range range)
     // A refused shaft in the fitter's hands still has the overlap that it has: what fails is the overlap after a cut.
     const bool fails = check.result == CheckResult::fail;
     const std::string start = fails ? "Cut to fit the shortest position, at the " : "At the ";
-    const std::string found = value < Length() ? start + range_words + " the tubes would be " + text_beside(input, -value, limit.length) + " apart"
+    const std::string found = value < Length() ? start + range_words + " the tubes would be " + below_zero_text(input, value, limit.length) + " apart"
                                                : start + range_words + " the overlap " + (fails ? "would be " : "is ") + text_beside(input, value, limit.length);
     check.says = found + "; at least " + text_beside(input, limit.length, value) + " of overlap is asked (" + limit.words + ").";
     if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + text_beside(input, worst, limit.length) + ".";
     check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
     if (const ExtremeLength* computed = deciding_longest(input.fits, input.fit, range)) check.basis += "; the length is " + origin_in_words(*computed, input.units);
-    if (input.fits.size() > 1) check.basis += tractors_without(input, range);
-    return check;
-}
-
-// max over the halves of guard half + the other half's guard shoulder; nothing where one of them is unknown.
-std::optional<Length> guards_closed(const CheckInput& input)
-{
-    std::optional<Length> closed;
-    for (const Tube tube : both_tubes) {
-        const auto& guard = input.plan->guard_half[tube];
-        const auto& face = input.reading.shaft.halves[other(tube)].guard_shoulder;
-        if (!guard || !face) return std::nullopt;
-        closed = std::max(closed.value_or(*guard + *face), *guard + *face);
-    }
-    return closed;
-}
-
-// The greatest known longest; of equal ones the one known less well.
-std::optional<Toleranced> greatest_longest(const Fit& fit)
-{
-    std::optional<Toleranced> greatest;
-    for (const Range range : all_ranges) {
-        const auto& longest = fit.longest[range];
-        if (!longest) continue;
-        const bool less_well_known = greatest && longest->value == greatest->value && longest->plus_minus > greatest->plus_minus;
-        if (!greatest || longest->value > greatest->value || less_well_known) greatest = longest;
-    }
-    return greatest;
+    return known ? check : known_as_least(check, input, range);
 }
 
 }  // namespace
@@ -133,10 +97,7 @@ Check check_closing_clearance(const CheckInput& input)
     const Length limit = input.limits.length(Limit::closing_clearance);
     const Length floor = input.limits.length(Limit::closing_clearance_floor);
     const Length value = input.fit.shortest->value - plan.closed;
-    bool cut_half_sets_closed = false;
-    for (const Tube tube : both_tubes) cut_half_sets_closed = cut_half_sets_closed || (plan.sets_closed[tube] && plan.cut[tube] != Length());
-    const Length worst = value - input.fit.shortest->plus_minus - input.reading.shaft.closed.plus_minus -
-                         (cut_half_sets_closed ? input.saw.plus_minus : Length());
+    const Length worst = input.fit.shortest->value - input.fit.shortest->plus_minus - closed_at_worst(input.reading.shaft, *input.stops, plan, input.saw);
     Check check = length_check(id, value, worst, limit);
     if (clearly_below(worst, floor)) check.result = CheckResult::warn;
     if (clearly_below(value, limit) || !clearly_above(worst, Length())) check.result = CheckResult::fail;
@@ -157,7 +118,7 @@ Check check_tube_left(const CheckInput& input)
 {
     PerEach<Tube, bool> cut;
     if (input.plan)
-        for (const Tube tube : both_tubes) cut[tube] = input.plan->cut[tube] != Length();
+        for (const Tube tube : both_tubes) cut[tube] = input.plan->cuts_tube(tube);
     return tube_left_of(input, cut);
 }
 
@@ -185,81 +146,10 @@ Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn)
     check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
     if (too_short) {
         check.result = CheckResult::fail;
-        check.says = "A tube would be " + limit_text(input, -*least) + " shorter than the series allows.";
+        check.says = "A tube would be " + below_zero_text(input, *least, Length(), Rounded::kept) + " shorter than the series allows.";
     } else {
-        check.says = least ? "The tubes stay at least " + value_text(input, *least) + " longer than the series' least." : "No drive tube is cut.";
+        check.says = least ? "The tubes stay at least " + value_text(input, *least, Rounded::kept) + " longer than the series' least." : "No drive tube is cut.";
     }
-    return check;
-}
-
-Check check_guard_clearance(const CheckInput& input)
-{
-    const CheckId id = CheckId::guard_clearance;
-    if (!input.plan) return not_checked(id, no_plan_reason(input));
-    if (!input.fit.shortest) return not_checked(id, no_shortest);
-    const auto closed = guards_closed(input);
-    if (!closed) return not_checked(id, "a guard was not measured or the series does not give its guard shoulder");
-    const Length limit = input.limits.length(Limit::closing_clearance);
-    const Length value = input.fit.shortest->value - *closed;
-    Check check = length_check(id, value, std::nullopt, limit);
-    if (clearly_below(value, limit)) check.result = CheckResult::warn;
-    if (clearly_below(value, Length())) check.result = CheckResult::fail;
-    check.says = "The guards have " + text_beside(input, value, limit) + " left to close at the shortest length; " + limit_text(input, limit) + " is asked.";
-    check.basis = "shortest − the guards' own closed length; it fails below 0; " + input.limits.basis(Limit::closing_clearance);
-    return check;
-}
-
-Check check_guard_cover(const CheckInput& input)
-{
-    const CheckId id = CheckId::guard_cover;
-    if (!input.plan) return not_checked(id, no_plan_reason(input));
-    const auto longest = greatest_longest(input.fit);
-    if (!longest) return not_checked(id, "no longest length can be read");
-    Length value = -longest->value;
-    Length doubt = longest->plus_minus;
-    for (const Tube tube : both_tubes) {
-        const auto& kept = input.plan->guard_half[tube];
-        if (!kept) return not_checked(id, "a guard was not measured: hold the halves side by side");
-        value += *kept;
-        doubt += input.reading.shaft.halves[tube].guard->plus_minus;
-        if (input.plan->guard_cut[tube] != Length()) doubt += input.saw.plus_minus;
-    }
-    const Length limit = input.limits.length(Limit::guard_overlap);
-    Check check = length_check(id, value, value - doubt, limit);
-    if (clearly_below(value, limit)) check.result = CheckResult::warn;
-    if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "are " + text_beside(input, -value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
-    check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
-    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + text_beside(input, doubt - value, Length()) + " apart: the shaft would lie bare.";
-    check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
-                  input.limits.basis(Limit::guard_overlap);
-    return check;
-}
-
-Check check_guard_setback(const CheckInput& input) { return guard_setback_within(input, Limit::guard_setback); }
-
-Check guard_setback_within(const CheckInput& input, Limit setback)
-{
-    const CheckId id = CheckId::guard_setback;
-    if (!input.plan) return not_checked(id, no_plan_reason(input));
-    std::optional<Length> least, greatest;
-    for (const Tube tube : both_tubes) {
-        const auto& guard = input.plan->guard_half[tube];
-        if (!guard) continue;
-        const Length short_by = input.plan->half[tube] - *guard;
-        least = std::min(least.value_or(short_by), short_by);
-        greatest = std::max(greatest.value_or(short_by), short_by);
-    }
-    if (!least) return not_checked(id, "no guard was measured");
-    const Length limit = input.limits.length(setback);
-    const Length value = *least < Length() ? *least : *greatest;
-    Check check = length_check(id, value, std::nullopt, limit);
-    const bool longer = clearly_below(value, Length());
-    if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
-    check.says = longer ? "A guard tube ends " + text_beside(input, -value, Length()) + " beyond its drive tube."
-                        : "A guard tube ends up to " + text_beside(input, value, limit) + " short of its drive tube; at most " +
-                              value_text(input, limit) + " is asked.";
-    check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
     return check;
 }
 

@@ -18,52 +18,9 @@ Length closed_over(const PerEach<Tube, Length>& half, const PerEach<Tube, Length
     return std::max(half[Tube::inner] + shoulder[Tube::outer], half[Tube::outer] + shoulder[Tube::inner]);
 }
 
-// Whether the guards' own closed length max(g_A + r_B, g_B + r_A) is C within their tolerances.
-bool guards_stop_at(const Shaft& shaft)
+std::optional<Length> guard_cut(const Shaft& shaft, Tube tube, const CutPlan& plan, Length target, const SawSettings& saw)
 {
-    std::optional<Length> guards_closed;
-    Length allowance = shaft.closed.plus_minus;
-    for (const Tube tube : both_tubes) {
-        const auto& guard = shaft.halves[tube].guard;
-        const auto& face = shaft.halves[other(tube)].guard_shoulder;
-        if (!guard || !face) return false;
-        guards_closed = std::max(guards_closed.value_or(guard->value + *face), guard->value + *face);
-        allowance += guard->plus_minus;
-    }
-    const Length difference = shaft.closed.value - *guards_closed;
-    return !clearly_above(difference, allowance) && !clearly_below(difference, -allowance);
-}
-
-// The shoulders as known, or as they are when both tubes stop together: s_B = C − a.
-PerEach<Tube, Length> first_shoulders(const Shaft& shaft)
-{
-    PerEach<Tube, Length> shoulder;
-    for (const Tube tube : both_tubes)
-        shoulder[tube] = shaft.halves[tube].shoulder.value_or(shaft.closed.value - shaft.halves[other(tube)].length->value);
-    return shoulder;
-}
-
-void reconcile(Stops& stops, const Shaft& shaft)
-{
-    const Length difference = shaft.closed.value - stops.modelled;
-    const bool above = clearly_above(difference, stops.allowance);
-    const bool below = clearly_below(difference, -stops.allowance);
-    if (above && guards_stop_at(shaft)) {
-        stops.agreement = ClosedAgreement::guards_stop;
-        return;
-    }
-    stops.agreement = above ? ClosedAgreement::longer : below ? ClosedAgreement::shorter : ClosedAgreement::agrees;
-    for (const Tube tube : both_tubes) {
-        Length& shoulder = stops.shoulder[tube];
-        const Length greatest = shaft.closed.value - shaft.halves[other(tube)].length->value;
-        if (above) shoulder = greatest;
-        else if (below) shoulder = std::min(shoulder, greatest);
-        else shoulder = shaft.halves[tube].shoulder ? shoulder + difference : greatest;
-    }
-}
-
-Length guard_cut(const Shaft& shaft, Tube tube, const CutPlan& plan, Length target, const SawSettings& saw)
-{
+    if (!shaft.halves[tube].guard_used) return std::nullopt;
     const auto& guard = shaft.halves[tube].guard;
     if (!guard) return plan.cut[tube];
     const auto& face = shaft.halves[other(tube)].guard_shoulder;
@@ -72,24 +29,20 @@ Length guard_cut(const Shaft& shaft, Tube tube, const CutPlan& plan, Length targ
     return sawn(std::max(plan.cut[tube], too_long), saw);
 }
 
-}  // namespace
-
-std::optional<Stops> stops_of(const Shaft& shaft)
+// Q: the most that this half's path can be before the saw's own ±, with C and the shoulders as they were stated.
+Length path_at_worst(const Shaft& shaft, const Stops& stops, Tube tube, bool cut)
 {
-    const auto& halves = shaft.halves;
-    if (!halves[Tube::inner].length || !halves[Tube::outer].length) return std::nullopt;
-    Stops stops;
-    stops.shoulder = first_shoulders(shaft);
-    PerEach<Tube, Length> length;
-    stops.allowance = shaft.closed.plus_minus;
-    for (const Tube tube : both_tubes) {
-        length[tube] = halves[tube].length->value;
-        stops.allowance += halves[tube].length->plus_minus;
-    }
-    stops.modelled = closed_over(length, stops.shoulder);
-    reconcile(stops, shaft);
-    return stops;
+    const Half& half = shaft.halves[tube];
+    const auto& shoulder = shaft.halves[other(tube)].shoulder;
+    const Length y = shaft.closed.value + shaft.closed.plus_minus;
+    const Length u = half.length->plus_minus;
+    if (!shoulder) return cut ? y + u : y;
+    const Length x = half.length->value + shoulder->value + shoulder->plus_minus;
+    if (stops.agreement != ClosedAgreement::agrees) return cut ? std::max(x, y) + u : std::max(y, x + u);
+    return cut ? std::min(std::max(x, y), std::min(x, y) + u) : std::min(y, x + u);
 }
+
+}  // namespace
 
 SawSettings saw_settings(const Saw& saw, Units units)
 {
@@ -110,17 +63,24 @@ std::optional<CutPlan> plan_cut(const Shaft& shaft, const std::optional<Stops>& 
     }
     plan.closed = closed_over(plan.half, stops->shoulder);
     for (const Tube tube : both_tubes) {
-        plan.sets_closed[tube] = !clearly_below(plan.half[tube] + stops->shoulder[other(tube)], plan.closed);
         plan.guard_cut[tube] = guard_cut(shaft, tube, plan, target, saw);
-        if (const auto& guard = shaft.halves[tube].guard) plan.guard_half[tube] = guard->value - plan.guard_cut[tube];
+        if (const auto& guard = shaft.halves[tube].guard) plan.guard_half[tube] = guard->value - *plan.guard_cut[tube];
     }
     return plan;
 }
 
 bool nothing_to_cut(const CutPlan& plan)
 {
-    return std::all_of(both_tubes.begin(), both_tubes.end(),
-                       [&](Tube tube) { return plan.cut[tube] == Length() && plan.guard_cut[tube] == Length(); });
+    return std::none_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) { return plan.cuts_tube(tube) || plan.cuts_guard(tube); });
+}
+
+Length closed_at_worst(const Shaft& shaft, const Stops& stops, const CutPlan& plan, const SawSettings& saw)
+{
+    const auto after = [&](Tube tube) {
+        const bool cut = plan.cuts_tube(tube);
+        return path_at_worst(shaft, stops, tube, cut) - plan.cut[tube] + (cut ? saw.plus_minus : Length());
+    };
+    return std::max(after(Tube::inner), after(Tube::outer));
 }
 
 }  // namespace shaftcut

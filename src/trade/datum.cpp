@@ -13,11 +13,11 @@ Toleranced with_tolerance(const Measurement& measured, Length measuring_plus_min
     return {measured.length, measured.plus_minus.value_or(measuring_plus_minus)};
 }
 
-Reference closed_reference(const JobShaft& shaft, const Series* series)
+Reference closed_reference(const JobShaft& shaft, const ShaftSeries& series)
 {
     if (shaft.closed_reference) return *shaft.closed_reference;
-    if (series && series->wide_angle_reference) return *series->wide_angle_reference;
-    const auto shape = series ? std::optional(series->shape) : shaft.shape;
+    if (series.shaft && series.shaft->wide_angle_reference) return *series.shaft->wide_angle_reference;
+    const auto shape = series.shaft ? std::optional(series.shaft->shape) : shaft.shape;
     // Without a wide-angle joint both references are the same place.
     return (shape ? usual_reference(*shape) : std::nullopt).value_or(Reference::inner_cross);
 }
@@ -30,24 +30,40 @@ Reaches cross_reaches(const PerEach<End, Length>& spacing, Reference reference)
     return reaches;
 }
 
-// What the job and the series say of a half, before the closed length is asked for a half that was not measured.
-Half stated_half(Tube tube, const JobShaft& shaft, const Series* series, Length measuring_plus_minus)
+void take_from_series(Half& half, Tube tube, JointKind joint, const Series& series, Length measuring_plus_minus)
 {
-    const JobHalf& job = shaft.halves[tube];
-    Half half;
-    half.end = end_of(shaft, tube);
-    if (series) {
-        const SeriesHalf& known = series->halves[tube];
-        half.shoulder = known.shoulder;
-        half.guard_shoulder = known.guard_shoulder;
-        half.seat = known.seat;
-        half.least_tube = known.least_tube;
-        half.shortening_forbidden = known.shortening_forbidden || series->shortening_forbidden;
+    const SeriesHalf& known = series.halves[tube];
+    half.series_shoulder = known.shoulder;
+    if (known.shoulder) half.shoulder = Toleranced{*known.shoulder, measuring_plus_minus};
+    half.guard_shoulder = known.guard_shoulder;
+    half.guard_seat = joint == JointKind::wide_angle ? known.guard_seat_wide_angle : known.guard_seat;
+    half.seat = known.seat;
+    half.shortening_forbidden = known.shortening_forbidden || series.shortening_forbidden;
+}
+
+// The tubes are the shaft's own series', whatever the joint.
+void take_from_tubes(Half& half, Tube tube, const Series& series)
+{
+    half.least_tube = series.halves[tube].least_tube;
+    half.shortening_forbidden = half.shortening_forbidden || series.halves[tube].shortening_forbidden || series.shortening_forbidden;
+}
+
+// The job's own shoulder, or half length − stop depth.
+void take_own_shoulder(Half& half, const JobHalf& job, Length measuring_plus_minus)
+{
+    if (job.shoulder) {
+        half.shoulder = with_tolerance(*job.shoulder, measuring_plus_minus);
+        half.shoulder_place = job.shoulder->place;
+    } else if (job.stop_depth && half.length) {
+        const Toleranced depth = with_tolerance(*job.stop_depth, measuring_plus_minus);
+        half.shoulder = Toleranced{half.length->value - depth.value, half.length->plus_minus + depth.plus_minus};
+        half.shoulder_place = job.stop_depth->place;
     }
-    if (job.shoulder) half.shoulder = job.shoulder->length;
-    if (job.lubrication_hole) half.lubrication_hole = job.lubrication_hole->length;
-    half.features = job.features;
-    if (job.guard) {
+}
+
+void take_measured(Half& half, const JobHalf& job, Length measuring_plus_minus)
+{
+    if (job.guard && job.guard_use == GuardUse::kept) {
         half.guard = with_tolerance(*job.guard, measuring_plus_minus);
         half.guard_place = job.guard->place;
     }
@@ -56,18 +72,34 @@ Half stated_half(Tube tube, const JobShaft& shaft, const Series* series, Length 
         half.length_place = job.length->place;
         half.measured = true;
     }
+    if (job.lubrication_hole) half.lubrication_hole = job.lubrication_hole->length;
+    take_own_shoulder(half, job, measuring_plus_minus);
+}
+
+// What the job and the series say of a half, before the closed length is asked for a half that was not measured.
+Half stated_half(Tube tube, const JobShaft& shaft, const ShaftSeries& series, Length measuring_plus_minus)
+{
+    const JobHalf& job = shaft.halves[tube];
+    Half half;
+    half.end = end_of(shaft, tube);
+    if (const Series* own = series.half[tube]) take_from_series(half, tube, shaft.ends[half.end].joint, *own, measuring_plus_minus);
+    if (series.shaft) take_from_tubes(half, tube, *series.shaft);
+    half.of_other_series = job.series.has_value();
+    half.guard_used = job.guard_use == GuardUse::kept;
+    half.features = job.features;
+    take_measured(half, job, measuring_plus_minus);
     return half;
 }
 
 // a = C − s_B, b = C − s_A: pushed together, a tube's end stands at the other half's shoulder.
-void derive_length(Half& half, const std::optional<Length>& others_shoulder, const Toleranced& closed)
+void derive_length(Half& half, const std::optional<Toleranced>& others_shoulder, const Toleranced& closed)
 {
     if (half.length || !others_shoulder) return;
-    half.length = Toleranced{closed.value - *others_shoulder, closed.plus_minus};
+    half.length = Toleranced{closed.value - others_shoulder->value, closed.plus_minus + others_shoulder->plus_minus};
 }
 
 // e at each end; sets `unreadable` where the series does not say one.
-void add_yokes(FitReading& reading, const JobShaft& shaft, const Series* series)
+void add_yokes(FitReading& reading, const JobShaft& shaft, const ShaftSeries& series)
 {
     for (const End end : both_ends) {
         if (const auto distance = yoke_of(shaft, series, end)) {
@@ -80,7 +112,7 @@ void add_yokes(FitReading& reading, const JobShaft& shaft, const Series* series)
 }
 
 // Where the machine cannot be, or has no room for the shaft, that is said and there are no lengths.
-std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine& machine, const JobShaft& shaft, const Series* series, Length measuring_plus_minus)
+std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine& machine, const JobShaft& shaft, const ShaftSeries& series, Length measuring_plus_minus)
 {
     const auto meets = hitch_shaft(shaft, series);
     if (const auto* ends = std::get_if<std::vector<End>>(&meets)) {
@@ -100,6 +132,7 @@ std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine&
 void read_angles(FitReading& reading, const JobFit& fit)
 {
     reading.angles = reading.fit.angles = fit.angles;
+    reading.views = fit.views;
     for (const End end : both_ends)
         for (const Range range : all_ranges)
             if (const ExtremeAngle* computed = reading.computed_angle(end, range)) reading.fit.angles[end][range] = computed->angle;
@@ -143,7 +176,7 @@ void convert_longest(FitReading& reading, Range range, const LongestSetting& set
         at_limits[end] = known.value_or(setting.limits.angle(angle_limit(setting.shaft.ends[end].joint, range)));
         if (!known) unbent.ends.push_back(end);
     }
-    reading.fit.longest[range] = Toleranced{bent(distance, reading.reaches, reading.read_at[range]), reading.longest[range]->plus_minus};
+    reading.fit.longest[range] = bent(*reading.longest[range], reading.reaches, reading.read_at[range]);
     if (unbent.ends.empty()) return;
     unbent.at_limit_angles = bent(distance, reading.reaches, at_limits);
     reading.unbent.push_back(unbent);
@@ -161,6 +194,31 @@ void read_longest(FitReading& reading, Range range, const JobFit& fit, const Lon
     if (!computed) return;
     reading.fit.longest[range] = Toleranced{computed->length, computed->plus_minus};
     reading.fit.longest_places[range] = machine_place(reading.geometry->machine);
+}
+
+// How far the ends reach along the tubes and aside, when their joints are bent the same way in one plane, in mm.
+struct BentEnds {
+    double along = 0, across = 0;
+};
+
+BentEnds bent_ends(const Reaches& reaches, const PerEach<End, Angle>& angles)
+{
+    BentEnds ends;
+    for (const End end : both_ends) {
+        const double angle = angles[end].radians();
+        const double yoke = reaches[end].yoke.mm();
+        const double spacing = reaches[end].spacing.mm();
+        const double side = end == End::tractor ? 1.0 : -1.0;
+        ends.along += yoke * std::cos(angle) + spacing * std::cos(angle / 2);
+        ends.across += side * (yoke * std::sin(angle) + spacing * std::sin(angle / 2));
+    }
+    return ends;
+}
+
+// √(D² − across²): what the distance leaves along the tubes and the ends' own reach.
+double root_of(Length distance, const BentEnds& ends)
+{
+    return std::sqrt(std::max(0.0, distance.mm() * distance.mm() - ends.across * ends.across));
 }
 
 void compare_extreme(FitReading& reading, std::optional<Range> range, const Toleranced& measured, const ExtremeLength& reached)
@@ -189,21 +247,19 @@ Length in_line(Length distance, const Reaches& reaches)
 
 Length bent(Length distance, const Reaches& reaches, const PerEach<End, Angle>& angles)
 {
-    double along = 0;
-    double across = 0;
-    for (const End end : both_ends) {
-        const double angle = angles[end].radians();
-        const double yoke = reaches[end].yoke.mm();
-        const double spacing = reaches[end].spacing.mm();
-        const double side = end == End::tractor ? 1.0 : -1.0;
-        along += yoke * std::cos(angle) + spacing * std::cos(angle / 2);
-        across += side * (yoke * std::sin(angle) + spacing * std::sin(angle / 2));
-    }
-    const double square = distance.mm() * distance.mm() - across * across;
-    return Length::from_mm(std::sqrt(std::max(0.0, square)) - along);
+    const BentEnds ends = bent_ends(reaches, angles);
+    return Length::from_mm(root_of(distance, ends) - ends.along);
 }
 
-ShaftReading read_shaft(const JobShaft& shaft, const Series* series, Length measuring_plus_minus)
+Toleranced bent(const Toleranced& distance, const Reaches& reaches, const PerEach<End, Angle>& angles)
+{
+    const double root = root_of(distance.value, bent_ends(reaches, angles));
+    // Where the ends alone reach as far as the distance nothing is known; the length is 0 or less there, which refuses.
+    const double slope = root > 0 ? distance.value.mm() / root : 1.0;
+    return {bent(distance.value, reaches, angles), Length::from_mm(distance.plus_minus.mm() * slope)};
+}
+
+ShaftReading read_shaft(const JobShaft& shaft, const ShaftSeries& series, Length measuring_plus_minus)
 {
     ShaftReading reading;
     reading.closed = with_tolerance(shaft.closed, measuring_plus_minus);
@@ -239,11 +295,13 @@ const ExtremeAngle* FitReading::computed_angle(End end, Range range) const
     return end == End::tractor ? &extremes.tractor : &extremes.implement;
 }
 
-FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* series, const ShaftReading& shaft_reading,
+FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const ShaftSeries& series, const ShaftReading& shaft_reading,
                     const LimitsInForce& limits, Length measuring_plus_minus)
 {
     FitReading reading;
     reading.tractor = fit.tractor;
+    reading.shortest_at = fit.shortest_at;
+    reading.longest_at = fit.longest_at;
     reading.between = fit.between;
     reading.reference = fit.reference.value_or(shaft_reading.reference);
     const bool grooves = fit.between == Between::grooves;
@@ -255,46 +313,6 @@ FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* seri
     for (const Range range : all_ranges) read_longest(reading, range, fit, {shaft, limits, measuring_plus_minus});
     compare_with_geometry(reading);
     return reading;
-}
-
-namespace {
-
-// Of two equal lengths the one known less well decides, whichever fit comes first.
-bool less_well_known(const Toleranced& a, const Toleranced& b) { return a.value == b.value && a.plus_minus > b.plus_minus; }
-
-void decide_shortest(Fit& decides, const Fit& fit)
-{
-    if (!fit.shortest || !decides.shortest) {
-        decides.shortest.reset();
-    } else if (fit.shortest->value < decides.shortest->value || less_well_known(*fit.shortest, *decides.shortest)) {
-        decides.shortest = fit.shortest;
-        decides.shortest_place = fit.shortest_place;
-    }
-}
-
-void decide_longest(Fit& decides, const Fit& fit, Range range)
-{
-    const auto& longest = fit.longest[range];
-    const auto& held = decides.longest[range];
-    if (!longest || (held && longest->value <= held->value && !less_well_known(*longest, *held))) return;
-    decides.longest[range] = longest;
-    decides.longest_places[range] = fit.longest_places[range];
-}
-
-}  // namespace
-
-Fit deciding_fit(const std::vector<FitReading>& fits)
-{
-    Fit decides = fits.front().fit;
-    for (const FitReading& reading : fits) {
-        const Fit& fit = reading.fit;
-        decide_shortest(decides, fit);
-        for (const Range range : all_ranges) {
-            decide_longest(decides, fit, range);
-            for (const End end : both_ends) decides.angles[end][range] = std::max(decides.angles[end][range], fit.angles[end][range]);
-        }
-    }
-    return decides;
 }
 
 }  // namespace shaftcut

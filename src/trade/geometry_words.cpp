@@ -22,10 +22,17 @@ std::string in_words(const TrailedPosture& at)
     return words.empty() ? "straight ahead and level" : words;
 }
 
-// Of equal lengths the one known less well decides: see deciding_fit().
-bool decides(const std::optional<Toleranced>& length, const std::optional<Toleranced>& deciding)
+// Of the fits that have the deciding length the one known least well; null where none has it.
+template <class Of>
+const FitReading* deciding_among(const std::vector<FitReading>& fits, const std::optional<Toleranced>& deciding, const Of& of)
 {
-    return length && deciding && length->value == deciding->value && length->plus_minus == deciding->plus_minus;
+    const FitReading* found = nullptr;
+    for (const FitReading& fit : fits) {
+        const std::optional<Toleranced>& length = of(fit.fit);
+        if (!length || !deciding || length->value != deciding->value) continue;
+        if (!found || length->plus_minus > of(found->fit)->plus_minus) found = &fit;
+    }
+    return found;
 }
 
 }  // namespace
@@ -38,16 +45,14 @@ std::string in_words(const Posture& posture, Units units)
 
 const ExtremeLength* deciding_shortest(const std::vector<FitReading>& fits, const Fit& deciding)
 {
-    for (const FitReading& fit : fits)
-        if (decides(fit.fit.shortest, deciding.shortest)) return fit.computed_shortest();
-    return nullptr;
+    const FitReading* fit = deciding_among(fits, deciding.shortest, [](const Fit& of) -> const auto& { return of.shortest; });
+    return fit ? fit->computed_shortest() : nullptr;
 }
 
 const ExtremeLength* deciding_longest(const std::vector<FitReading>& fits, const Fit& deciding, Range range)
 {
-    for (const FitReading& fit : fits)
-        if (decides(fit.fit.longest[range], deciding.longest[range])) return fit.computed_longest(range);
-    return nullptr;
+    const FitReading* fit = deciding_among(fits, deciding.longest[range], [&](const Fit& of) -> const auto& { return of.longest[range]; });
+    return fit ? fit->computed_longest(range) : nullptr;
 }
 
 const ExtremeAngle* deciding_angle(const std::vector<FitReading>& fits, const Fit& deciding, End end, Range range)
@@ -59,7 +64,7 @@ const ExtremeAngle* deciding_angle(const std::vector<FitReading>& fits, const Fi
 
 std::string doubt_in_words(const ExtremeLength& length, Units units)
 {
-    std::string words = "± " + figure_with_unit(length.plus_minus, units, Toward::up);
+    std::string words = "± " + figure_of_with_unit(Rounded::doubt, length.plus_minus, units);
     constexpr std::size_t named = 2;
     for (std::size_t i = 0; i < named && i < length.influences.size() && length.influences[i].effect > Length(); ++i)
         words += (i == 0 ? ", most of it from " : " and ") + length.influences[i].dimension + " (" + figure_with_unit(length.influences[i].effect, units) + ")";

@@ -6,13 +6,13 @@
 namespace shaftcut {
 namespace {
 
-std::string length_text(const WorkOrder& order, Length length, Toward toward = Toward::nearest) { return figure_with_unit(length, order.units, toward); }
+std::string length_text(const WorkOrder& order, Length length, Rounded as = Rounded::measured) { return figure_of_with_unit(as, length, order.units); }
 
 // "Shortest 579.9 mm between the inner crosses, ± 7 mm, with the lower hitch point at 421 mm."
 std::string shortest_note(const WorkOrder& order, const FitReading& fit)
 {
     const ExtremeLength& shortest = fit.geometry->lengths.shortest;
-    return "From the machine's geometry the shortest is " + length_text(order, shortest.length, shortest_rounds) + " between the inner crosses, " +
+    return "From the machine's geometry the shortest is " + length_text(order, shortest.length, Rounded::shortest) + " between the inner crosses, " +
            in_words(shortest.at, order.units) + "; " + doubt_in_words(shortest, order.units) + ".";
 }
 
@@ -24,9 +24,9 @@ std::string lift_note(const WorkOrder& order, const MachineView& view)
     const Length missed = shorter.length - view.scenes[1].length;
     if (missed < Length::millimetres(1)) return {};
     const Length clearance = order.limits.length(Limit::closing_clearance);
-    const std::string start = "The shortest lies inside the lift: measured at its two ends it would be " + length_text(order, shorter.length, shorter.rounds) + ", " +
-                              length_text(order, missed) + " more. A shaft cut to that with a closing clearance of " + length_text(order, clearance) + " would ";
-    if (missed < clearance) return start + "have only " + length_text(order, clearance - missed, Toward::down) + " left on the way.";
+    const std::string start = "The shortest lies inside the lift: measured at its two ends it would be " + length_text(order, shorter.length, shorter.printed_as) + ", " +
+                              length_text(order, missed) + " more. A shaft cut to that with a closing clearance of " + length_text(order, clearance, Rounded::clearance) + " would ";
+    if (missed < clearance) return start + "have only " + length_text(order, clearance - missed, Rounded::clearance) + " left on the way.";
     return start + "bottom on the way, " + length_text(order, missed - clearance) + " too long, and bend.";
 }
 

@@ -93,11 +93,23 @@ std::vector<Limit> LimitsInForce::loosened() const
     return found;
 }
 
+Rounded rounded_as(Limit limit)
+{
+    switch (limit) {
+    case Limit::closing_clearance:
+    case Limit::closing_clearance_floor: return Rounded::clearance;
+    case Limit::guard_setback:
+    case Limit::guard_setback_new: return Rounded::setback;
+    case Limit::one_chain_shortening: return Rounded::cut;
+    default: return Rounded::overlap;
+    }
+}
+
 std::string limit_text(Limit limit, LimitValue value, Units units)
 {
     const std::string thousandths = figure(Length::micrometres(value.numerator), Units::mm, Toward::nearest, 3);
     switch (row_of(limit).kind) {
-    case LimitKind::length: return figure_with_unit(Length::micrometres(value.numerator), units, Toward::up, 3);
+    case LimitKind::length: return figure_of_with_unit(rounded_as(limit), Length::micrometres(value.numerator), units);
     case LimitKind::angle: return thousandths + "°";
     case LimitKind::percent: return thousandths + " %";
     case LimitKind::fraction: break;

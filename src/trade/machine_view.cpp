@@ -17,11 +17,11 @@ void take_extreme(MachineScene& scene, const OperatingLengths& lengths)
     for (const Range range : all_ranges)
         if (lengths.ranges[range] && same(scene.length, lengths.ranges[range]->longest.length)) {
             scene.length = lengths.ranges[range]->longest.length;
-            scene.rounds = longest_rounds;
+            scene.printed_as = Rounded::longest;
         }
     if (!same(scene.length, lengths.shortest.length)) return;
     scene.length = lengths.shortest.length;
-    scene.rounds = shortest_rounds;
+    scene.printed_as = Rounded::shortest;
 }
 
 MachineScene scene(const std::string& name, const GeometryReading& geometry, const Posture& at)
@@ -60,7 +60,7 @@ void add_longest(MachineView& view, const GeometryReading& geometry)
     view.scenes.push_back(scene(std::string("Longest, ") + to_word(*of), geometry, ranges[*of]->longest.at));
     // On a machine that does not move it is the shortest too.
     view.scenes.back().length = ranges[*of]->longest.length;
-    view.scenes.back().rounds = longest_rounds;
+    view.scenes.back().printed_as = Rounded::longest;
 }
 
 Range furthest_turning(const Trailed& machine)

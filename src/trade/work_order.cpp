@@ -1,6 +1,7 @@
 #include "shaftcut/trade/work_order.hpp"
 
 #include "shaftcut/trade/advice.hpp"
+#include "shaftcut/trade/confirmation.hpp"
 #include "shaftcut/trade/instructions.hpp"
 #include "shaftcut/trade/shaft_title.hpp"
 
@@ -67,13 +68,15 @@ void judge(WorkOrder& order, const CheckInput& input)
     }
     order.verdict = nothing_to_cut(*input.plan) ? Verdict::fits : Verdict::cut;
     order.cut = cut_figures(order, *input.plan);
+    order.confirm = confirmations(input, order.measuring_plus_minus);
 }
 
 }  // namespace
 
 WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units)
 {
-    const Series* series = job.shaft.series ? find_series(catalogue, *job.shaft.series) : nullptr;
+    const ShaftSeries all_series = series_of(job.shaft, catalogue);
+    const Series* series = all_series.shaft;
     const Length measuring = workshop.measuring_plus_minus;
     WorkOrder order;
     order.units = units;
@@ -81,9 +84,9 @@ WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& wo
     order.saw = saw_settings(workshop.saw, units);
     order.measuring_plus_minus = measuring;
     fill_heading(order, job, series, workshop);
-    order.reading = read_shaft(job.shaft, series, measuring);
+    order.reading = read_shaft(job.shaft, all_series, measuring);
     for (const JobFit& fit : job.fits)
-        order.fits.push_back(read_fit(fit, job.shaft, series, order.reading, order.limits, measuring));
+        order.fits.push_back(read_fit(fit, job.shaft, all_series, order.reading, order.limits, measuring));
     for (const FitReading& fit : order.fits)
         if (fit.geometry) order.machines.push_back(machine_view(fit));
     order.extremes = machine_extremes(order.fits);

@@ -22,6 +22,11 @@ double Angle::radians() const
     return degrees() * std::numbers::pi / 180.0;
 }
 
+Angle angle_from_views(Angle side_view, Angle plan)
+{
+    return Angle::from_radians(std::atan(std::hypot(std::tan(side_view.radians()), std::tan(plan.radians()))));
+}
+
 std::string figure(Angle angle, int decimals)
 {
     // Thousandths of a degree and micrometres print alike: thousandths of the unit shown.

@@ -1,6 +1,7 @@
 #include "shaftcut/words/text.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <cstdint>
 #include <numeric>
@@ -9,6 +10,44 @@ namespace shaftcut {
 namespace {
 
 constexpr char32_t ill_formed = 0xFFFD;
+constexpr char32_t soft_hyphen = 0xAD;
+constexpr std::size_t most_quoted = 40;
+
+struct CodeRange {
+    char32_t first, last;
+    bool holds(char32_t point) const { return point >= first && point <= last; }
+};
+
+constexpr std::array controls{CodeRange{0x00, 0x1F}, CodeRange{0x7F, 0x9F}};
+
+// Noncharacters that end a plane are computed.
+constexpr std::array invisible{CodeRange{0xAD, 0xAD},       CodeRange{0x34F, 0x34F},     CodeRange{0x61C, 0x61C},     CodeRange{0x115F, 0x1160},
+                               CodeRange{0x17B4, 0x17B5},   CodeRange{0x180B, 0x180F},   CodeRange{0x200B, 0x200F},   CodeRange{0x2028, 0x202E},
+                               CodeRange{0x2060, 0x206F},   CodeRange{0x3164, 0x3164},   CodeRange{0xFDD0, 0xFDEF},   CodeRange{0xFE00, 0xFE0F},
+                               CodeRange{0xFEFF, 0xFEFF},   CodeRange{0xFFA0, 0xFFA0},   CodeRange{0xFFF0, 0xFFFB},   CodeRange{0x1BCA0, 0x1BCA3},
+                               CodeRange{0x1D173, 0x1D17A}, CodeRange{0xE0000, 0xE0FFF}};
+
+constexpr std::array blanks{CodeRange{0xA0, 0xA0},     CodeRange{0x1680, 0x1680}, CodeRange{0x2000, 0x200A},
+                            CodeRange{0x202F, 0x202F}, CodeRange{0x205F, 0x205F}, CodeRange{0x3000, 0x3000}};
+
+template <std::size_t count>
+bool any_holds(const std::array<CodeRange, count>& ranges, char32_t point)
+{
+    return std::any_of(ranges.begin(), ranges.end(), [point](const CodeRange& range) { return range.holds(point); });
+}
+
+bool is_plain_ascii(std::string_view text)
+{
+    return std::all_of(text.begin(), text.end(), [](char c) { return c >= 0x20 && c < 0x7F; });
+}
+
+std::string code_of(char32_t point)
+{
+    constexpr std::string_view digits = "0123456789ABCDEF";
+    std::string code;
+    for (; point != 0 || code.size() < 4; point /= 16) code.insert(code.begin(), digits[point % 16]);
+    return "U+" + code;
+}
 
 std::size_t sequence_length(unsigned char lead)
 {
@@ -58,19 +97,25 @@ std::size_t edits_between(std::string_view a, std::string_view b)
 
 }  // namespace
 
-std::string quoted(std::string_view text)
+std::string printable(std::string_view text)
 {
-    std::string out = "\"";
-    for (std::size_t count = 0; !text.empty(); ++count) {
-        if (count == 40) return out + "...\"";
+    std::string out;
+    while (!text.empty()) {
         const std::string_view before = text;
         bool good = true;
         const char32_t point = take_code_point(text, good);
-        const bool printable = good && point >= 0x20 && (point < 0x7F || point > 0x9F);
-        if (printable) out += before.substr(0, before.size() - text.size());
+        if (good && !is_hidden(point)) out += before.substr(0, before.size() - text.size());
         else out += '?';
     }
-    return out + "\"";
+    return out;
+}
+
+std::string quoted(std::string_view text)
+{
+    std::string_view rest = text;
+    bool good = true;
+    for (std::size_t count = 0; count < most_quoted && !rest.empty(); ++count) take_code_point(rest, good);
+    return "\"" + printable(text.substr(0, text.size() - rest.size())) + (rest.empty() ? "\"" : "...\"");
 }
 
 bool is_utf8(std::string_view text)
@@ -80,15 +125,31 @@ bool is_utf8(std::string_view text)
     return good;
 }
 
-bool has_control(std::string_view text)
+bool is_hidden(char32_t point)
 {
-    const auto byte = [&](std::size_t at) { return at < text.size() ? static_cast<unsigned char>(text[at]) : 0; };
-    for (std::size_t at = 0; at < text.size(); ++at) {
-        if (byte(at) < 0x20 || byte(at) == 0x7F) return true;
-        if (byte(at) == 0xC2 && byte(at + 1) < 0xA0) return true;
-        if (byte(at) == 0xEF && byte(at + 1) == 0xBF && byte(at + 2) >= 0xBE) return true;
-    }
-    return false;
+    return any_holds(controls, point) || any_holds(invisible, point) || (point & 0xFFFE) == 0xFFFE;
+}
+
+std::optional<char32_t> first_hidden(std::string_view text)
+{
+    if (is_plain_ascii(text)) return std::nullopt;
+    const std::u32string points = code_points(text);
+    const auto found = std::find_if(points.begin(), points.end(), is_hidden);
+    return found == points.end() ? std::nullopt : std::optional(*found);
+}
+
+std::string hidden_named(char32_t point)
+{
+    return std::string("the ") + (any_holds(controls, point) ? "control" : "invisible") + " character " + code_of(point);
+}
+
+std::string with_plain_blanks(std::string_view text)
+{
+    if (is_plain_ascii(text)) return std::string(text);
+    std::string plain;
+    for (const char32_t point : code_points(text))
+        if (point != soft_hyphen) plain += any_holds(blanks, point) ? std::string(" ") : utf8(point);
+    return plain;
 }
 
 std::u32string code_points(std::string_view utf8)

@@ -21,7 +21,15 @@ struct Cost {
     long peak_kilobytes = 0;
 };
 
-// Standard output is thrown away. Throws where the process does not end with `expected`.
+inline std::string call_of(const Words& words)
+{
+    std::string call;
+    for (const std::string& word : words) call += word + " ";
+    return call;
+}
+
+// What the process says, on either stream, is thrown away: whoever shows or keeps words takes time that is not the process's. Throws
+// where it does not end with `expected`, and says the call.
 inline Cost run(const Words& words, int expected = 0)
 {
     std::vector<char*> pointers;
@@ -31,7 +39,7 @@ inline Cost run(const Words& words, int expected = 0)
     const auto start = std::chrono::steady_clock::now();
     const pid_t child = ::fork();
     if (child == 0) {
-        if (!std::freopen("/dev/null", "w", stdout)) ::_exit(126);
+        if (!std::freopen("/dev/null", "w", stdout) || !std::freopen("/dev/null", "w", stderr)) ::_exit(126);
         ::execv(pointers[0], pointers.data());
         ::_exit(127);
     }
@@ -39,7 +47,7 @@ inline Cost run(const Words& words, int expected = 0)
     rusage use{};
     if (child < 0 || ::wait4(child, &status, 0, &use) != child) throw std::runtime_error("no process could be made");
     const std::chrono::duration<double, std::milli> wall = std::chrono::steady_clock::now() - start;
-    if (!WIFEXITED(status) || WEXITSTATUS(status) != expected) throw std::runtime_error(words[0] + " failed");
+    if (!WIFEXITED(status) || WEXITSTATUS(status) != expected) throw std::runtime_error(call_of(words) + "did not end with " + std::to_string(expected));
     const auto ms = [](const timeval& time) { return static_cast<double>(time.tv_sec) * 1e3 + static_cast<double>(time.tv_usec) / 1e3; };
     return {wall.count(), ms(use.ru_utime) + ms(use.ru_stime), use.ru_maxrss};
 }

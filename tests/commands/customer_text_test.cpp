@@ -34,8 +34,8 @@ std::string job_for(const std::string& customer)
 
 const std::vector<std::string> names{
     "=HYPERLINK(\"http://example.invalid\",\"x\")", "@SUM(1)", "\t=1", "a\nb", "+1", "-1", "=1+1", "'=1", "=cmd|' /C calc'!A0", "{=1}",
-    "<b>&amp;</b>", "]]>", "&P&D&F &\"Arial\"", "%s%n%d{}{0}", "\\(x\\) endstream endobj", "\u202Eesrever", "\u05E9\u05DC\u05D5\u05DD", "\u0645\u0631\u062D\u0628\u0627",
-    "\u6F22\u5B57", "\U0001F69C", "e\u0301\u0302\u0303\u0304\u0305", "\uFEFF", "\u2028\u2029", " ", "\uFFFD", std::string(200, 'W'), std::string(200, 'i'),
+    "<b>&amp;</b>", "]]>", "&P&D&F &\"Arial\"", "%s%n%d{}{0}", "\\(x\\) endstream endobj", "\u05E9\u05DC\u05D5\u05DD", "\u0645\u0631\u062D\u0628\u0627",
+    "\u6F22\u5B57", "\U0001F69C", "e\u0301\u0302\u0303\u0304\u0305", "\u00A0\u00AD", " ", "\uFFFD", std::string(200, 'W'), std::string(200, 'i'),
     repeated("\u20AC", 200), repeated("word ", 40), repeated("\U0001F69C", 200)};
 
 // The formulas of all sheets.
@@ -74,10 +74,10 @@ TEST_CASE("a customer's name stays text in every document")
     }
 }
 
-TEST_CASE("control characters and longer names are refused")
+TEST_CASE("control and invisible characters and longer names are refused")
 {
     const Folder folder;
-    for (const std::string& name : {std::string("\u0085"), std::string("a\u007Fb"), std::string(201, 'i'), std::string(5000, 'i')}) {
+    for (const std::string& name : {std::string("\u0085"), std::string("a\u007Fb"), std::string("\u202Eesrever"), std::string("\uFEFF"), std::string("\u2028"), std::string(201, 'i'), std::string(5000, 'i')}) {
         INFO(name);
         write_all(folder.file("job.xml"), job_for(name));
         CHECK(run(cut_into(folder, folder.file("job.xml"))).exit == 2);

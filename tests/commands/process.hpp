@@ -36,6 +36,7 @@ struct Start {
     std::string fault = "count 0";
     std::string out{};                   // a file for standard output; empty: caught
     std::function<void()> in_child{};  // before the program is loaded
+    std::string program = SHAFTCUT_PROGRAM;
 };
 
 class Process {
@@ -77,7 +78,8 @@ public:
         return false;
     }
     void go_on() const { ::kill(id_, SIGCONT); }
-    void interrupt() const { ::kill(id_, SIGINT); }
+    void send(int signal) const { ::kill(id_, signal); }
+    void interrupt() const { send(SIGINT); }
 
 private:
     [[noreturn]] void become(const Start& start) const
@@ -94,13 +96,13 @@ private:
         ::setenv("SHAFTCUT_FAULT", start.fault.c_str(), 1);
         ::setenv("SHAFTCUT_FAULT_REPORT", folder_.file("report").c_str(), 1);
         std::vector<std::string> words = start.arguments;
-        words.insert(words.begin(), SHAFTCUT_PROGRAM);
+        words.insert(words.begin(), start.program);
         std::vector<char*> pointers;
         for (std::string& word : words) pointers.push_back(word.data());
         pointers.push_back(nullptr);
-        ::signal(SIGINT, SIG_DFL);  // a test run in the background would hand on that it is ignored
+        for (const int signal : {SIGINT, SIGHUP}) ::signal(signal, SIG_DFL);  // a test run in the background would hand on that it is ignored
         if (start.in_child) start.in_child();
-        ::execv(SHAFTCUT_PROGRAM, pointers.data());
+        ::execv(start.program.c_str(), pointers.data());
         ::_exit(127);
     }
 

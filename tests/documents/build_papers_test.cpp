@@ -163,6 +163,28 @@ TEST_CASE("labels' codes read back from 150 dots an inch, and from a bad photoco
     }
 }
 
+// 2,700 bytes a label where each has its code's two hundred rectangles.
+TEST_CASE("equal labels hold their code once, and each sheet of them is told")
+{
+    const auto sheets_of = [](int shafts) {
+        BuildOrder order = build_order("B-101");
+        order.count = shafts;
+        const Batch batch = batch_of({order}, Units::mm);
+        std::vector<std::pair<std::size_t, std::size_t>> told, expected;  // told from another thread, so compared afterwards
+        Wishes wishes = on(Paper::a4);
+        wishes.labels_drawn = [&](std::size_t drawn, std::size_t of) { told.emplace_back(drawn, of); };
+        const std::vector<Document> made = documents(batch, {Format::pdf}, wishes);
+        const std::size_t sheets = label_sheets(batch, Paper::a4, font_files()).count;
+        for (std::size_t drawn = 1; drawn <= sheets; ++drawn) expected.emplace_back(drawn, sheets);
+        CHECK(told == expected);
+        return std::pair(count_labels(batch), made.back().bytes.size());
+    };
+    const auto [few, bytes_of_few] = sheets_of(20);
+    const auto [many, bytes_of_many] = sheets_of(140);
+    CHECK(many == 7 * few);
+    CHECK(bytes_of_many - bytes_of_few < static_cast<std::size_t>(many - few) * 700);
+}
+
 TEST_CASE("a label shows its piece's length, and a shaft's label how far it may be pulled")
 {
     const Batch batch = batch_of({build_order("B-101")}, Units::mm);

@@ -30,7 +30,7 @@ TEST_CASE("pdftotext finds the figures of the cut")
         if (one.order.verdict != Verdict::cut) continue;
         for (const Tube tube : both_tubes) {
             const CutPlan& plan = one.order.cut->plan;
-            for (const Length cut : {plan.cut[tube], plan.guard_cut[tube]})
+            for (const Length cut : {plan.cut[tube], plan.guard_cut[tube].value()})
                 CHECK(text.find(figure_with_unit(cut, one.order.units, Toward::up)) != std::string::npos);
             CHECK(text.find(figure(plan.half[tube], one.order.units, Toward::down) + ")") != std::string::npos);
         }

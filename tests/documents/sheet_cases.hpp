@@ -86,6 +86,7 @@ inline Job refused_job()
     found.fits[0].longest[Range::turning] = measured(990);
     found.fits[0].longest[Range::standing] = measured(1010);
     found.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
+    found.shaft.built = 2022;
     return found;
 }
 
@@ -174,7 +175,7 @@ inline std::vector<SheetCase> sheet_cases()
         mm_case("cut of 400", cut_job(2600, 2240, 2500)),
         inch_case("cut of 400 in inches", cut_job(2600, 2240, 2500)),
         mm_case("short tubes", cut_job(420, 430, 440)),
-        mm_case("long tubes", cut_job(9000, 8950, 9500)),
+        mm_case("long tubes", cut_job(2590, 2540, 2700)),
         mm_case("four cuts", four_cuts_job()),
         inch_case("four cuts in inches", four_cuts_job()),
         mm_case("both wide", both_wide_job()),

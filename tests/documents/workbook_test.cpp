@@ -196,6 +196,7 @@ TEST_CASE("a refused order's workbook holds no cut, kept or new closed length")
 {
     Job refused = job();
     refused.shaft.ends[End::tractor].lock = Lock::exposed_collar;
+    refused.shaft.built = 2022;
     refused.shaft.closed = measured(861.137);
     refused.shaft.halves[Tube::inner] = {measured(691.219), measured(673.431), std::nullopt, std::nullopt, {}};
     refused.shaft.halves[Tube::outer] = {measured(669.353), measured(651.727), std::nullopt, std::nullopt, {}};
@@ -209,7 +210,7 @@ TEST_CASE("a refused order's workbook holds no cut, kept or new closed length")
     const auto texts = texts_in(parts);
     const Length at_reference = plan->closed + order.reading.shaft.spacing[End::tractor];
     std::vector<Length> hidden{plan->closed, at_reference};
-    for (const Tube tube : both_tubes) hidden.insert(hidden.end(), {plan->cut[tube], plan->half[tube], plan->guard_cut[tube], *plan->guard_half[tube]});
+    for (const Tube tube : both_tubes) hidden.insert(hidden.end(), {plan->cut[tube], plan->half[tube], *plan->guard_cut[tube], *plan->guard_half[tube]});
     for (const Length length : hidden) {
         INFO(figure(length, Units::mm, Toward::nearest, 3));
         CHECK(std::none_of(numbers.begin(), numbers.end(), [&](double number) { return std::abs(number - length.mm()) < 1e-9; }));

@@ -8,6 +8,7 @@
 //   ERRNO N   the n-th call fails with that number and does nothing
 //   short N   every write takes at most n bytes, and every other one is interrupted first
 //   plain 0   a file system without locks and without renames that do not overwrite, as NFS
+//   noproc 0  there is no /proc: no link in it can be read
 //   locked 0  every lock is another process's, and sleeping takes no time
 //   count 0   nothing
 // SHAFTCUT_FAULT_REPORT names a file that at the end gets "CALLS FIRST KILOBYTES": how many calls there were, which of them
@@ -133,6 +134,12 @@ int nanosleep(const timespec* time, timespec* left)
 int rename(const char* from, const char* to) noexcept { return fails() ? -1 : next<int (*)(const char*, const char*)>("rename")(from, to); }
 int link(const char* from, const char* to) noexcept { return fails() ? -1 : next<int (*)(const char*, const char*)>("link")(from, to); }
 int unlink(const char* path) noexcept { return fails() ? -1 : next<int (*)(const char*)>("unlink")(path); }
+
+ssize_t readlink(const char* path, char* to, size_t room) noexcept
+{
+    if (std::strncmp(path, "/proc/", 6) == 0 && lacks("noproc", ENOENT)) return -1;
+    return next<ssize_t (*)(const char*, char*, size_t)>("readlink")(path, to, room);
+}
 
 // A close that fails has closed all the same.
 int close(int descriptor)

@@ -7,10 +7,7 @@ namespace {
 
 bool shows_as_it_is(const std::string& text)
 {
-    if (text.empty() || !is_utf8(text)) return false;
-    for (const char32_t point : code_points(text))
-        if (point < 0x20 || (point >= 0x7F && point < 0xA0)) return false;
-    return true;
+    return !text.empty() && is_utf8(text) && !first_hidden(text);
 }
 
 std::string wrong_with(const Problem& problem, int lines)
@@ -50,6 +47,9 @@ std::string try_job(std::string_view bytes)
 {
     const Answer answer = test::demo_engine().answer(source_of("f.xml", bytes), {});
     if (answer.work_order && !names_a_file(answer.order)) return "an order that cannot name files was read: " + answer.order;
+    if (const auto& order = answer.work_order)
+        for (const std::string& text : {order->customer, order->machine, order->tractor, order->circumstances.hitch, order->shaft.number})
+            if (first_hidden(text)) return "a text with a character that nobody sees was read: " + text;
     return wrong_with(answer.work_order.has_value(), answer.problems, bytes);
 }
 

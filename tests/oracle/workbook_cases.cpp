@@ -60,8 +60,8 @@ json hidden_figures(const WorkOrder& order)
     const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
     if (!plan) return hidden;
     for (const Tube tube : both_tubes) {
-        if (plan->guard_cut[tube] != Length()) hidden.push_back(plan->guard_cut[tube].mm());
-        if (plan->guard_cut[tube] != Length() && plan->guard_half[tube]) hidden.push_back(plan->guard_half[tube]->mm());
+        if (plan->cuts_guard(tube)) hidden.push_back(plan->guard_cut[tube]->mm());
+        if (plan->cuts_guard(tube) && plan->guard_half[tube]) hidden.push_back(plan->guard_half[tube]->mm());
         if (plan->cut[tube] == Length()) continue;
         for (const Length length : {plan->cut[tube], plan->half[tube], plan->closed}) hidden.push_back(length.mm());
     }

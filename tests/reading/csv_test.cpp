@@ -66,7 +66,7 @@ TEST_CASE("every fault with its place, in one go")
               "p.csv:5:1: the line has 3 fields; write 2, as the first line names",
               "p.csv:6:4: a quote inside a field; put the whole field in quotes and write \"\" for a quote in it",
               "p.csv:7:4: text follows a closing quote; write a comma or end the line there",
-              "p.csv:8:1: the line holds a control character; write plain text, fields separated by commas"});
+              "p.csv:8:3: the line holds the control character U+0001; take it out: what is read would not be what you see"});
     CHECK(faults("lenght,count,count\n1,2,3\n")
           == std::vector<std::string>{
               "p.csv:1:1: the column length is missing; the first line names the columns length, count and label",
@@ -125,10 +125,15 @@ TEST_CASE("a list with more lines than are let in, or a line with more fields, i
     CHECK(faults(std::string(500, ',') + "\n1\n").size() == 1);
 }
 
-TEST_CASE("what a terminal obeys or a workbook cannot hold is a control character")
+TEST_CASE("what a terminal obeys, nobody sees or a workbook cannot hold is named by its code and place, each once in a line")
 {
-    for (const char* bad : {"\x1B[2J", "\x7F", "\xC2\x80", "\xC2\x9B" "31m", "\xC2\x9F", "\xEF\xBF\xBE", "\xEF\xBF\xBF"})
-        CHECK(faults("length,count,label\n1,2,a" + std::string(bad) + "\n")
-              == std::vector<std::string>{"p.csv:2:1: the line holds a control character; write plain text, fields separated by commas"});
-    for (const char* good : {"\xC2\xA0", "\xEF\xBF\xBD", "\xC3\x9B", "\xEF\xBE\xBF"}) CHECK(rows("length,count,label\n1,2,a" + std::string(good) + "\n").size() == 1);
+    const std::string out_with_it = "; take it out: what is read would not be what you see";
+    const std::vector<std::pair<std::string, std::string>> bad{
+        {"\x1B[2J", "control character U+001B"}, {"\x7F", "control character U+007F"}, {"\xC2\x80", "control character U+0080"},
+        {"\xC2\x9B" "31m", "control character U+009B"}, {"\xEF\xBF\xBE", "invisible character U+FFFE"}, {"\u202E", "invisible character U+202E"},
+        {"\u200B\u200B", "invisible character U+200B"}, {"\uFEFF", "invisible character U+FEFF"}};
+    for (const auto& [text, named] : bad) CHECK(faults("length,count,label\n1,2,a" + text + "\n") == std::vector<std::string>{"p.csv:2:6: the line holds the " + named + out_with_it});
+    CHECK(faults("length,count,label\n1,2,\u202Ea\u202C\u202E\n").size() == 2);
+    CHECK(faults("length\tcount\n1\t2\n") == std::vector<std::string>{"p.csv:1:7: the line holds the control character U+0009; separate the fields by commas"});
+    for (const char* good : {"\xC2\xA0", "\xC2\xAD", "\xEF\xBF\xBD", "\xC3\x9B", "\xEF\xBE\xBF"}) CHECK(rows("length,count,label\n1,2,a" + std::string(good) + "\n").size() == 1);
 }

@@ -62,8 +62,8 @@ TEST_CASE("what is not UTF-8 text is refused where it begins")
         CHECK(only(refused("<job x=\"\u00e4" + std::string(bad) + "\"/>")) == "f.xml:1:10: the file is not UTF-8 text; save it as UTF-8");
     CHECK(only(refused(std::string("<job/>\n\0<job/>", 14))) == "f.xml:2:1: the file holds a NUL byte; save it as XML text in UTF-8");
     CHECK(only(refused(std::string("<job order=\"a\0b\"/>", 18))) == "f.xml:1:14: the file holds a NUL byte; save it as XML text in UTF-8");
-    CHECK(only(refused("<job order=\"\x01\"/>")) == "f.xml:1:13: the file holds a control character; take it out");
-    CHECK(only(refused("<job order=\"\uFFFF\"/>")) == "f.xml:1:13: the file holds a control character; take it out");
+    CHECK(only(refused("<job order=\"\x01\"/>")) == "f.xml:1:13: the file holds the control character U+0001; take it out");
+    CHECK(only(refused("<job order=\"\uFFFF\"/>")) == "f.xml:1:13: the file holds the invisible character U+FFFF; take it out");
     CHECK(only(refused(std::string("\xFF\xFE<\0j\0", 6))) == "f.xml:1:1: the file is in UTF-16; save it as UTF-8");
     CHECK(only(refused(std::string("\xFE\xFF\0<\0j", 6))) == "f.xml:1:1: the file is in UTF-16; save it as UTF-8");
     CHECK(only(refused(std::string("<\0j\0o\0", 6))) == "f.xml:1:2: the file holds a NUL byte; save it as XML text in UTF-8");
@@ -123,7 +123,7 @@ TEST_CASE("only so many faults are listed, in the order of their places, and the
     const Problems problems = refused(open + repeated("\n<a/>", 5000) + "\n</job>");
     REQUIRE(problems.size() == Faults::most_listed + 1);
     CHECK(to_string(problems[0]) == "f.xml:1:1: job holds no shaft; add one");
-    CHECK(to_string(problems[2]) == "f.xml:2:1: unknown element \"a\"; job holds for, shaft, fit and limits");
-    CHECK(to_string(problems[199]) == "f.xml:199:1: unknown element \"a\"; job holds for, shaft, fit and limits");
+    CHECK(to_string(problems[2]) == "f.xml:2:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
+    CHECK(to_string(problems[199]) == "f.xml:199:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
     CHECK(to_string(problems[200]) == "f.xml:199:1: 4802 more faults are not listed; mend those above first");
 }

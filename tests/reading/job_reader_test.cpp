@@ -82,7 +82,7 @@ TEST_CASE("everything that a job may say is read")
     CHECK(job.fits[1].between == Between::grooves);
     CHECK_FALSE(job.fits[1].reference);
     CHECK_FALSE(job.fits[1].longest[Range::working]);
-    CHECK_FALSE(job.fits[1].angles[End::tractor][Range::working]);
+    CHECK_FALSE(job.fits[1].angles[End::tractor][Range::standing]);
     CHECK(job.fits[0].angles[End::implement][Range::standing] == std::optional(Angle::millidegrees(70'125)));
     for (const LimitRow& row : limit_rows()) CHECK(job.limits[row.limit]);
     CHECK(job.limits[Limit::overlap_working]->value == LimitValue{1, 2});

@@ -52,10 +52,13 @@ inline std::vector<std::string> values_to_try()
         "1949",    "1950",       "2100",       "2101",      "2026-02-30", "2026-02-28", "0000-01-01", "2026-2-8", " 2026-02-28",   "2026-02-28Z",
         ".x",      "-x",         "K_1.2",      "aux.1",      "a/b",       "coated coated", "coated end-stop", "540 1000", "Alder 2", "1-3/8-6",  "1-3/8-21",
         "Zeppelin", "0.1234567", "0.123456",   "+5",        "7,5",        "in",         "mm",       "outer cross", "forbidden",    "Forbidden",
+        "0.0005", "0.0004", "1000.1", "89.9995", "89.999", "no", "1 mm", "26 mm", "25 mm", "a\u202Eb", "\u200B", "\uFE0F", "a\U000E0041",
         std::string(40, 'a'), std::string(41, 'a'), std::string(60, 'a'), std::string(61, 'a'), std::string(200, 'a'), std::string(201, 'a')};
     add_words<End>(values), add_words<Tube>(values), add_words<JointKind>(values), add_words<Reference>(values);
     add_words<Range>(values), add_words<Role>(values), add_words<Between>(values), add_words<Shape>(values);
     add_words<Lock>(values), add_words<Device>(values), add_words<Feature>(values), add_words<PartKind>(values);
+    add_words<Completeness>(values), add_words<CrossWear>(values), add_words<TubeState>(values), add_words<LockState>(values);
+    add_words<Weld>(values), add_words<DeviceState>(values), add_words<Phase>(values), add_words<Slides>(values), add_words<GuardUse>(values);
     return values;
 }
 
@@ -99,7 +102,8 @@ private:
         changed(element, [](auto& e) { e.text = "590 480"; });
         changed(element, [](auto& e) { e.text = "480 29-3/16in 800.5mm 100001"; });
         for (const auto& [name, value] : {std::pair("unheard-of", "1"), std::pair("shape", "lemon"), std::pair("spacing", "64"), std::pair("length", "5"),
-                                          std::pair("plus-minus", "1"), std::pair("reference", "outer-cross"), std::pair("name", "x")})
+                                          std::pair("plus-minus", "1"), std::pair("reference", "outer-cross"), std::pair("name", "x"), std::pair("shoulder", "60"), std::pair("stop-depth", "500"), std::pair("plan", "5"), std::pair("cross-to-groove", "60"),
+                                          std::pair("other-tractors", "none"), std::pair("guard", "complete")})
             changed(element, [&](auto& e) { e.attributes.push_back({name, value, {}}); });
         changed(element, [](auto& e) { e.children.push_back({"unheard-of", {}, {}, {}, {}, {}}); });
         changed(element, [](auto& e) { e.name += "s"; });

@@ -21,6 +21,7 @@ public:
     const std::string& text() const { return text_; }
 
 private:
+    static std::string word(const std::string& text) { return text; }
     static std::string word(std::int64_t figure) { return std::to_string(figure); }
     static std::string word(const plain::Maybe& figure) { return figure ? std::to_string(*figure) : "none"; }
     template <class E>
@@ -31,7 +32,7 @@ private:
 
 inline plain::Maybe um(const std::optional<Length>& length) { return length ? plain::Maybe(length->um()) : std::nullopt; }
 
-inline void compare_checks(Differences& found, const std::vector<Check>& program, const std::array<plain::PlainCheck, 16>& plain)
+inline void compare_checks(Differences& found, const std::vector<Check>& program, const std::array<plain::PlainCheck, plain::check_count>& plain)
 {
     for (std::size_t i = 0; i < plain.size(); ++i) {
         const std::string name = to_word(program[i].id);

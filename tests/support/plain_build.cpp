@@ -109,6 +109,7 @@ Job as_measured(const Wanted& wanted, const PlainBuilt& built)
     const Length sure = wanted.workshop.saw.plus_minus;
     Job job;
     job.shaft = wanted.order.shaft;
+    job.shaft.built = 2021;  // new
     job.shaft.closed = {Length::micrometres(built.closed + (from_outer_cross(wanted) ? both_spacings(wanted) : 0)), sure, {}};
     job.shaft.closed_reference = from_outer_cross(wanted) ? Reference::outer_cross : Reference::inner_cross;
     for (std::size_t tube = 0; tube < 2; ++tube) {
@@ -209,12 +210,12 @@ bool can_never_turn(const Wanted& wanted, const PlainBuilt& built)
 bool fails(const PlainCheck& check) { return check.result == CheckResult::fail; }
 
 // Checks that need no fit, on a job whose fit is one that nothing can fail by.
-std::array<PlainCheck, 16> checks_without_fit(const Wanted& wanted, const PlainBuilt& built, const Catalogue& catalogue)
+std::array<PlainCheck, check_count> checks_without_fit(const Wanted& wanted, const PlainBuilt& built, const Catalogue& catalogue)
 {
     Job job = as_measured(wanted, built);
     JobFit easy;
     easy.reference = Reference::inner_cross;
-    easy.shortest = Measurement{Length::micrometres(10'000'000), Length(), {}};
+    easy.shortest = Measurement{Length::micrometres(3'500'000), Length(), {}};
     easy.longest[Range::turning] = easy.shortest;
     job.fits = {easy};
     return answer(job, catalogue, wanted.workshop, wanted.units).checks;
@@ -234,7 +235,7 @@ PlainBuildAnswer build_answer(const BuildOrder& order, const Catalogue& catalogu
         // plain_method reads the fits of a shaft of any length.
         const PlainAnswer read = answer(as_measured(wanted, PlainBuilt()), catalogue, workshop, units);
         if (!read.shaft.deciding.shortest) return result;
-        room = read.shaft.deciding.shortest->value - setting(wanted, Limit::closing_clearance, 40'000);
+        room = *read.shaft.deciding.shortest - setting(wanted, Limit::closing_clearance, 40'000);
     }
     PlainBuilt built = lengths_for(wanted, room);
     auto checks = order.closed ? checks_without_fit(wanted, built, catalogue) : answer(as_measured(wanted, built), catalogue, workshop, units).checks;

@@ -17,7 +17,7 @@ struct PlainBuilt {
 
 struct PlainBuildAnswer {
     std::optional<PlainBuilt> built;                // empty: refused
-    std::optional<std::array<PlainCheck, 16>> checks;  // of an order by a fit whose lengths could be computed
+    std::optional<std::array<PlainCheck, check_count>> checks;  // of an order by a fit whose lengths could be computed
 };
 
 PlainBuildAnswer build_answer(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units);

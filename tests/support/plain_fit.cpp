@@ -13,21 +13,33 @@ struct Ends {
     std::array<long double, 2> yoke{}, wide{};
 };
 
+const Series* series_at(const PlainShaft& shaft, std::size_t end)
+{
+    return shaft.halves[0].end == end ? shaft.halves[0].series : shaft.halves[1].series;
+}
+
+Maybe cross_to_groove(const PlainShaft& shaft, std::size_t end)
+{
+    const JobEnd& job_end = shaft.job->shaft.ends[static_cast<End>(end)];
+    if (job_end.cross_to_groove) return job_end.cross_to_groove->um();
+    const Series* series = series_at(shaft, end);
+    if (!series || !job_end.connection) return std::nullopt;
+    for (const Yoke& yoke : series->yokes)
+        if (yoke.connection == *job_end.connection && (!yoke.joint || *yoke.joint == job_end.joint) && yoke.cross_to_groove)
+            return yoke.cross_to_groove->um();
+    return std::nullopt;
+}
+
 Ends ends_of(const JobFit& fit, const PlainShaft& shaft)
 {
     Ends ends;
-    const bool outer = fit.reference ? *fit.reference == Reference::outer_cross : closed_from_outer_cross(shaft);
+    const bool outer = fit.reference ? *fit.reference == Reference::outer_cross : shaft.from_outer_cross;
     for (std::size_t end = 0; end < 2; ++end) {
         if (fit.between == Between::crosses) {
             if (outer) ends.wide[end] = static_cast<long double>(spacing(shaft, end));
             continue;
         }
-        const JobEnd& job_end = shaft.job->shaft.ends[static_cast<End>(end)];
-        Maybe groove;
-        if (shaft.series && job_end.connection)
-            for (const Yoke& yoke : shaft.series->yokes)
-                if (!groove && yoke.connection == *job_end.connection && (!yoke.joint || *yoke.joint == job_end.joint))
-                    groove = yoke.cross_to_groove ? Maybe(yoke.cross_to_groove->um()) : std::nullopt;
+        const Maybe groove = cross_to_groove(shaft, end);
         if (!groove) ends.known = false;
         ends.yoke[end] = static_cast<long double>(groove.value_or(0));
         ends.wide[end] = static_cast<long double>(spacing(shaft, end));
@@ -35,8 +47,8 @@ Ends ends_of(const JobFit& fit, const PlainShaft& shaft)
     return ends;
 }
 
-// |eT·u + wT·m(u,t) + L·t + wI·m(v,t) + eI·v| = D with t = (1, 0), u above it and v below it.
-Um bent_length(Um distance, const Ends& ends, const std::array<Maybe, 3>& tractor, const std::array<Maybe, 3>& implement, std::size_t range)
+// |eT·u + wT·m(u,t) + L·t + wI·m(v,t) + eI·v| = D with t = (1, 0), u above it and v below it. Its tolerance grows by dL/dD.
+Figure bent_length(Figure distance, const Ends& ends, const std::array<Maybe, 3>& tractor, const std::array<Maybe, 3>& implement, std::size_t range)
 {
     const long double pi = 3.141592653589793238462643383279502884L;
     const long double above = static_cast<long double>(tractor[range].value_or(0)) * pi / 180000;
@@ -45,15 +57,45 @@ Um bent_length(Um distance, const Ends& ends, const std::array<Maybe, 3>& tracto
                           ends.yoke[1] * std::cos(below);
     const long double y = ends.yoke[0] * std::sin(above) + ends.wide[0] * std::sin(above / 2) - ends.wide[1] * std::sin(below / 2) -
                           ends.yoke[1] * std::sin(below);
-    const long double d = static_cast<long double>(distance);
-    return std::llround(std::sqrt(std::max(0.0L, d * d - y * y)) - x);
+    const long double d = static_cast<long double>(distance.value);
+    const long double along = std::sqrt(std::max(0.0L, d * d - y * y));
+    if (along <= 0) return {std::llround(-x), distance.plus_minus};
+    return {std::llround(along - x), std::llround(static_cast<long double>(distance.plus_minus) * std::abs(d) / along)};
 }
 
-// Of two equal lengths the one known less well decides.
-bool decides(const Figure& candidate, const Figure& held, int sign)
+// The least that a range left out can be: it holds the ranges within it.
+MaybeFigure at_least(const PlainFit& fit, std::size_t range)
 {
-    if (candidate.value != held.value) return sign * candidate.value > sign * held.value;
-    return candidate.plus_minus > held.plus_minus;
+    for (std::size_t within = range + 1; within-- > 0;)
+        if (fit.longest[within]) return fit.longest[within];
+    return std::nullopt;
+}
+
+std::optional<PlainReach> reach_of_all(const std::vector<PlainFit>& fits, std::size_t range)
+{
+    const auto states = [&](const PlainFit& fit) { return fit.longest[range].has_value(); };
+    if (std::none_of(fits.begin(), fits.end(), states)) return std::nullopt;
+    Maybe longest, at_most;
+    for (const PlainFit& fit : fits) {
+        const MaybeFigure one = at_least(fit, range);
+        if (!one) continue;
+        longest = std::max(longest.value_or(one->value), one->value);
+        at_most = std::max(at_most.value_or(one->value), one->value + one->plus_minus);
+    }
+    return PlainReach{*longest, *at_most, !std::all_of(fits.begin(), fits.end(), states)};
+}
+
+// The greatest that the fits state; one that leaves it out stands at no less than at its lesser ranges.
+void decide_angle(PlainDeciding& all, const std::vector<PlainFit>& fits, std::size_t end, std::size_t range)
+{
+    const auto states = [&](const PlainFit& fit) { return fit.angle[end][range].has_value(); };
+    if (std::none_of(fits.begin(), fits.end(), states)) return;
+    for (const PlainFit& fit : fits) {
+        Maybe angle;
+        for (std::size_t within = range + 1; within-- > 0 && !angle;) angle = fit.angle[end][within];
+        if (angle) all.angle[end][range] = std::max(all.angle[end][range].value_or(*angle), *angle);
+    }
+    all.angle_left_out[end][range] = !std::all_of(fits.begin(), fits.end(), states);
 }
 
 }  // namespace
@@ -78,15 +120,18 @@ bool is_wide(const PlainShaft& shaft, std::size_t end)
 Um spacing(const PlainShaft& shaft, std::size_t end)
 {
     if (!is_wide(shaft, end)) return 0;
-    return shaft.series ? shaft.series->wide_angle->spacing.um() : shaft.job->shaft.spacing->um();
+    const JobEnd& job_end = shaft.job->shaft.ends[static_cast<End>(end)];
+    if (job_end.spacing) return job_end.spacing->um();
+    const Series* series = series_at(shaft, end);
+    if (series && series->wide_angle) return series->wide_angle->spacing.um();
+    return shaft.job->shaft.spacing->um();
 }
 
-bool closed_from_outer_cross(const PlainShaft& shaft)
+std::optional<bool> usual_from_outer_cross(const Series* series, Shape shape)
 {
-    if (shaft.job->shaft.closed_reference) return *shaft.job->shaft.closed_reference == Reference::outer_cross;
-    if (shaft.series && shaft.series->wide_angle_reference) return *shaft.series->wide_angle_reference == Reference::outer_cross;
-    const Shape shape = shaft.series ? shaft.series->shape : shaft.job->shaft.shape.value_or(Shape::other);
-    return shape == Shape::lemon || shape == Shape::star;
+    if (series && series->wide_angle_reference) return *series->wide_angle_reference == Reference::outer_cross;
+    if (shape == Shape::lemon || shape == Shape::star) return true;
+    return shape == Shape::triangular ? std::optional(false) : std::nullopt;
 }
 
 PlainFit read_fit(const JobFit& from, const PlainShaft& shaft, const std::optional<PlainMachine>& machine)
@@ -111,28 +156,31 @@ PlainFit read_fit(const JobFit& from, const PlainShaft& shaft, const std::option
         fit.longest_measured[range] = fit.longest[range].has_value();
         if (!fit.longest[range] && machine) fit.longest[range] = machine->longest[range];
         if (!fit.longest_measured[range]) continue;
-        fit.longest[range]->value = bent_length(fit.longest[range]->value, ends, fit.angle[0], fit.angle[1], range);
+        fit.longest[range] = bent_length(*fit.longest[range], ends, fit.angle[0], fit.angle[1], range);
         for (std::size_t end = 0; end < 2; ++end)
             if ((ends.yoke[end] != 0 || ends.wide[end] != 0) && !fit.angle[end][range]) fit.unbent = true;
     }
     return fit;
 }
 
-PlainFit decide(const std::vector<PlainFit>& fits)
+PlainDeciding decide(const std::vector<PlainFit>& fits)
 {
-    PlainFit all;
+    PlainDeciding all;
     bool readable = true;
     for (const PlainFit& fit : fits) {
-        if (!fit.shortest) readable = false;
-        if (fit.shortest && (!all.shortest || decides(*fit.shortest, *all.shortest, -1))) all.shortest = fit.shortest;
-        for (std::size_t range = 0; range < 3; ++range) {
-            if (fit.longest[range] && (!all.longest[range] || decides(*fit.longest[range], *all.longest[range], 1)))
-                all.longest[range] = fit.longest[range];
-            for (std::size_t end = 0; end < 2; ++end)
-                if (fit.angle[end][range]) all.angle[end][range] = std::max(all.angle[end][range].value_or(0), *fit.angle[end][range]);
+        if (!fit.shortest) {
+            readable = false;
+            continue;
         }
+        const Um at_worst = fit.shortest->value - fit.shortest->plus_minus;
+        all.shortest_at_worst = all.shortest ? std::min(all.shortest_at_worst, at_worst) : at_worst;
+        all.shortest = std::min(all.shortest.value_or(fit.shortest->value), fit.shortest->value);
     }
     if (!readable) all.shortest.reset();
+    for (std::size_t range = 0; range < 3; ++range) {
+        all.longest[range] = reach_of_all(fits, range);
+        for (std::size_t end = 0; end < 2; ++end) decide_angle(all, fits, end, range);
+    }
     return all;
 }
 

@@ -1,6 +1,7 @@
 #include "support/random_jobs.hpp"
 
 #include "support/plain_method.hpp"
+#include "support/random_slips.hpp"
 
 namespace shaftcut::test {
 
@@ -50,23 +51,25 @@ Limits random_limits(Dice& dice, std::int64_t rarity)
     return limits;
 }
 
+// A tube stops beyond where it sits, as the reader of a catalogue demands.
 SeriesHalf random_series_half(Dice& dice)
 {
     SeriesHalf half;
     if (!dice.one_in(5)) half.shoulder = dice.length(60, 150);
     if (!dice.one_in(6)) half.seat = dice.length(30, 70);
+    if (half.seat && half.shoulder && *half.seat > *half.shoulder) half.seat = *half.shoulder - dice.length(0, 30);
     if (!dice.one_in(6)) half.least_tube = dice.length(50, 350);
     if (!dice.one_in(3)) half.guard_shoulder = dice.length(40, 160);
+    if (dice.one_in(2)) half.guard_seat = dice.length(30, 60);
+    if (dice.one_in(2)) half.guard_seat_wide_angle = dice.length(50, 90);
     half.shortening_forbidden = dice.one_in(40);
     return half;
 }
 
-Catalogue random_catalogue(Dice& dice)
+Series random_series(Dice& dice, std::string name)
 {
-    Catalogue found;
-    found.connections = {{"1-3/8-6", {540, 1000}, "ISO 500-1:2014 type 1"}, {"1-3/8-21", {1000}, "ISO 500-1:2014 type 2"}, {"flange", {}, ""}};
     Series series;
-    series.name = "Alder 2";
+    series.name = std::move(name);
     series.shape = random_shape(dice);
     if (dice.one_in(2)) series.wide_angle_reference = random_reference(dice);
     series.crosses = {{Length::millimetres(22), Length::millimetres(54)}};
@@ -76,8 +79,18 @@ Catalogue random_catalogue(Dice& dice)
     series.yokes = {{"1-3/8-6", JointKind::standard, dice.length(30, 80)}, {"1-3/8-6", std::nullopt, dice.length(50, 90)}};
     if (dice.one_in(2)) series.yokes.push_back({"1-3/8-21", std::nullopt, dice.length(30, 80)});
     if (dice.one_in(2)) series.limits = random_limits(dice, 12);
-    for (std::int64_t length = 480; length < 1600; length += dice.from(60, 160)) series.closed_lengths.push_back(Length::millimetres(length));
-    found.series.push_back(series);
+    if (!dice.one_in(8))
+        for (std::int64_t length = 480; length < 1600; length += dice.from(60, 160)) series.closed_lengths.push_back(Length::millimetres(length));
+    for (const int speed : {1000, 540, 750})
+        if (dice.one_in(2)) series.ratings.push_back({speed, dice.from(10, 80) * 1000});
+    return series;
+}
+
+Catalogue random_catalogue(Dice& dice)
+{
+    Catalogue found;
+    found.connections = {{"1-3/8-6", {540, 1000}, "ISO 500-1:2014 type 1"}, {"1-3/8-21", {1000}, "ISO 500-1:2014 type 2"}, {"flange", {}, ""}};
+    found.series = {random_series(dice, "Alder 2"), random_series(dice, "Larch 6")};
     return found;
 }
 
@@ -110,9 +123,9 @@ JobEnd random_end(Dice& dice)
     JobEnd end;
     end.joint = dice.one_in(3) ? JointKind::wide_angle : JointKind::standard;
     end.connection = random_connection(dice);
-    end.onto = dice.one_in(4) ? random_connection(dice) : end.connection;
+    end.onto = dice.one_in(10) ? random_connection(dice) : end.connection;
     end.lock = dice.one_in(4) ? random_word<Lock>(dice) : Lock::clamp_bolt;
-    end.device = dice.one_in(6) ? random_word<Device>(dice) : Device::none;
+    end.device = dice.one_in(12) ? random_word<Device>(dice) : Device::none;
     return end;
 }
 
@@ -121,7 +134,6 @@ void add_features(Dice& dice, JobHalf& half, Length length)
     for (const Feature feature : {Feature::coated, Feature::end_stop, Feature::one_chain_guard})
         if (dice.one_in(8)) half.features.push_back(feature);
     if (dice.one_in(10)) half.lubrication_hole = measured(dice, length - dice.length(20, 200));
-    if (dice.one_in(8)) half.shoulder = measured(dice, dice.length(60, 150));
 }
 
 bool any_wide(const JobShaft& shaft)
@@ -142,6 +154,31 @@ void name_shaft(Dice& dice, JobShaft& shaft, const Series& series)
     if (!known || dice.one_in(2)) shaft.closed_reference = random_reference(dice);
 }
 
+// Of a shaft that nobody cut, one of its series' own lengths, at the series' own reference.
+Length random_closed(Dice& dice, const Series& series)
+{
+    if (series.closed_lengths.empty() || dice.one_in(3)) return dice.length(450, 1300);
+    const auto last = static_cast<std::int64_t>(series.closed_lengths.size()) - 1;
+    const Length listed = series.closed_lengths[static_cast<std::size_t>(dice.up_to(last))];
+    return dice.one_in(3) ? listed + Length::millimetres(dice.from(-9, 9)) + dice.nudge() : listed;
+}
+
+// A pair of halves that the closed length holds, one of them cut before, or something else altered.
+void random_halves(Dice& dice, JobShaft& shaft, const Series& series, Length telescoping)
+{
+    const bool uncut = dice.one_in(8);
+    for (const Tube tube : both_tubes) {
+        JobHalf& half = shaft.halves[tube];
+        const Length shoulder = series.halves[other(tube)].shoulder.value_or(Length::millimetres(110));
+        Length length = telescoping - shoulder;
+        if (dice.one_in(3)) length -= dice.length(0, 90);
+        if (dice.one_in(6)) length += Length::micrometres(dice.from(-12, 12) * 1000) + dice.nudge();
+        if (!uncut && !dice.one_in(8)) half.length = measured(dice, length);
+        if (!dice.one_in(4)) half.guard = measured(dice, length - Length::millimetres(20) + dice.length(-20, 20));
+        add_features(dice, half, length);
+    }
+}
+
 JobShaft random_shaft(Dice& dice, const Series& series)
 {
     JobShaft shaft;
@@ -151,37 +188,34 @@ JobShaft random_shaft(Dice& dice, const Series& series)
     if (!dice.one_in(3)) shaft.speed = dice.one_in(2) ? 540 : dice.one_in(2) ? 1000 : 750;
     shaft.inner_tube = dice.one_in(2) ? End::tractor : End::implement;
     if (!dice.one_in(3)) shaft.built = static_cast<int>(dice.from(2018, 2023));
-    const Length closed = dice.length(450, 1300);
-    shaft.closed = measured(dice, closed);
-    for (const Tube tube : both_tubes) {
-        JobHalf& half = shaft.halves[tube];
-        const Length shoulder = series.halves[other(tube)].shoulder.value_or(Length::millimetres(110));
-        Length length = closed - shoulder;
-        if (dice.one_in(3)) length -= dice.length(0, 90);
-        if (dice.one_in(6)) length += Length::micrometres(dice.from(-12, 12) * 1000) + dice.nudge();
-        if (!dice.one_in(8)) half.length = measured(dice, length);
-        if (!dice.one_in(4)) half.guard = measured(dice, length - Length::millimetres(20) + dice.length(-40, 40));
-        add_features(dice, half, length);
-    }
+    shaft.closed = measured(dice, random_closed(dice, series));
     return shaft;
+}
+
+// Each range holds those within it, but for a few that contradict themselves.
+void random_angles(Dice& dice, JobFit& fit, End end)
+{
+    std::int64_t angle = dice.from(1, 22);
+    for (const Range range : all_ranges) {
+        if (!dice.one_in(6)) fit.angles[end][range] = Angle::millidegrees((dice.one_in(60) ? dice.from(1, 95) : angle) * 1000);
+        angle += dice.from(0, 14) * (1 + static_cast<std::int64_t>(range));
+    }
 }
 
 JobFit random_fit(Dice& dice, const JobShaft& shaft)
 {
     JobFit fit;
-    if (dice.one_in(6)) fit.between = Between::grooves;
+    if (dice.one_in(8)) fit.between = Between::grooves;
     else if (dice.one_in(3)) fit.reference = random_reference(dice);
     Length reach = shaft.closed.length - Length::millimetres(dice.from(-80, 120));
     if (fit.between == Between::grooves) reach += Length::millimetres(140);
+    const Length turning = dice.length(0, 200);
     fit.shortest = measured(dice, reach);
-    fit.longest[Range::turning] = measured(dice, reach + dice.length(0, 200));
-    if (!dice.one_in(5)) fit.longest[Range::working] = measured(dice, reach + dice.length(0, 120));
-    if (!dice.one_in(5)) fit.longest[Range::standing] = measured(dice, fit.longest[Range::turning]->length + dice.length(0, 120));
-    for (const End end : both_ends)
-        for (const Range range : all_ranges) {
-            const std::int64_t usual = 20 * (static_cast<std::int64_t>(range) + 1);
-            if (!dice.one_in(4)) fit.angles[end][range] = Angle::millidegrees(dice.from(usual - 19, usual + (dice.one_in(10) ? 60 : 6)) * 1000);
-        }
+    fit.longest[Range::turning] = measured(dice, reach + turning);
+    const Length working = dice.one_in(20) ? dice.length(0, 120) : Length::millimetres(dice.up_to(turning.um() / 1000));
+    if (!dice.one_in(5)) fit.longest[Range::working] = measured(dice, reach + working);
+    if (!dice.one_in(5)) fit.longest[Range::standing] = measured(dice, reach + turning + dice.length(0, 120));
+    for (const End end : both_ends) random_angles(dice, fit, end);
     return fit;
 }
 
@@ -208,7 +242,8 @@ void tune(Dice& dice, World& world)
     const std::int64_t figure = check.worst && dice.one_in(2) ? *check.worst : *check.value;
     Length& length = figure_to_tune(world.job, id);
     const bool grows = id == CheckId::guard_cover;
-    length += Length::micrometres((grows ? -1 : 1) * (figure - *check.limit)) + dice.nudge();
+    const Length tuned = length + Length::micrometres((grows ? -1 : 1) * (figure - *check.limit)) + dice.nudge();
+    if (tuned > Length()) length = tuned;  // no file holds a negative one
 }
 
 // Makes one pair of lengths contradict, or nearly.
@@ -239,9 +274,12 @@ World random_world(std::uint64_t number)
     job.order = "R-" + std::to_string(number);
     job.units = world.units;
     job.shaft = random_shaft(dice, world.catalogue.series[0]);
+    random_halves(dice, job.shaft, world.catalogue.series[0], telescoping_closed(world));
+    say_more(dice, world);
     for (std::int64_t fits = dice.one_in(4) ? dice.from(2, 3) : 1; fits > 0; --fits) job.fits.push_back(random_fit(dice, job.shaft));
     if (dice.one_in(3)) job.limits = random_limits(dice, 10);
     if (dice.one_in(12)) contradict(dice, job);
+    if (dice.one_in(6)) slip(dice, world);
     if (dice.one_in(2)) tune(dice, world);
     return world;
 }

@@ -46,6 +46,11 @@ OrderWorld random_order(std::uint64_t number)
     order.shaft.spacing.reset();
     order.shaft.built.reset();
     order.shaft.halves = {};
+    order.shaft.condition.reset();
+    for (const End end : both_ends) {
+        order.shaft.ends[end].spacing.reset();
+        order.shaft.ends[end].cross_to_groove.reset();
+    }
     order.guard = !dice.one_in(5);
     order.limits = from.job.limits;
     order.place = {"orders.csv", 2, 1};

@@ -53,10 +53,15 @@ World with_shortest_at_least(World world, Length least)
     return world;
 }
 
+// A fit that leaves this range out reaches it at least as far as its lesser ranges.
 World with_longest(World world, Range range, Length longest)
 {
-    for (JobFit& fit : world.job.fits)
+    for (JobFit& fit : world.job.fits) {
         if (fit.longest[range]) fit.longest[range]->length = longest;
+        else
+            for (const Range lesser : all_ranges)
+                if (lesser < range && fit.longest[lesser]) fit.longest[lesser]->length = std::min(fit.longest[lesser]->length, longest);
+    }
     return world;
 }
 
@@ -79,9 +84,11 @@ World with_new_shaft(World world, Length closed, Reference reference)
     shaft.closed_reference = reference;
     for (const Tube tube : both_tubes) {
         const Series& series = world.catalogue.series[0];
-        Length guard = telescoping - *series.halves[other(tube)].shoulder - order.limits.length(Limit::guard_setback_new);
+        const Length length = telescoping - *series.halves[other(tube)].shoulder;
+        Length guard = length - order.limits.length(Limit::guard_setback_new);
         if (const auto& face = series.halves[other(tube)].guard_shoulder) guard = std::min(guard, telescoping - *face);
         shaft.halves[tube] = JobHalf();
+        shaft.halves[tube].length = Measurement{length, shaft.closed.plus_minus, {}};
         shaft.halves[tube].guard = Measurement{guard, shaft.closed.plus_minus, {}};
     }
     return world;

@@ -28,9 +28,23 @@ const std::vector<RefusingRow> refusing{
      }},
     {CheckId::joint_angle_tractor, [](Setting& s) { s.fit().angles[End::tractor][Range::turning] = Angle::degrees(71); }},
     {CheckId::joint_angle_implement, [](Setting& s) { s.fit().angles[End::implement][Range::turning] = Angle::degrees(36); }},
-    {CheckId::locking, [](Setting& s) { s.job.shaft.ends[End::tractor].lock = Lock::exposed_collar; }},
+    {CheckId::locking,
+     [](Setting& s) {
+         s.job.shaft.ends[End::tractor].lock = Lock::exposed_collar;
+         s.job.shaft.built = 2021;
+     }},
     {CheckId::connection, [](Setting& s) { s.job.shaft.ends[End::tractor].onto = "1-3/8-21"; }},
     {CheckId::overload_device, [](Setting& s) { s.job.shaft.ends[End::tractor].device = Device::slip_clutch; }},
+    {CheckId::rating,
+     [](Setting& s) {
+         s.job.circumstances.power = 16'001;
+         s.catalogue.series[0].ratings = {{540, 16'000}};
+     }},
+    {CheckId::condition,
+     [](Setting& s) {
+         s.job.shaft.condition = Condition();
+         s.job.shaft.condition->weld = Weld::welded;
+     }},
 };
 
 Change longest(Range range, double length)
@@ -47,7 +61,10 @@ Change guard(double length)
 }
 Change seat(double length)
 {
-    return [=](Setting& s) { s.series_half(Tube::inner).seat = mm(length); };
+    return [=](Setting& s) {
+        s.series_half(Tube::inner).seat = mm(length);
+        s.series_half(Tube::inner).shoulder.reset();  // it would be below such a seat
+    };
 }
 Change shortest(double length)
 {
@@ -121,11 +138,11 @@ TEST_CASE("contradictions at, just inside and just outside of what geometry allo
              Row{"standing under turning", longest(Range::standing, 849.990), fail}, Row{"working on shortest", longest(Range::working, 742), pass},
              Row{"working under by nothing", longest(Range::working, 741.991), pass}, Row{"working under shortest", longest(Range::working, 741.990), fail},
              Row{"shortest over turning", shortest(850.010), fail}, Row{"no shortest", shortest(0), fail}, Row{"shortest 0.009", shortest(0.009), fail},
-             Row{"shortest 0.010", shortest(0.010), pass}, Row{"half as long as closed", half(Tube::inner, 796), fail},
+             Row{"shortest at its bound", shortest(200), pass}, Row{"shortest under its bound", shortest(199.999), fail}, Row{"half as long as closed", half(Tube::inner, 796), fail},
              Row{"half short of closed by nothing", half(Tube::outer, 795.991), fail}, Row{"half short of closed", half(Tube::outer, 795.990), warn},
              Row{"guard as long as closed", guard(796), fail}, Row{"guard short of closed by nothing", guard(795.991), fail},
-             Row{"guard short of closed", guard(795.990), pass}, Row{"half at its seat", seat(690), pass},
-             Row{"half short of its seat by nothing", seat(690.009), pass}, Row{"half short of its seat", seat(690.010), fail},
+             Row{"guard short of closed", guard(795.990), pass}, Row{"half beyond its seat", seat(689.990), pass},
+             Row{"half beyond its seat by nothing", seat(689.991), fail}, Row{"half at its seat", seat(690), fail},
              Row{"halves meet by nothing", barely_meeting(398.009), fail}, Row{"halves meet", barely_meeting(398.010), pass},
              Row{"working angle on turning", angles(15, 15), pass}, Row{"working angle over turning", angles(15.001, 15), fail}}) {
         INFO(row.what);

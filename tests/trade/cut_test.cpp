@@ -73,7 +73,7 @@ TEST_CASE("W4: the shaft is 200 shorter though 400 of tube is gone")
 TEST_CASE("W9: closed 1000, shortest 800, longest 950, halves 850, shoulders and seats 150, clearance 40")
 {
     Shaft shaft = even_shaft(1000, 850);
-    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = mm(150);
+    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = Toleranced{mm(150), Length()};
     const CutPlan plan = planned(shaft, 800, 40);
     for (const Tube tube : both_tubes) {
         CHECK(plan.cut[tube] == mm(240));
@@ -88,7 +88,7 @@ TEST_CASE("W9: closed 1000, shortest 800, longest 950, halves 850, shoulders and
 TEST_CASE("uneven halves: each is cut to its own need, a half short enough is left alone")
 {
     Shaft shaft = even_shaft(1000, 850);
-    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = mm(150);
+    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = Toleranced{mm(150), Length()};
     shaft.halves[Tube::outer].length = Toleranced{mm(700), Length()};
     const CutPlan plan = planned(shaft, 930, 40);
     CHECK(plan.cut[Tube::inner] == mm(110));
@@ -110,7 +110,7 @@ TEST_CASE("the measured closed length wins over the shoulders")
 {
     Shaft shaft = even_shaft(1000, 850);
     shaft.closed.plus_minus = mm(2);
-    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = mm(150);
+    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = Toleranced{mm(150), Length()};
 
     SECTION("within tolerance both shoulders shift") {
         shaft.closed.value = mm(1002);
@@ -126,33 +126,34 @@ TEST_CASE("the measured closed length wins over the shoulders")
         CHECK(stops->shoulder[Tube::outer] == mm(180));
         CHECK(stops->shoulder[Tube::inner] == mm(230));
     }
-    SECTION("closing early on the guards: the shoulders stay") {
+    SECTION("closing early on the guards: the shoulders are the greatest possible too, for something else may stop it") {
         shaft.closed.value = mm(1030);
         for (const Tube tube : both_tubes) {
             shaft.halves[tube].guard = Toleranced{mm(840), mm(2)};
             shaft.halves[tube].guard_shoulder = mm(190);
         }
         const auto stops = stops_of(shaft);
-        CHECK(stops->agreement == ClosedAgreement::guards_stop);
-        CHECK(stops->shoulder[Tube::outer] == mm(150));
+        CHECK(stops->agreement == ClosedAgreement::longer);
+        CHECK(stops->guards_stop);
+        CHECK(stops->shoulder[Tube::outer] == mm(180));
         const CutPlan plan = planned(shaft, 1000, 40);
-        CHECK(plan.cut[Tube::inner] == mm(40));
+        CHECK(plan.cut[Tube::inner] == mm(70));
         CHECK(plan.guard_cut[Tube::inner] == mm(70));
     }
-    SECTION("closing further: each shoulder is at most what the closed length leaves") {
+    SECTION("closing further: each shoulder is the greater of what is stated and what the closed length leaves") {
         shaft.closed.value = mm(980);
         shaft.halves[Tube::inner].length = Toleranced{mm(820), Length()};
         const auto stops = stops_of(shaft);
         CHECK(stops->agreement == ClosedAgreement::shorter);
-        CHECK(stops->shoulder[Tube::outer] == mm(150));
-        CHECK(stops->shoulder[Tube::inner] == mm(130));
+        CHECK(stops->shoulder[Tube::outer] == mm(160));
+        CHECK(stops->shoulder[Tube::inner] == mm(150));
     }
 }
 
 TEST_CASE("guards: cut by what comes off their tubes, never left stopping the shaft or longer than the tube")
 {
     Shaft shaft = even_shaft(1000, 850);
-    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = mm(150);
+    for (const Tube tube : both_tubes) shaft.halves[tube].shoulder = Toleranced{mm(150), Length()};
     shaft.halves[Tube::inner].guard = Toleranced{mm(840), Length()};
     const CutPlan plan = planned(shaft, 950, 40);
     CHECK(plan.guard_cut[Tube::inner] == mm(90));

@@ -6,6 +6,7 @@
 
 #include "shaftcut/trade/hitch_shaft.hpp"
 #include "shaftcut/trade/work_order.hpp"
+#include "support/compare_answers.hpp"
 #include "support/differences.hpp"
 #include "support/machines.hpp"
 #include "support/random_jobs.hpp"
@@ -14,76 +15,6 @@ using namespace shaftcut;
 using namespace shaftcut::test;
 
 namespace {
-
-using shaftcut::test::um;
-plain::Maybe um(const std::optional<Toleranced>& length) { return length ? plain::Maybe(length->value.um()) : std::nullopt; }
-plain::Maybe um(const plain::MaybeFigure& length) { return length ? plain::Maybe(length->value) : std::nullopt; }
-
-void compare_readings(Differences& found, const WorkOrder& program, const plain::PlainShaft& plain)
-{
-    found.compare("closed", program.reading.shaft.closed.value.um(), plain.closed.value);
-    found.compare("shortest", um(program.fit.shortest), um(plain.deciding.shortest));
-    for (const Range range : all_ranges)
-        found.compare(std::string("longest ") + to_word(range), um(program.fit.longest[range]),
-                      um(plain.deciding.longest[static_cast<std::size_t>(range)]));
-    const auto& [a, b] = plain.halves;
-    plain::Maybe overlap;
-    if (a.length && b.length) overlap = a.length->value + b.length->value - plain.closed.value;
-    found.compare("overlap closed before", um(program.overlap_closed_before), overlap);
-}
-
-void compare_cuts(Differences& found, const CutFigures& program, const plain::PlainShaft& shaft)
-{
-    const plain::PlainCut& plain = *shaft.cut;
-    for (const Tube tube : both_tubes) {
-        const std::size_t i = static_cast<std::size_t>(tube);
-        const std::string name = to_word(tube);
-        found.compare(name + " cut", program.plan.cut[tube].um(), plain.cut[i]);
-        found.compare(name + " half", program.plan.half[tube].um(), plain.half[i]);
-        found.compare(name + " guard cut", program.plan.guard_cut[tube].um(), plain.guard_cut[i]);
-        found.compare(name + " guard half", um(program.plan.guard_half[tube]), plain.guard_half[i]);
-    }
-    const plain::Um both = plain.half[0] + plain.half[1];
-    found.compare("closed after", program.plan.closed.um(), plain.closed);
-    found.compare("overlap closed", program.overlap.closed.um(), both - plain.closed);
-    found.compare("overlap shortest", um(program.overlap.shortest), plain::Maybe(both - shaft.deciding.shortest->value));
-    for (const Range range : all_ranges) {
-        const plain::MaybeFigure& longest = shaft.deciding.longest[static_cast<std::size_t>(range)];
-        found.compare(std::string("overlap ") + to_word(range), um(program.overlap.longest[range]),
-                      longest ? plain::Maybe(both - longest->value) : std::nullopt);
-    }
-}
-
-std::string differences(const World& world, const std::vector<std::optional<plain::PlainMachine>>& machines = {})
-{
-    Differences found;
-    const WorkOrder program = work_up(world.job, world.catalogue, world.workshop, world.units);
-    const plain::PlainAnswer plain = plain::answer(world.job, world.catalogue, world.workshop, world.units, machines);
-    compare_readings(found, program, plain.shaft);
-    compare_checks(found, program.checks, plain.checks);
-    found.compare("verdict", program.verdict, plain.verdict);
-    if (program.cut && plain.verdict != Verdict::refused) compare_cuts(found, *program.cut, plain.shaft);
-    return found.text();
-}
-
-plain::Figure plain_figure(const ExtremeLength& extreme) { return {extreme.length.um(), extreme.plus_minus.um()}; }
-
-plain::PlainMachine plain_machine(const OperatingLengths& lengths)
-{
-    plain::PlainMachine found;
-    found.shortest = plain_figure(lengths.shortest);
-    for (const Range range : all_ranges) {
-        const auto& extremes = lengths.ranges[range];
-        if (!extremes) continue;
-        const auto index = static_cast<std::size_t>(range);
-        found.longest[index] = plain_figure(extremes->longest);
-        found.angle[0][index] = extremes->tractor.angle.mdeg();
-        found.angle[1][index] = extremes->implement.angle.mdeg();
-    }
-    found.has_working_range = lengths.irregularity.has_value();
-    if (lengths.irregularity && lengths.irregularity->percent) found.ripple = std::llround(*lengths.irregularity->percent * 1000);
-    return found;
-}
 
 // Nothing left measured, or something about as far from the machine's own extreme as its tolerance.
 void measure_beside(std::optional<Measurement>& measured, const ExtremeLength* extreme, Length in_line_sum, test::Dice& dice)
@@ -103,8 +34,7 @@ std::optional<std::pair<World, plain::PlainMachine>> world_with_machine(std::uin
     const Machine machine = dice.one_in(2) ? support::random_mounted(machines).machine : support::random_trailed(machines).machine;
     JobFit& fit = world.job.fits[0];
     fit.machine = machine;
-    const Series* series = world.job.shaft.series ? find_series(world.catalogue, *world.job.shaft.series) : nullptr;
-    const auto shaft = hitch_shaft(world.job.shaft, series);
+    const auto shaft = hitch_shaft(world.job.shaft, series_of(world.job.shaft, world.catalogue));
     if (!std::holds_alternative<HitchShaft>(shaft)) return std::nullopt;
     const auto answer = operating_lengths(machine, std::get<HitchShaft>(shaft), world.workshop.measuring_plus_minus);
     const auto* lengths = std::get_if<OperatingLengths>(&answer);

@@ -31,7 +31,7 @@ Job measured_instead(const Job& job, const WorkOrder& order)
 TEST_CASE("the shaft that meets a machine has the series' yokes and spacing, and its tube's phase step")
 {
     const Catalogue series = catalogue();
-    const auto meets = hitch_shaft(job().shaft, &series.series[0]);
+    const auto meets = hitch_shaft(job().shaft, all_of(&series.series[0]));
     REQUIRE(std::holds_alternative<HitchShaft>(meets));
     const HitchShaft& shaft = std::get<HitchShaft>(meets);
     CHECK(shaft.tractor.cross_to_groove == mm(60));
@@ -40,8 +40,8 @@ TEST_CASE("the shaft that meets a machine has the series' yokes and spacing, and
     CHECK(shaft.phase_step == Angle::degrees(90));
     JobShaft unknown = job().shaft;
     unknown.ends[End::implement].connection.reset();
-    CHECK(std::get<std::vector<End>>(hitch_shaft(unknown, &series.series[0])) == std::vector{End::implement});
-    CHECK(std::get<std::vector<End>>(hitch_shaft(unknown, nullptr)) == std::vector{End::tractor, End::implement});
+    CHECK(std::get<std::vector<End>>(hitch_shaft(unknown, all_of(&series.series[0]))) == std::vector{End::implement});
+    CHECK(std::get<std::vector<End>>(hitch_shaft(unknown, all_of(nullptr))) == std::vector{End::tractor, End::implement});
 }
 
 TEST_CASE("computed lengths and angles are used as if they had been measured")

@@ -13,6 +13,7 @@ struct EngineLoaded {
     std::optional<Engine> engine;
     Outcome outcome = Outcome::answered;
 };
+// An empty `folder`: none was found, and every place that was tried is said.
 EngineLoaded load_engine(const std::string& folder, Console& console);
 
 // Says each problem on a line of its own. Bad input, where there is any.

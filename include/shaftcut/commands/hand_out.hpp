@@ -11,8 +11,8 @@
 
 namespace shaftcut {
 
-// Makes the folder of the documents where it is missing; nothing is made for standard output. Answered, or unwritable
-// with the reason said.
+// Makes the folder of the documents where it is missing, or removes what calls that were killed left in it (remove_abandoned()); nothing is
+// done for standard output. Answered, or unwritable with the reason said.
 Outcome make_folder(const CommonOptions& options, Console& console);
 
 // Unwritable, with the reason said, where documents of these names could not be written now (names_fault()); nothing is

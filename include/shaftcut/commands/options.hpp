@@ -13,7 +13,7 @@ namespace shaftcut {
 
 struct CommonOptions {
     std::string output = ".";             // a folder, or "-" for standard output
-    std::string config;                   // the folder of series.xml and workshop.xml
+    std::string config;                   // the folder of series.xml and workshop.xml; empty: there is none
     std::vector<Format> formats;          // each once, in the order of Format
     std::optional<Units> units;           // of the documents; nothing: the job's own
     Paper paper = Paper::a4;

@@ -30,12 +30,18 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
 //   its own (on a file system with locks: all local ones).
 // - What does not hold: no file system gives several names in one step. A process killed between two names leaves those
 //   before new and those after old or missing, each whole, and under --replace so does a failure to name one.
-// Temporary files that a killed process leaves begin with a dot, as no order does.
-// Checked in tests/commands/faults_test.cpp, kills_test.cpp and races_test.cpp.
+// - A temporary file begins with a dot, as no order does. SIGINT, SIGTERM and SIGHUP end the process only when its temporary files are
+//   gone, at once but for the write in hand; what a process leaves that is killed or crashes, remove_abandoned() finds.
+// Checked in tests/commands/faults_test.cpp, kills_test.cpp, races_test.cpp and abandoned_test.cpp.
 std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing);
 
+// Removes the temporary files in `folder` whose process is gone: those that bear the name of this machine's, are plain files of this
+// user, and that nobody holds locked. Others' are never touched, nor what a process still writes, in this call or another, nor anything on
+// a file system without locks. What cannot be removed stays.
+void remove_abandoned(const std::string& folder);
+
 // One document too long to be held: what is added goes to the hidden temporary file at once. The same holds of it as of documents
-// that are written whole.
+// that are written whole; signals that end the process wait as long as the writer lives, and whoever has one asks told_to_end().
 class DocumentWriter {
 public:
     DocumentWriter(const std::string& folder, const std::string& name);

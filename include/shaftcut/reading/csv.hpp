@@ -40,7 +40,8 @@ struct CsvLimit {
 // any order; spaces around a field are dropped unless it is quoted. Refused, and nothing taken: more than most_csv_bytes, text that is
 // not UTF-8, no header, a column unknown, twice or missing, more lines than `limit.most`. Refused line by line: more or fewer fields than
 // the header or more than most_csv_fields, a quote left open on its line or followed by anything but a comma, a quote inside a field
-// without quotes, a control character or what XML cannot hold. A file with nothing under its header has no fault.
+// without quotes, a character that nobody sees (is_hidden in text.hpp), with its code. Blanks of every kind are read as plain ones,
+// and soft hyphens dropped. A file with nothing under its header has no fault.
 Faults read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns, const CsvLimit& limit,
                 const std::function<void(const CsvRow&, Faults&)>& take);
 

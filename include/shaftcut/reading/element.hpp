@@ -15,6 +15,7 @@
 #include "shaftcut/reading/read.hpp"
 #include "shaftcut/reading/source.hpp"
 #include "shaftcut/reading/xml.hpp"
+#include "shaftcut/trade/bounds.hpp"
 #include "shaftcut/trade/terms.hpp"
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
@@ -24,6 +25,10 @@ namespace shaftcut {
 
 // Of a customer, a machine and the like, in XML and in CSV.
 inline constexpr std::size_t most_text_characters = 200;
+// Of what a series, a connection, a workshop or a shaft is called, and of the position in which a length was measured.
+inline constexpr std::size_t most_name_characters = 60;
+
+inline constexpr std::int64_t most_power = 1000;  // kW, that a file may state: more than any tractor gives (the project's own choice)
 
 // What all elements of one file share while it is read.
 struct Reading {
@@ -46,16 +51,21 @@ public:
 
     std::optional<Length> length(Sign sign = Sign::none) const;  // 0 or more, or below 0 too under Sign::allowed
     std::optional<Length> positive_length() const;               // more than 0
+    // Within the bounds; `what` begins what the fault says of them: "a shoulder is".
+    std::optional<Length> length_within(const Bounds& bounds, const char* what) const;
+    std::optional<Length> plus_minus() const;                    // how far a length may be off, at most 25 mm
     std::optional<Angle> angle(Sign sign = Sign::none) const;    // 0 to 180 degrees, or -180 to 180
     std::optional<Fraction> fraction() const;       // above 0, at most 1
     std::optional<std::int64_t> thousandths(std::int64_t most) const;
     std::optional<std::int64_t> millionths(std::int64_t most) const;
+    std::optional<std::int64_t> power() const;      // watts, of kilowatts above 0 and at most most_power
     std::optional<int> whole(int least, int most) const;
     // One or more whole numbers with blanks between them.
     std::vector<int> wholes(int least, int most) const;
-    // At most most_text_characters, none of them a control character.
-    std::optional<std::string> text() const;
-    // The same, but neither empty nor longer than 60 characters: what a series, a connection or a workshop is called.
+    std::optional<std::string> text(std::size_t most_characters = most_text_characters) const;
+    // The same, but not all of it blanks.
+    std::optional<std::string> stated_text(std::size_t most_characters = most_text_characters) const;
+    // The same, of at most most_name_characters: what a series, a connection or a workshop is called.
     std::optional<std::string> name() const;
     // One of `known`; where it is not, the fault says the nearest one.
     std::optional<std::string> one_of(const KnownNames& known) const;
@@ -68,7 +78,6 @@ private:
     Attribute(const char* name, const XmlAttribute* given, Spot spot, Reading* reading)
         : name_(name), given_(given), spot_(spot), reading_(reading) {}
     template <class T> std::optional<T> taken(Parsed<T> parsed) const;
-    std::optional<std::string> short_text(std::size_t most_characters) const;
     std::optional<std::size_t> index_of_word(const std::vector<std::string>& words, std::string_view text) const;
 
     const char* name_;
@@ -105,8 +114,8 @@ public:
     void at_least_one(const char* name, const Reader& reader);
 
     // Lengths as text between the tags, each more than 0, ascending, with blanks between them; a value that carries its
-    // unit has no blank before it.
-    std::vector<Length> lengths();
+    // unit has no blank before it. Each is within the bounds, which `what` names as in Attribute::length_within().
+    std::vector<Length> lengths(const Bounds& bounds, const char* what);
 
 private:
     friend Problems read_document(const Source& source, const char* root, const Reader& reader);

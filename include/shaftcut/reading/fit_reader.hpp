@@ -4,6 +4,7 @@
 #include "shaftcut/reading/element.hpp"
 #include "shaftcut/trade/catalogue.hpp"
 #include "shaftcut/trade/job.hpp"
+#include "shaftcut/trade/shaft_series.hpp"
 
 namespace shaftcut {
 
@@ -13,14 +14,14 @@ inline constexpr std::size_t most_fits = 100;
 // The job's shaft, which a machine's geometry must have room for.
 struct FitShaft {
     const JobShaft& shaft;
-    const Series* series = nullptr;
+    ShaftSeries series;
     bool sound = false;  // read without a fault; otherwise nothing is compared with it
 };
 
 // Reads a `fit` element. Faults beside those of form: no shortest or no longest with the PTO turning, where no machine's
-// geometry gives it; two lengths for one range, two angles for one side; a reference between grooves, where it says nothing;
+// geometry gives it; two lengths for one range; a yoke between grooves that is of no series and states no length; a reference between grooves, where it says nothing;
 // a trailed and a mounted machine; a machine that cannot be (geometry_problems), a yoke that its shaft must know and does
-// not, and positions that leave no room for the shaft (no_answer_problem). `before` is how many fits of the same job were read: past
+// not, those of its angles (read_angles), and positions that leave no room for the shaft (no_answer_problem). `before` is how many fits of the same job were read: past
 // most_fits that is a fault of the first one too many, and no geometry is searched any more.
 // Checked in tests/reading/job_reader_test.cpp and by tests/reading/bad/.
 JobFit read_fit(Element& element, const FitShaft& shaft, std::size_t before);

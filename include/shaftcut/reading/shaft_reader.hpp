@@ -8,10 +8,10 @@
 namespace shaftcut {
 
 // Reads a `shaft` element. Faults beside those of form: a series or connection that `catalogue` does not hold; shape or
-// spacing beside a series, which states them; neither series nor shape; and where an end has a wide-angle joint: a series
-// without one, no spacing without a series, and no reference of the closed length where nothing says from which cross it
-// runs; and a closed length over three times the series' longest or under a fifth of its shortest, as inches read for millimetres
-// are. Checked in tests/reading/job_reader_test.cpp and by tests/reading/bad/.
+// spacing beside a series, which states them; neither series nor shape; a half that names the shaft's own series; an end that states what its half's series is
+// there to state, a spacing at a standard joint or beside the shaft's; where an end has a wide-angle joint: a series
+// without one, no spacing that anything states, and no reference of the closed length where nothing says from which cross it
+// runs; and those of its halves and its condition. Checked in tests/reading/job_reader_test.cpp, job_says_test.cpp and by tests/reading/bad/.
 JobShaft read_shaft(Element& element, const Catalogue& catalogue);
 
 // A shaft to be made: a job's, of a series, without halves, with its closed length where that is ordered.

@@ -10,7 +10,8 @@
 
 namespace shaftcut {
 
-// `spot` is where its name begins. `value` has its character references replaced and its line breaks made spaces.
+// `spot` is where its name begins. `value` has its character references replaced, its line breaks and all kinds of blank made spaces,
+// and soft hyphens left out (with_plain_blanks).
 struct XmlAttribute {
     std::string name;
     std::string value;
@@ -28,8 +29,8 @@ struct XmlElement {
     Spot text_spot;
 };
 
-// `root` is missing where the text cannot be understood as a whole; a second attribute of one name on an element and a
-// wrong character reference leave it there, with their faults.
+// `root` is missing where the text cannot be understood as a whole; a second attribute of one name on an element, a wrong
+// character reference and a character that nobody sees (is_hidden) in a value or a text leave it there, with their faults.
 struct XmlDocument {
     std::optional<XmlElement> root;
     Faults faults;

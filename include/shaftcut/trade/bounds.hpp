@@ -19,6 +19,10 @@ inline constexpr Bounds guard_half_bounds{Length::micrometres(50'000), Length::m
 inline constexpr Bounds shoulder_bounds{Length::micrometres(25'000), Length::micrometres(500'000)};
 inline constexpr Bounds spacing_bounds{Length::micrometres(30'000), Length::micrometres(250'000)};  // of a wide-angle joint's crosses
 
+// Of a blade's kerf, and of what a length may be off: more explains itself by the wrong unit, or says that nothing was measured.
+inline constexpr Bounds kerf_bounds{Length(), Length::micrometres(20'000)};
+inline constexpr Bounds plus_minus_bounds{Length(), Length::micrometres(25'000)};
+
 // What the figure would be if it were read in the other unit and that lies within the bounds: nothing where it lies within
 // them as it is, or where no unit mends it.
 enum class UnitSlip { none, inches_read_as_millimetres, millimetres_read_as_inches };

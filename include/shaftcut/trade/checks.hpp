@@ -8,6 +8,7 @@
 #include "shaftcut/trade/cut.hpp"
 #include "shaftcut/trade/datum.hpp"
 #include "shaftcut/trade/limits.hpp"
+#include "shaftcut/trade/rounding.hpp"
 
 namespace shaftcut {
 
@@ -59,10 +60,23 @@ struct CheckInput {
     const std::optional<Stops>& stops;
     const std::optional<CutPlan>& plan;
     Units units;  // of the documents
+    bool new_shaft = false;  // made to order: nothing of it was measured, and there is no length where it cannot be built
 };
 
 // One check for each id, in the order of the enumerators.
 std::vector<Check> run_checks(const CheckInput& input);
+
+// What a check's value, its worst case and its limit are, where they are lengths: each is rounded accordingly.
+constexpr Rounded rounded_as(CheckId id)
+{
+    switch (id) {
+    case CheckId::closing_clearance:
+    case CheckId::guard_clearance: return Rounded::clearance;
+    case CheckId::tube_left: return Rounded::kept;
+    case CheckId::guard_setback: return Rounded::setback;
+    default: return Rounded::overlap;
+    }
+}
 
 inline const Check& check_of(const std::vector<Check>& checks, CheckId id) { return checks[static_cast<std::size_t>(id)]; }
 

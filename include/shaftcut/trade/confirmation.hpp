@@ -3,9 +3,9 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
-#include "shaftcut/trade/terms.hpp"
-#include "shaftcut/words/length.hpp"
+#include "shaftcut/trade/checks.hpp"
 
 namespace shaftcut {
 
@@ -22,5 +22,14 @@ struct Confirmation {
     std::string says;                            // what to measure or look at, what is expected, and why
     bool is_look() const { return !expected; }
 };
+
+// What is to be confirmed of a shaft that is not refused. `tape`: the ± of the reading that confirms.
+//   each half that was not measured: its derived length ± u_C + u of the shoulder + tape
+//   a half or a stop that rests on its own figure (stops.hpp): itself ± its u + tape
+//   of a wide-angle shaft with a measured half but none whose stop is stated too: the closed length between the inner crosses
+//   closed length and halves that disagree: the closed length as stated, and the measured half of M's path
+//   looks: each guard that was not measured and is used again; the year of an exposed lock of a primary shaft where it is not stated
+// Checked by confirmation_test and against a second implementation by differential_test.
+std::vector<Confirmation> confirmations(const CheckInput& input, Length tape);
 
 }  // namespace shaftcut

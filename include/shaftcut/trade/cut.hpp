@@ -13,27 +13,9 @@
 #include <optional>
 
 #include "shaftcut/trade/catalogue.hpp"
-#include "shaftcut/trade/shaft.hpp"
+#include "shaftcut/trade/stops.hpp"
 
 namespace shaftcut {
-
-// How the measured closed length C compares with what the halves and shoulders give, M = max(a + s_B, b + s_A).
-enum class ClosedAgreement {
-    agrees,          // within the tolerances of C, a and b: both shoulders shift by C − M
-    longer,          // C above M: what stops the tubes is not known; both shoulders become the greatest possible
-    guards_stop,     // C above M, and the guards' own closed length is C: the shoulders stay
-    shorter          // C below M: each shoulder is at most what C leaves
-};
-
-struct Stops {
-    PerEach<Tube, Length> shoulder;  // s_A, s_B as the cut uses them
-    ClosedAgreement agreement = ClosedAgreement::agrees;
-    Length modelled;                 // M
-    Length allowance;                // the sum of the tolerances of C, a and b
-};
-
-// Nothing where a half length is neither measured nor derivable.
-std::optional<Stops> stops_of(const Shaft& shaft);
 
 // The saw as the documents' units make it: in inches its step is the least multiple of 1/16 in not under the workshop's.
 struct SawSettings {
@@ -46,10 +28,12 @@ SawSettings saw_settings(const Saw& saw, Units units);
 struct CutPlan {
     PerEach<Tube, Length> cut;                        // off each drive tube's free end
     PerEach<Tube, Length> half;                       // what is kept of each half length
-    PerEach<Tube, Length> guard_cut;                  // off each guard tube's free end
-    PerEach<Tube, std::optional<Length>> guard_half;  // what is kept of it; nothing where the guard was not measured
+    PerEach<Tube, std::optional<Length>> guard_cut;   // off each guard tube's free end; nothing where it is not used again
+    PerEach<Tube, std::optional<Length>> guard_half;  // what is kept of it; nothing where it was not measured or is not used again
     Length closed;                                    // C' = max(a' + s_B, b' + s_A)
-    PerEach<Tube, bool> sets_closed;                  // whether this half is one that sets C'
+
+    bool cuts_tube(Tube tube) const { return cut[tube] != Length(); }
+    bool cuts_guard(Tube tube) const { return guard_cut[tube].value_or(Length()) != Length(); }
 
     Length overlap_at(Length telescoping) const { return half[Tube::inner] + half[Tube::outer] - telescoping; }
 };
@@ -60,5 +44,19 @@ std::optional<CutPlan> plan_cut(const Shaft& shaft, const std::optional<Stops>& 
 
 // True where nothing comes off any tube.
 bool nothing_to_cut(const CutPlan& plan);
+
+// The most to which the shaft can close after the cut. With y = C + u_C, and for each half i with the other one's shoulder as
+// stated x_i = half + shoulder + u of the shoulder (none stated: infinite), u_i the half's own ± (u_C + u of the shoulder where it was
+// derived from C by it, for a cut that is marked from the cross keeps what was derived):
+//
+//     Q_i = min(y, x_i + u_i)                        not cut
+//         = min(max(x_i, y), min(x_i, y) + u_i)      cut
+//         = max(y, x_i + u_i), max(x_i, y) + u_i     the same two where C and M disagree (no shoulder stated: x_i counts for nothing)
+//     closed at worst = max over the halves of Q_i − cut_i + the saw's ± where it is cut
+//
+// For the true path of a half is at most the true closed length and at most x_i + u_i; a cut marked from the free end takes off
+// what is printed, one marked from the cross leaves what is printed. Each bound is reached by some shaft that reads as this one.
+// Checked by truth_test, which draws such shafts, saws them and pushes them together.
+Length closed_at_worst(const Shaft& shaft, const Stops& stops, const CutPlan& plan, const SawSettings& saw);
 
 }  // namespace shaftcut

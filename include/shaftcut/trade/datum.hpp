@@ -16,6 +16,7 @@
 #include "shaftcut/trade/hitch.hpp"
 #include "shaftcut/trade/job.hpp"
 #include "shaftcut/trade/shaft.hpp"
+#include "shaftcut/trade/shaft_series.hpp"
 
 namespace shaftcut {
 
@@ -34,12 +35,16 @@ Length in_line(Length distance, const Reaches& reaches);
 // greatest that it allows. Where the bent ends alone are longer than the distance the root is taken as 0.
 Length bent(Length distance, const Reaches& reaches, const PerEach<End, Angle>& angles);
 
+// The same with its tolerance: u of the distance times ∂L/∂D, which bent joints make more than 1.
+Toleranced bent(const Toleranced& distance, const Reaches& reaches, const PerEach<End, Angle>& angles);
+
 struct ShaftReading {
     Shaft shaft;
     Toleranced closed;                                    // as stated
     Reference reference = Reference::inner_cross;         // of the closed length as stated
     PerEach<Reference, Length> closed_at;                 // the same length at either cross
     bool has_wide_angle = false;
+    Length beyond() const { return closed.value - shaft.closed.value; }  // what the closed length as stated holds beyond the telescoping
 };
 
 // A longest that was read in line although a joint bends it, for want of an angle.
@@ -68,6 +73,9 @@ struct GeometryReading {
 
 struct FitReading {
     std::string tractor;  // whose it is; may be empty
+    std::string shortest_at;                                  // as stated: the position of the measured shortest; may be empty
+    PerEach<Range, std::string> longest_at;                   // likewise
+    PerEach<End, std::optional<AngleViews>> views;            // as stated: what an angle was computed from
     Between between = Between::crosses;
     Reference reference = Reference::inner_cross;
     Reaches reaches;
@@ -87,14 +95,15 @@ struct FitReading {
     const ExtremeAngle* computed_angle(End end, Range range) const;
 };
 
-// `series` is null for a shaft of no known series. Every wide-angle end's spacing and reference must be known: the job
-// reader refuses a job where they are not.
-ShaftReading read_shaft(const JobShaft& shaft, const Series* series, Length measuring_plus_minus);
-FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const Series* series, const ShaftReading& reading,
+// Every wide-angle end's spacing and reference must be known: the job reader refuses a job where they are not.
+// `measuring_plus_minus`: of every measured length, and of a series' shoulder, for which nothing else is stated.
+ShaftReading read_shaft(const JobShaft& shaft, const ShaftSeries& series, Length measuring_plus_minus);
+FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const ShaftSeries& series, const ShaftReading& reading,
                     const LimitsInForce& limits, Length measuring_plus_minus);
 
-// The least shortest, the greatest longest of each range and the greatest angle of each end and range. An unreadable fit
-// leaves the shortest unknown.
+// The least shortest, the greatest longest of each range and the greatest angle of each end and range. A range that one fit leaves
+// out is known only as at least what the others state, and what that fit states of the lesser ranges. An unreadable fit leaves the
+// shortest unknown.
 Fit deciding_fit(const std::vector<FitReading>& fits);
 
 }  // namespace shaftcut

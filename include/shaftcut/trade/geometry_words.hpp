@@ -5,11 +5,12 @@
 #include <vector>
 
 #include "shaftcut/trade/datum.hpp"
+#include "shaftcut/trade/rounding.hpp"
 
 namespace shaftcut {
 
 // How an operating length is rounded on every paper, drawing and line: to the side on which the shaft must be able to serve.
-inline constexpr Toward shortest_rounds = Toward::down, longest_rounds = Toward::up;
+inline constexpr Toward shortest_rounds = toward_of(Rounded::shortest), longest_rounds = toward_of(Rounded::longest);
 
 // "turned 35° to the right, rear 10° down, right side 5° up"; "straight ahead and level"; "with the lower hitch point at 421 mm".
 std::string in_words(const Posture& posture, Units units);

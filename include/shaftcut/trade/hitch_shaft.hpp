@@ -7,18 +7,19 @@
 #include "shaftcut/trade/catalogue.hpp"
 #include "shaftcut/trade/job.hpp"
 #include "shaftcut/trade/placement.hpp"
+#include "shaftcut/trade/shaft_series.hpp"
 
 namespace shaftcut {
 
-// Centre to centre of each end's crosses: the series' figure, else the job's; 0 for a standard joint.
-PerEach<End, Length> spacings(const JobShaft& shaft, const Series* series);
+// Centre to centre of each end's crosses: the end's own figure, else its series', else the shaft's; 0 for a standard joint.
+PerEach<End, Length> spacings(const JobShaft& shaft, const ShaftSeries& series);
 
-// From an end's cross (a wide-angle joint's outer one) to its locking groove; nothing where the job names no connection, or
-// the series does not say.
-std::optional<Length> yoke_of(const JobShaft& shaft, const Series* series, End end);
+// From an end's cross (a wide-angle joint's outer one) to its locking groove: the end's own figure, else its series'; nothing
+// where neither is stated, or the series asks for a connection and the job names none.
+std::optional<Length> yoke_of(const JobShaft& shaft, const ShaftSeries& series, End end);
 
-// The shaft between the two grooves, or the ends whose yoke is not known. `series` is null for a shaft of no known series.
+// The shaft between the two grooves, or the ends whose yoke is not known.
 // A triangular tube can be put together wrongly by 120 degrees, any other by 90.
-std::variant<HitchShaft, std::vector<End>> hitch_shaft(const JobShaft& shaft, const Series* series);
+std::variant<HitchShaft, std::vector<End>> hitch_shaft(const JobShaft& shaft, const ShaftSeries& series);
 
 }  // namespace shaftcut

@@ -11,6 +11,9 @@ std::vector<std::string> steps_for(const WorkOrder& order);
 
 std::vector<std::string> cautions_for(const WorkOrder& order);
 
+// Of each half whose guard is missing or damaged: that the shaft must not run without it. Before every other warning.
+std::vector<std::string> guard_warnings_for(const WorkOrder& order);
+
 // What the fitter should know besides the checks: from which cross each length runs, which fit decides.
 std::vector<std::string> notes_for(const WorkOrder& order);
 

@@ -86,6 +86,9 @@ struct JobShaft {
 inline End end_of(const JobShaft& shaft, Tube tube) { return tube == Tube::inner ? shaft.inner_tube : other(shaft.inner_tube); }
 inline Tube tube_on(const JobShaft& shaft, End end) { return shaft.inner_tube == end ? Tube::inner : Tube::outer; }
 
+// Whether this half's guard goes back on.
+inline bool guard_is_used(const JobShaft& shaft, Tube tube) { return shaft.halves[tube].guard_use == GuardUse::kept; }
+
 // A joint's angle in one range, seen from the side and from above: tan β = √(tan² side view + tan² plan).
 struct AngleViews {
     Range range = Range::working;

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "shaftcut/trade/rounding.hpp"
 #include "shaftcut/trade/terms.hpp"
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
@@ -82,6 +83,9 @@ public:
 private:
     std::array<LimitInForce, limit_count> values_{};
 };
+
+// What a limit of lengths is held against: it is rounded alike.
+Rounded rounded_as(Limit limit);
 
 // "40 mm", "1/2", "35°", "10 %".
 std::string limit_text(Limit limit, LimitValue value, Units units);

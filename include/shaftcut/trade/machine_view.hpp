@@ -7,6 +7,7 @@
 
 #include "shaftcut/trade/datum.hpp"
 #include "shaftcut/trade/hitch_curve.hpp"
+#include "shaftcut/trade/rounding.hpp"
 
 namespace shaftcut {
 
@@ -21,7 +22,7 @@ struct MachineScene {
     Vector pin;                      // of a trailed machine
     std::optional<Linkage> linkage;  // of a mounted one
     Length length;                   // telescoping; an extreme's own where one occurs here, so that no paper has two figures for it
-    Toward rounds = Toward::nearest; // how that length is printed
+    Rounded printed_as = Rounded::measured;  // that length
     PerEach<End, Angle> angles;
 };
 

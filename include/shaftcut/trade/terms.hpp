@@ -28,6 +28,8 @@ enum class Between { crosses, grooves };
 enum class Shape { lemon, star, triangular, square, splined, other };
 // What holds a connection yoke on its stub.
 enum class Lock { exposed_collar, covered_collar, exposed_push_pin, shrouded_push_pin, clamp_bolt, tapered_clamp, flange, unknown };
+// Whether a part of it stands out and can catch clothing.
+constexpr bool is_exposed(Lock lock) { return lock == Lock::exposed_collar || lock == Lock::exposed_push_pin; }
 // The overload or overrunning device built into an end.
 enum class Device { slip_clutch, overrunning_clutch, shear_bolt, none };
 // What a half has that asks for work after a cut.

@@ -29,6 +29,11 @@ private:
     std::int64_t mdeg_ = 0;
 };
 
+// The angle between a line and an axis of which only two views were measured, from the side and from above, each below 90 degrees:
+// tan β = √(tan² side view + tan² plan), from the axis' direction (1, tan plan, tan side view). Rounded to the thousandth of a degree.
+// Checked in tests/words/angle_test.cpp.
+Angle angle_from_views(Angle side_view, Angle plan);
+
 // "12", "12.5": degrees to `decimals` places (0 to 3), half away from zero, without trailing zeros or a sign for the unit.
 std::string figure(Angle angle, int decimals = 1);
 
