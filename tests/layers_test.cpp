@@ -63,7 +63,7 @@ std::string layer_included(const Include& include)
 
 // The trade's order: a file may include what stands on its own line or before it.
 const std::vector<std::set<std::string>> trade_order{
-    {"terms"}, {"general_tolerance"}, {"bounds"}, {"rounding"}, {"limits"}, {"stock"}, {"catalogue"}, {"machine"}, {"machine_words"}, {"machine_dimensions"}, {"job"}, {"shaft_title"}, {"build_order"}, {"shaft"}, {"vector"}, {"joint"}, {"placement"}, {"shaft_series"}, {"hitch_shaft"},
+    {"terms"}, {"general_tolerance"}, {"bounds"}, {"slip_limits"}, {"rounding"}, {"limits"}, {"stock"}, {"catalogue"}, {"machine"}, {"machine_words"}, {"machine_dimensions"}, {"job"}, {"shaft_title"}, {"build_order"}, {"shaft"}, {"vector"}, {"joint"}, {"placement"}, {"shaft_series"}, {"hitch_shaft"},
     {"quadratic"}, {"extremes"}, {"influence"}, {"hitch_problems"}, {"hitch"}, {"hitch_advice"}, {"hitch_curve"}, {"datum", "deciding_fit"}, {"geometry_words"}, {"machine_view"}, {"machine_extremes"}, {"stops"}, {"cut"}, {"build"}, {"parts"},
     {"checks", "check_parts", "checks_angles", "checks_bounds", "checks_consistency", "checks_fittings", "checks_guards", "checks_lengths", "checks_stops", "checks_use", "consistency_parts", "confirmation"},
     {"saw", "saw_bound_table", "saw_branch", "saw_cases", "saw_certificate", "saw_check_task", "saw_columns", "saw_finish", "saw_greedy", "saw_knapsack", "saw_master", "saw_mix",
@@ -200,7 +200,7 @@ TEST_CASE("public headers and sources are one to one by name")
         CHECK_FALSE(fs::exists(root() / "include/shaftcut" / path));
     }
     // Data without rules needs no source; every other public header has its source in the same layer.
-    static const std::set<std::string> only_data{"bounds", "terms", "stock", "job", "build_order", "shaft", "paper", "machine", "machine_words", "vector", "page", "read", "each_once", "source", "font_files", "document", "wishes"};
+    static const std::set<std::string> only_data{"bounds", "slip_limits", "terms", "stock", "job", "build_order", "shaft", "paper", "machine", "machine_words", "vector", "page", "read", "each_once", "source", "font_files", "document", "wishes"};
     for (const auto& entry : fs::recursive_directory_iterator(root() / "include/shaftcut")) {
         const fs::path path = fs::relative(entry.path(), root() / "include/shaftcut");
         if (path.extension() != ".hpp" || only_data.count(path.stem().string())) continue;

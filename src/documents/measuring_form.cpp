@@ -48,8 +48,9 @@ bool may_stand_in_a_name(char byte)
 std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper, const FontFiles& files)
 {
     const Fonts fonts(files);
-    return {draw_sheet(fonts, form, paper, {draw_title, draw_cautions, draw_shaft, draw_closed, draw_ends, draw_halves}),
-            draw_sheet(fonts, form, paper, {draw_machine_title, draw_machine_cautions, draw_fit, draw_positions, draw_angles, draw_afterwards}),
+    return {draw_sheet(fonts, form, paper, {draw_title, draw_cautions, draw_shaft, draw_condition, draw_closed, draw_ends, draw_limits}),
+            draw_sheet(fonts, form, paper, {draw_parted_title, draw_halves, draw_machine_cautions, draw_fit, draw_other_tractors}),
+            draw_sheet(fonts, form, paper, {draw_machine_title, draw_machine_cautions, draw_tractor, draw_positions, draw_angles, draw_afterwards}),
             draw_sheet(fonts, form, paper, {draw_trailed_title, draw_machine_cautions, draw_trailed_dimensions, draw_trailed_ranges, draw_machine_whose}),
             draw_sheet(fonts, form, paper, {draw_mounted_title, draw_machine_cautions, draw_mounted_dimensions, draw_mounted_ranges, draw_machine_whose})};
 }

@@ -67,7 +67,7 @@ void draw_joint_names(Canvas& canvas, const Frame& frame, const MeasuringForm& f
 double draw_closed(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
     const bool wide = may_be_wide_angle(form);
-    const double top = draw_heading(canvas, room, 2, "closed", "centre to centre of the crosses, the middle of their caps; plus-minus left empty: ± "
+    const double top = draw_heading(canvas, room, 3, "closed", "centre to centre of the crosses, the middle of their caps; plus-minus left empty: ± "
                                                                + figure_with_unit(form.plus_minus, form.units, Toward::up));
     const double axis_at = to_dimension + box_height / 2 + 0.5;
     const Frame left{room.x, room.width, top, axis_at, false}, right{room.x, room.width, top, axis_at, true};

@@ -50,7 +50,7 @@ std::string connection_words(const Canvas& canvas, const MeasuringForm& form, do
 
 double draw_ends(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    const double top = draw_heading(canvas, room, 3, "end", "side T: tractor, the end nearer the power source · side I: implement, the other");
+    const double top = draw_heading(canvas, room, 4, "end", "side T: tractor, the end nearer the power source · side I: implement, the other");
     const double column = room.width / 2 + 2, first = top + 3.2;
     const double below_locks = draw_options<Lock>(canvas, {room.x, first}, "lock: holds the yoke on its stub", lock_hints);
     const double below_joints = draw_options<JointKind>(canvas, {room.x + column, first}, "joint", joint_hints);

@@ -5,7 +5,7 @@
 namespace shaftcut::measuring_form {
 namespace {
 
-constexpr double axis_at = 14.5, to_dimension = 9.5, row = 6.5, entry_height = 10, groove_at = first_cross_at - 9;
+constexpr double axis_at = 14.5, to_dimension = 9.5, row = 6.5, groove_at = first_cross_at - groove_from_cross;
 
 // The stub with its groove, the joint on it, and the beginning of its tube.
 void draw_coupled_half(Canvas& canvas, const Frame& frame, double inner_cross, double tube_half_height)
@@ -43,7 +43,7 @@ double draw_choices(Canvas& canvas, const Frame& left, const MeasuringForm& form
             if (!up) below += row;
         }
     }
-    draw_choice(canvas, left, groove_at, left.width - groove_at, below, "between grooves, the stubs' (series must be known)", true);
+    draw_choice(canvas, left, groove_at, left.width - groove_at, below, "between grooves, the stubs' (series known, or cross-to-groove measured)", true);
     return below + 2;
 }
 
@@ -51,41 +51,14 @@ double draw_choices(Canvas& canvas, const Frame& left, const MeasuringForm& form
 
 double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    const double top = draw_heading(canvas, room, 5, "fit", "one half on each stub, side by side; the tape straight from one to the other. All lengths the same way.");
+    const double top = draw_heading(canvas, room, 6, "fit", "one half on each stub, side by side; the tape straight from one to the other. All lengths the same way.");
     const double inner_cross = first_cross_at + (may_be_wide_angle(form) ? crosses_apart : 0);
     const Frame left{room.x, room.width, top, axis_at, false}, right{room.x, room.width, top, axis_at, true};
     draw_coupled_half(canvas, left, inner_cross, 4.2);
     draw_coupled_half(canvas, right, first_cross_at, 3.1);
     draw_joint_names(canvas, left, form, to_dimension + 0.5);
     draw_joint_names(canvas, right, form, to_dimension + 0.5);
-    const double y = draw_choices(canvas, left, form) + 2;
-    draw_entry(canvas, {room.x, y, room.width, entry_height}, "tractor (for another tractor or machine fill in another sheet 2)");
-    return y + entry_height;
-}
-
-double draw_angles(Canvas& canvas, Rect room, const MeasuringForm&)
-{
-    const double top = draw_heading(canvas, room, 7, "angle", "the greatest of each joint, between stub and tube; on a wide-angle joint over both its crosses");
-    const double column = (room.width - 3 * gap) / 4;
-    draw_angle_picture(canvas, {room.x, top, column, 2 * entry_height + gap});
-    double y = top;
-    for (const End end : both_ends) {
-        const std::string side = to_word(end);
-        draw_entries(canvas, {room.x + column + gap, y, room.width - column - gap, entry_height},
-                     {{1, side + " working", "°"}, {1, side + " turning", "°"}, {1, side + " standing", "°"}});
-        y += entry_height + gap;
-    }
-    canvas.text({room.x, y + 1.6}, "Lengths from an outer cross or between grooves need them: the joints bend on the way.", lettering::note);
-    return y + 2.4;
-}
-
-double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm& form)
-{
-    canvas.begin(Part::paragraph);
-    canvas.text({room.x, room.y + 3.4}, "Back at the bench: each word here is an attribute of the job file; write it, then shaftcut cut makes the cut sheet.", lettering::note);
-    draw_entries(canvas, {room.x, room.y + 5, room.width, entry_height},
-                 {{1.1, "closing-clearance, if the manual states one", unit_word(form.units)}, {1, "measured by", ""}});
-    return room.y + 5 + entry_height;
+    return draw_choices(canvas, left, form);
 }
 
 }  // namespace shaftcut::measuring_form

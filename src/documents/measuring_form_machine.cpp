@@ -71,7 +71,7 @@ double draw_words(Canvas& canvas, Rect room, const std::string& words)
 
 double draw_trailed_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    room.y = draw_heading(canvas, room, 8, "trailed", "straight ahead on level ground; from here shortest, longest and angles are computed");
+    room.y = draw_heading(canvas, room, 9, "trailed", "straight ahead on level ground; from here shortest, longest and angles are computed");
     room.y = draw_trailed_figure(canvas, room) + 2;
     room.y = draw_words(canvas, room, "Heights are above level ground. pin-behind runs from the locking groove of the PTO stub to the middle of the pin, input-behind from the pin "
                                       "to the groove of the input shaft. input-left is to the left of the pin, input-tilt is rising rearwards. Tick − where it is the other way.");
@@ -80,14 +80,14 @@ double draw_trailed_dimensions(Canvas& canvas, Rect room, const MeasuringForm& f
 
 double draw_trailed_ranges(Canvas& canvas, Rect room, const MeasuringForm&)
 {
-    room.y = draw_heading(canvas, room, 9, "working, turning, standing", "about the pin, to each side of straight and level");
+    room.y = draw_heading(canvas, room, 10, "working, turning, standing", "about the pin, to each side of straight and level");
     room.y = draw_words(canvas, room, "turn: seen from above. pitch: rear up or down, over a crest or through a hollow. roll: one side up.");
     return draw_ranges<TrailedMovement>(canvas, room, "± °");
 }
 
 double draw_mounted_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    room.y = draw_heading(canvas, room, 8, "mounted", "in any one position; from here shortest, longest and angles are computed");
+    room.y = draw_heading(canvas, room, 9, "mounted", "in any one position; from here shortest, longest and angles are computed");
     room.y = draw_mounted_figure(canvas, room) + 2;
     room.y = draw_words(canvas, room, "Heights are above level ground, behind is from the locking groove of the PTO stub. Links and mast run from the middle of a pivot to the middle of "
                                       "the next. input-behind is square to the mast and input-above along it, wherever it leans, from the lower hitch point to the groove of the input "
@@ -97,15 +97,16 @@ double draw_mounted_dimensions(Canvas& canvas, Rect room, const MeasuringForm& f
 
 double draw_mounted_ranges(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    room.y = draw_heading(canvas, room, 9, "working, turning, standing", "height of the lower hitch point above ground");
+    room.y = draw_heading(canvas, room, 10, "working, turning, standing", "height of the lower hitch point above ground");
     return draw_ranges<MountedMovement>(canvas, room, unit_word(form.units));
 }
 
 double draw_machine_whose(Canvas& canvas, Rect room, const MeasuringForm&)
 {
     canvas.begin(Part::paragraph);
-    canvas.text({room.x, room.y + 3.4}, "Leave a range out that does not occur; a length of sheet 2 measured as well counts instead of the computed one.", lettering::note);
-    draw_entries(canvas, {room.x, room.y + 5, room.width, entry_height}, {{1.6, "tractor (for another fill in another sheet)", ""}, {1, "measured by", ""}});
+    canvas.text({room.x, room.y + 3.4}, "Leave a range out that does not occur; a length of sheet 3 measured as well counts instead of the computed one.", lettering::note);
+    draw_entries(canvas, {room.x, room.y + 5, room.width, entry_height},
+                 {{1.35, "tractor (another: another sheet)", ""}, {1, "measured-by: name", ""}, {0.65, "date", ""}, {0.75, "with (tape, rod)", ""}});
     return room.y + 5 + entry_height;
 }
 

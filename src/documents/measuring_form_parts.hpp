@@ -17,6 +17,8 @@ inline constexpr double gap = 2;
 inline constexpr double tick_pitch = 5;
 // Where a joint's first cross is drawn, and how far from it a wide-angle joint's other.
 inline constexpr double first_cross_at = 15, crosses_apart = 30;
+// From a joint's first cross to the groove of the stub that it is coupled to.
+inline constexpr double groove_from_cross = 9;
 
 // A joint may be a wide-angle one: not where the series has none.
 bool may_be_wide_angle(const MeasuringForm& form);
@@ -49,13 +51,19 @@ void draw_joint_names(Canvas& canvas, const Frame& frame, const MeasuringForm& f
 double draw_title(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_cautions(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_shaft(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_condition(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_closed(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_ends(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_limits(Canvas& canvas, Rect room, const MeasuringForm& form);
+
+double draw_parted_title(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_halves(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_machine_cautions(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_other_tractors(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form);
 
 double draw_machine_title(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_machine_cautions(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_tractor(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_positions(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_angles(Canvas& canvas, Rect room, const MeasuringForm& form);
 double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm& form);

@@ -1,4 +1,4 @@
-// The four lengths of a fit, each with the positions that it is the least or the greatest of.
+// The four lengths of a fit and where each was found, each with the positions that it is the least or the greatest of.
 #include <algorithm>
 
 #include "measuring_form_parts.hpp"
@@ -6,7 +6,7 @@
 namespace shaftcut::measuring_form {
 namespace {
 
-constexpr double name_height = 5, mounted_height = 25, trailed_height = 27, length_height = 13, tolerance_height = 9;
+constexpr double name_height = 5, mounted_height = 25, trailed_height = 27, at_height = 10, length_height = 12, tolerance_height = 9;
 
 struct PositionRow {
     Position position;
@@ -54,18 +54,19 @@ double draw_kind(Canvas& canvas, Rect room, double y, const std::string& kind, c
 double draw_boxes(Canvas& canvas, Rect room, double column, const std::string& unit)
 {
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        draw_entry(canvas, {room.x, room.y, column, length_height}, "length", unit);
-        draw_entry(canvas, {room.x, room.y + length_height, column, tolerance_height}, "plus-minus", unit);
+        draw_entry(canvas, {room.x, room.y, column, at_height}, "at (which position)");
+        draw_entry(canvas, {room.x, room.y + at_height, column, length_height}, "length", unit);
+        draw_entry(canvas, {room.x, room.y + at_height + length_height, column, tolerance_height}, "plus-minus", unit);
         room.x += column + gap;
     }
-    return room.y + length_height + tolerance_height;
+    return room.y + at_height + length_height + tolerance_height;
 }
 
 }  // namespace
 
 double draw_positions(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    const double top = draw_heading(canvas, room, 6, "shortest and longest", "move to each position, stop everything, then measure");
+    const double top = draw_heading(canvas, room, 7, "shortest and longest", "move to each position, stop everything, then measure");
     const double column = (room.width - 3 * gap) / 4;
     double x = room.x;
     for (const PositionRow& position : rows) {

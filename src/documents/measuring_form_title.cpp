@@ -56,24 +56,34 @@ double draw_unknown_series(Canvas& canvas, Rect room, const MeasuringForm& form)
 
 double draw_title(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    const double y = draw_strip(canvas, room, "Sheet 1: the shaft.", units_note(form), {{1.4, "order", ""}, {1, "date", ""}}, 82) + gap;
-    draw_entries(canvas, {room.x, y, room.width, row_height}, {{1, "customer", ""}, {1, "machine", ""}, {1, "tractor", ""}});
-    return y + row_height;
+    double y = draw_strip(canvas, room, "Sheet 1: the shaft.", units_note(form), {{1.4, "order", ""}, {1, "date", ""}}, 82) + gap;
+    draw_entries(canvas, {room.x, y, room.width, row_height}, {{1.3, "customer", ""}, {1, "phone", ""}, {1.3, "number of the shaft", ""}});
+    y += row_height + gap;
+    draw_entries(canvas, {room.x, y, room.width, row_height}, {{1.2, "machine", ""}, {1.2, "tractor", ""}, {1, "hitch (hole, coupling)", ""}, {0.6, "power", "kW"}});
+    y += row_height;
+    const double after = draw_ticks(canvas, {room.x, y + tick_pitch}, "machine-here", {"yes", "no"});
+    canvas.text({after, y + tick_pitch}, "the machine stands where the shaft is cut", lettering::note);
+    return y + tick_pitch + 1;
+}
+
+double draw_parted_title(Canvas& canvas, Rect room, const MeasuringForm& form)
+{
+    return draw_strip(canvas, room, "Sheet 2: the halves, parted.", units_note(form), {{1, "order", ""}}, 60);
 }
 
 double draw_machine_title(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    return draw_strip(canvas, room, "Sheet 2: lengths at the machine.", units_note(form), {{1, "order", ""}}, 60);
+    return draw_strip(canvas, room, "Sheet 3: lengths at the machine.", units_note(form), {{1, "order", ""}}, 60);
 }
 
 double draw_trailed_title(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    return draw_strip(canvas, room, "Machine: trailed.", "Instead of sheet 2; " + units_note(form), {{1, "order", ""}}, 60);
+    return draw_strip(canvas, room, "Machine: trailed.", "Instead of sheet 3; " + units_note(form), {{1, "order", ""}}, 60);
 }
 
 double draw_mounted_title(Canvas& canvas, Rect room, const MeasuringForm& form)
 {
-    return draw_strip(canvas, room, "Machine: mounted.", "Instead of sheet 2; " + units_note(form), {{1, "order", ""}}, 60);
+    return draw_strip(canvas, room, "Machine: mounted.", "Instead of sheet 3; " + units_note(form), {{1, "order", ""}}, 60);
 }
 
 double draw_cautions(Canvas& canvas, Rect room, const MeasuringForm&)

@@ -12,6 +12,7 @@ struct AsCutLine {
     std::string known;
     std::string value, limit;  // expressions in mm
     std::string fails, warns;
+    std::string sure = "TRUE";  // false where it can fail and cannot pass
 };
 
 std::string part_of_overlap(const WorkOrder& order, Limit limit)
@@ -47,15 +48,15 @@ void add_expressions(Names& names, const WorkOrder& order)
     // A guard that is longer than its tube first: below 0.
     names.emplace_back("after_setback_value", "IF(after_least_setback<0,after_least_setback,after_greatest_setback)");
     names.emplace_back("after_guard_cover_value", "ROUND(after_inner_guard_length+after_outer_guard_length-greatest_length,3)");
-    names.emplace_back("after_guard_cover_worst", "ROUND(after_guard_cover_value-inner_guard_plus_minus-outer_guard_plus_minus-greatest_doubt,3)");
+    names.emplace_back("after_guard_cover_worst", "ROUND(after_guard_cover_value-inner_guard_plus_minus-outer_guard_plus_minus-(greatest_most-greatest_length),3)");
 }
 
-AsCutLine overlap_line(Range range, const std::string& label)
+AsCutLine overlap_line(const WorkOrder& order, Range range, const std::string& label)
 {
     const std::string word = to_word(range);
     const std::string value = "after_" + word + "_value";
     const std::string limit = "after_" + word + "_limit";
-    return {"after_overlap_" + word, label, "AND(after_halves_known,ISNUMBER(" + word + "_length))", value, limit, clearly_below_expression(value, limit), "FALSE"};
+    return {"after_overlap_" + word, label, "AND(after_halves_known,ISNUMBER(" + word + "_length))", value, limit, clearly_below_expression(value, limit), "FALSE", is_sure(order, range)};
 }
 
 std::vector<AsCutLine> as_cut_lines(const WorkOrder& order)
@@ -65,9 +66,9 @@ std::vector<AsCutLine> as_cut_lines(const WorkOrder& order)
     lines.push_back({"after_clearance", "Clearance at the shortest", "after_halves_known", "after_clearance_value", "closing_clearance",
                      "OR(" + clearly_below_expression("after_clearance_value", "after_clearance_least") + ",after_clearance_value<0.01)",
                      clearly_below_expression("after_clearance_value", "closing_clearance")});
-    lines.push_back(overlap_line(Range::working, "Overlap, longest working"));
-    lines.push_back(overlap_line(Range::turning, "Overlap, longest turning"));
-    lines.push_back(overlap_line(Range::standing, "Overlap, longest with PTO stopped"));
+    lines.push_back(overlap_line(order, Range::working, "Overlap, longest working"));
+    lines.push_back(overlap_line(order, Range::turning, "Overlap, longest turning"));
+    lines.push_back(overlap_line(order, Range::standing, "Overlap, longest with PTO stopped"));
     if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
         lines.push_back({"after_guard_clearance", "Guard clearance at the shortest", "after_guards_known", "after_guard_clearance_value", "closing_clearance",
                          clearly_below_expression("after_guard_clearance_value", "0"), clearly_below_expression("after_guard_clearance_value", "closing_clearance")});
@@ -78,7 +79,7 @@ std::vector<AsCutLine> as_cut_lines(const WorkOrder& order)
     return lines;
 }
 
-// A half that is shorter than it was must keep the series' least tube and its lubrication hole.
+// A half that is shorter than it was must keep the series' least tube and its lubrication hole, its guard the least that holds it.
 std::string too_short(const WorkOrder& order)
 {
     std::string text = "OR(FALSE";
@@ -87,6 +88,9 @@ std::string too_short(const WorkOrder& order)
         const std::string shorter = clearly_below_expression(for_tube("after_THIS_length", tube), for_tube("THIS_length", tube));
         if (half.seat && half.least_tube)
             text += ",AND(" + shorter + "," + clearly_below_expression(for_tube("after_THIS_length", tube), for_tube("THIS_seat+THIS_least_tube", tube)) + ")";
+        const std::string guard = for_tube("after_THIS_guard_half", tube), guard_length = for_tube("after_THIS_guard_length", tube);
+        text += ",IF(AND(ISNUMBER(" + guard + "),ISNUMBER(" + for_tube("THIS_guard_length", tube) + ")),AND(" +
+                clearly_below_expression(guard_length, for_tube("THIS_guard_length", tube)) + "," + clearly_below_expression(guard_length, for_tube("THIS_least_guard", tube)) + "),FALSE)";
         if (half.lubrication_hole) text += "," + clearly_below_expression(for_tube("after_THIS_length", tube), for_tube("THIS_hole", tube));
     }
     return text + ")";
@@ -120,7 +124,7 @@ std::string add_line(SheetBuilder& sheet, Names& names, const WorkOrder& order, 
     sheet.put(figure_column, if_known(shown(line.value, order.units), ""), figure);
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(limit_column, if_known(shown(line.limit, order.units), ""), figure);
-    sheet.put(result_column, if_known("IF(" + line.fails + ",\"FAIL\",IF(" + line.warns + ",\"WARN\",\"PASS\"))", "NOT-CHECKED"), result, 2);
+    sheet.put(result_column, if_known("IF(" + line.fails + ",\"FAIL\",IF(" + line.sure + ",IF(" + line.warns + ",\"WARN\",\"PASS\"),\"NOT-CHECKED\"))", "NOT-CHECKED"), result, 2);
     names.emplace_back(line.name, sheet.here(figure_column));
     names.emplace_back(line.name + "_result", sheet.here(result_column));
     std::string cell = sheet.here(result_column);
@@ -132,7 +136,7 @@ std::string add_line(SheetBuilder& sheet, Names& names, const WorkOrder& order, 
 
 void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results)
 {
-    sheet.put(0, std::string("5  Shaft as cut: write down what is measured after the cut"), style::section(), 6);
+    sheet.put(0, std::string("6  Shaft as cut: write down what is measured after the cut"), style::section(), 6);
     sheet.end_row(18);
     add_expressions(names, order);
     add_lengths(sheet, names, order);
@@ -147,7 +151,7 @@ void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order,
         warned += "," + result + "=\"WARN\"";
     }
     for (const CheckId id : {CheckId::consistency, CheckId::joint_angle_tractor, CheckId::joint_angle_implement, CheckId::locking, CheckId::connection,
-                             CheckId::overload_device})
+                             CheckId::overload_device, CheckId::rating, CheckId::condition})
         failed += "," + results[static_cast<std::size_t>(id)] + "=\"FAIL\"";
     sheet.put(0, std::string("PASS: as asked. WARN: the clearance is short by no more than the saw's ±, a guard has less than is asked, or a guard tube is longer than its "
                              "drive tube or ends too far short of it. FAIL: not to be used."),

@@ -75,25 +75,55 @@ std::string reading_words(const WorkOrder& order, const std::string& name)
                                      : "read over joints bent by their stated angles, both the same way in one plane, which is the most it can be";
 }
 
-const char* stop_words(const std::string& name)
+std::string stop_words(const WorkOrder& order, const std::string& name)
 {
-    if (name == "modelled_closed") return "max(inner half + outer shoulder, outer half + inner shoulder)";
-    if (name == "closed_allowance") return "the ± of the closed length and of both halves together";
-    if (name == "agreement") return "agrees: both shoulders shift by the difference; longer: each tube is taken to be the one that stops; "
-                                    "shorter: a shoulder is at most what the closed length leaves; guards stop it: the shoulders stay";
+    for (const Tube tube : both_tubes) {
+        if (name == for_tube("THIS_shoulder", tube)) return shoulder_origin(order, tube);
+        if (name == for_tube("THIS_path", tube)) return for_tube("THIS half + OTHER shoulder as stated; the closed length where the one or the other follows from it", tube);
+        if (name == for_tube("THIS_path_confirmed", tube)) return "yes: half measured, shoulder stated, the closed length within the ± beside it";
+    }
+    if (name == "modelled_closed") return "the greater path of the halves that were measured; the ± is that of its own path";
+    if (name == "agreement") return "agrees: the stated shoulders shift by the difference; longer, shorter: each shoulder is the greater of what is stated and what the closed length leaves";
+    if (name == "exchanged_closed") return "max(outer half + outer shoulder, inner half + inner shoulder)";
     return "";
+}
+
+// From the last to the first: each cell says what is found first from there on.
+std::string words_formula(const FindingLine& line, const std::string& cell, const std::string& next)
+{
+    const std::string words = std::string(line.refuses ? "\"Contradiction: " : "\"Doubt: ") + line.label;
+    return "IF(" + cell + "=\"yes\"," + words + (line.more.text.empty() ? "." : "\"&" + line.more.text + "&\".") + "\"," + (next.empty() ? "\"\"" : next) + ")";
+}
+
+std::string words_now(const FindingLine& line, const std::string& next)
+{
+    if (std::get<std::string>(line.formula.now) != "yes") return next;
+    const auto* more = std::get_if<std::string>(&line.more.now);
+    return (line.refuses ? "Contradiction: " : "Doubt: ") + line.label + (line.more.text.empty() || !more ? "" : *more) + ".";
+}
+
+std::vector<std::string> all_words_now(const std::vector<FindingLine>& lines)
+{
+    std::vector<std::string> words(lines.size() + 1);
+    for (std::size_t i = lines.size(); i-- > 0;) words[i] = words_now(lines[i], words[i + 1]);
+    return words;
 }
 
 void add_findings(BasisSheet& basis, SheetBuilder& sheet, const WorkOrder& order)
 {
-    add_head(sheet, "Contradictions and doubts (the check on consistency)", {"What is looked for", "Found", "", "If found", ""});
-    for (const FindingLine& line : finding_lines(order)) {
+    add_head(sheet, "Contradictions and doubts (the check on consistency)", {"What is looked for", "Found", "", "If found", "What is found first, from here on"});
+    const auto lines = finding_lines(order);
+    const auto words = all_words_now(lines);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const FindingLine& line = lines[i];
         sheet.put(0, line.label, style::label());
         sheet.put(value_column, content_of(line.formula), lined(style::label(), CellStyle::Align::right));
         sheet.put(tolerance_column, {}, style::figure());
         sheet.put(name_column, std::string(line.refuses ? "the job is refused" : "a warning"), style::label());
-        sheet.put(words_column, {}, style::label());
-        basis.findings.push_back({line.label, sheet.here(value_column), std::get<std::string>(line.formula.now) == "yes", line.refuses});
+        const std::string next = i + 1 < lines.size() ? absolute_cell(sheet.row() + 1, words_column) : "";
+        sheet.put(words_column, CellFormula{words_formula(line, absolute_cell(sheet.row(), value_column), next), words[i]}, style::label());
+        if (i == 0) basis.names.emplace_back("consistency_words", sheet.here(words_column));
+        basis.findings.push_back({sheet.here(value_column), line.refuses, words[i]});
         sheet.end_row();
     }
 }
@@ -142,7 +172,7 @@ void add_introduction(SheetBuilder& sheet, const WorkOrder& order)
     sheet.put(0, std::string("Everything here is in millimetres. The Order sheet's pale cells are turned into the lengths below, between the crosses that carry "
                              "the tube yokes, each rounded to 0.001 mm. The cut and what it leaves are computed by named expressions, so that no cell holds "
                              "them while the job is refused. Comparisons with a limit, and rounding up to the saw's step, ignore less than 0.01 mm. Worst "
-                             "cases are the value less the sum of the ± of what enters it. Limits and fixed figures are those in force when the order was "
+                             "cases are the value less the sum of the ± of what enters it; of the clearance it is that of the worse way of stopping and of marking a cut. Limits and fixed figures are those in force when the order was "
                              "written; to change them, run the program again."),
               style::small(), 5);
     sheet.end_row();
@@ -166,7 +196,7 @@ BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer)
     add_findings(basis, sheet, order);
     basis.names.emplace_back("lengths_unreadable", basis.findings.front().cell);
     add_head(sheet, "Where the tubes stop", {"Figure", "mm", "± mm", "Name", "How it is found"});
-    for (const LengthLine& line : stop_lines(order)) add_line(sheet, basis.names, line, stop_words(line.name));
+    for (const LengthLine& line : stop_lines(order)) add_line(sheet, basis.names, line, stop_words(order, line.name));
     add_head(sheet, "What the checks compare", {"Figure", "mm", "", "Name", ""});
     for (const LengthLine& line : figure_lines(order)) add_line(sheet, basis.names, line, "");
     add_head(sheet, "Fixed figures", {"Figure", "mm", "", "Name", "Where it comes from"});
@@ -176,8 +206,7 @@ BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer)
     add_other_limits(sheet, order);
     add_check_bases(sheet, order);
     Names expressions = cut_expressions(order);
-    const Names more = check_expressions(order);
-    expressions.insert(expressions.end(), more.begin(), more.end());
+    for (const Names& more : {closing_expressions(), check_expressions(order)}) expressions.insert(expressions.end(), more.begin(), more.end());
     add_expressions(sheet, expressions);
     basis.names.insert(basis.names.end(), expressions.begin(), expressions.end());
     basis.sheet = sheet.take("&L&9Work order " + order.order + "&R&9Basis", footer, 1);

@@ -36,7 +36,7 @@ LiveCheck clearance_check()
     return check;
 }
 
-LiveCheck overlap_check(Range range)
+LiveCheck overlap_check(const WorkOrder& order, Range range)
 {
     const std::string word = to_word(range);
     LiveCheck check;
@@ -45,22 +45,25 @@ LiveCheck overlap_check(Range range)
     check.value = word + "_overlap_value";
     check.worst = word + "_overlap_worst";
     check.limit = word + "_overlap_limit";
+    check.sure = is_sure(order, range);
     check.fails = clearly_below_expression(check.value, check.limit);
     check.warns = clearly_below_expression(check.worst, check.limit);
     return check;
 }
 
-// Where a half that would be cut has no seat or least tube, nothing is known.
+// Where a half that would be cut has no seat or least tube nothing is known, unless the other one is already too short.
 LiveCheck tube_left_check(const WorkOrder& order)
 {
     std::vector<std::string> needed;
+    std::string known_tube_is_short = "FALSE";
     for (const Tube tube : both_tubes) {
         const Half& half = order.reading.shaft.halves[tube];
-        if (!half.seat || !half.least_tube) needed.push_back(for_tube("sawn_THIS_tube=0", tube));
+        if (half.seat && half.least_tube) known_tube_is_short = for_tube("IF(sawn_THIS_tube>0,spare_THIS_tube<=-0.01,FALSE)", tube);
+        else needed.push_back(for_tube("sawn_THIS_tube=0", tube));
     }
     LiveCheck check;
     // The cut is asked for only once it is known: AND would look at it in any case.
-    check.known = needed.empty() ? cut_known : "IF(" + cut_known + "," + all_of(needed) + ",FALSE)";
+    check.known = needed.empty() ? cut_known : "IF(" + cut_known + ",IF(" + all_of(needed) + ",TRUE," + (needed.size() == 2 ? "FALSE" : known_tube_is_short) + "),FALSE)";
     check.limit = "0";
     if (needed.size() == 2) return check;
     check.value = "tube_left_value";
@@ -84,6 +87,7 @@ LiveCheck shortening_check(const WorkOrder& order)
         if (has(half, Feature::one_chain_guard)) warns.push_back(for_tube(clearly_below_expression("one_chain_shortening", "sawn_THIS_guard"), tube));
     }
     LiveCheck check;
+    check.of_length = false;
     check.known = cut_known;
     check.fails = any_of(fails);
     check.warns = any_of(warns);
@@ -109,6 +113,8 @@ std::string unless_known(bool known, const std::string& what)
     return known ? "" : " It needs " + what + ", which no series gives here.";
 }
 
+std::string unless_used(const WorkOrder& order) { return lacks_guard(order) ? " A guard is missing or not used again: fit a complete one before the shaft runs." : ""; }
+
 LiveCheck guard_clearance_check(const WorkOrder& order)
 {
     LiveCheck check;
@@ -120,21 +126,30 @@ LiveCheck guard_clearance_check(const WorkOrder& order)
     return check;
 }
 
-LiveCheck guard_cover_check()
+LiveCheck guard_cover_check(const WorkOrder& order)
 {
     LiveCheck check;
-    check.known = all_of({cut_known, "has_inner_guard", "has_outer_guard"});
+    check.known = all_of({cut_known, "has_inner_guard", "has_outer_guard", "ISNUMBER(greatest_length)"});
+    check.unknown = "IF(guard_cut_away=\"yes\",\"FAIL\",\"NOT-CHECKED\")";
     check.value = "guard_cover_value";
     check.worst = "guard_cover_worst";
     check.limit = "guard_overlap";
-    check.fails = clearly_below_expression("guard_cover_worst", "0");
+    std::vector<std::string> sure;
+    for (const Range range : all_ranges)
+        if (order.fit.longest_at_least[range]) sure.push_back(is_sure(order, range));
+    if (!sure.empty()) check.sure = all_of(sure);
+    check.fails = any_of({"guard_cut_away=\"yes\"", clearly_below_expression("guard_cover_worst", "0")});
     check.warns = clearly_below_expression("guard_cover_value", "guard_overlap");
     return check;
 }
 
-LiveCheck guard_setback_check()
+LiveCheck guard_setback_check(const WorkOrder& order)
 {
     LiveCheck check;
+    if (lacks_guard(order)) {
+        check.known = "FALSE";
+        return check;
+    }
     check.known = all_of({cut_known, "OR(has_inner_guard,has_outer_guard)"});
     check.value = "setback_value";
     check.limit = "guard_setback";
@@ -164,41 +179,53 @@ std::string work_after_cut(const WorkOrder& order)
     return text.empty() ? "Nothing that is known of this shaft forbids a cut." : text.substr(1);
 }
 
+std::string least_asked(const WorkOrder& order, Range range)
+{
+    if (range == Range::standing) return "At least " + length_limit(order, Limit::least_overlap_standing) + " at the longest length with the PTO stopped.";
+    if (range == Range::working) return "Of the new closed overlap at least " + part(order, Limit::overlap_working) + " at the longest working length.";
+    return "Of the new closed overlap at least " + part(order, Limit::overlap_turning) + " and at least " + length_limit(order, Limit::least_overlap_turning) +
+           " at the longest turning length.";
+}
+
+std::string overlap_asked(const WorkOrder& order, Range range)
+{
+    const bool at_least = order.fit.longest_at_least[range].has_value();
+    return least_asked(order, range) + (at_least ? " Some tractors state no such length: it can fail and cannot pass." : "");
+}
+
 }  // namespace
 
 std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id)
 {
     switch (id) {
     case CheckId::closing_clearance: return clearance_check();
-    case CheckId::overlap_working: return overlap_check(Range::working);
-    case CheckId::overlap_turning: return overlap_check(Range::turning);
-    case CheckId::overlap_standing: return overlap_check(Range::standing);
+    case CheckId::overlap_working: return overlap_check(order, Range::working);
+    case CheckId::overlap_turning: return overlap_check(order, Range::turning);
+    case CheckId::overlap_standing: return overlap_check(order, Range::standing);
     case CheckId::tube_left: return tube_left_check(order);
     case CheckId::shortening_allowed: return shortening_check(order);
     case CheckId::guard_clearance: return guard_clearance_check(order);
-    case CheckId::guard_cover: return guard_cover_check();
-    case CheckId::guard_setback: return guard_setback_check();
+    case CheckId::guard_cover: return guard_cover_check(order);
+    case CheckId::guard_setback: return guard_setback_check(order);
     default: return std::nullopt;
     }
 }
 
 std::string what_is_asked(const WorkOrder& order, CheckId id)
 {
+    for (const Range range : all_ranges)
+        if (id == overlap_check_id(range)) return overlap_asked(order, range);
     switch (id) {
     case CheckId::closing_clearance:
-        return "Left to close at the shortest. Fails under the limit or if the tolerances could use it up; warns if they could leave under " +
+        return "Left to close at the shortest. Fails under the limit or if the tolerances could use it up, by either way of stopping and of marking; warns if they could leave under " +
                length_limit(order, Limit::closing_clearance_floor) + ".";
-    case CheckId::overlap_working: return "Of the new closed overlap at least " + part(order, Limit::overlap_working) + " at the longest working length.";
-    case CheckId::overlap_turning:
-        return "Of the new closed overlap at least " + part(order, Limit::overlap_turning) + " and at least " +
-               length_limit(order, Limit::least_overlap_turning) + " at the longest turning length.";
-    case CheckId::overlap_standing: return "At least " + length_limit(order, Limit::least_overlap_standing) + " at the longest length with the PTO stopped.";
     case CheckId::tube_left: return "What the shorter tube keeps beyond the series' least tube; fails below 0." + unless_known(seats_known(order), "every seat and least tube");
     case CheckId::shortening_allowed: return work_after_cut(order);
     case CheckId::guard_clearance:
-        return "Left to close between the guards at the shortest. Warns under the limit, fails below 0." + unless_known(faces_known(order), "both guard shoulders");
-    case CheckId::guard_cover: return "Guard on guard at the greatest longest. Warns under the limit, fails if the tolerances could bare the shaft.";
-    case CheckId::guard_setback: return "How far a guard tube ends short of its drive tube; warns beyond the limit or if it is longer.";
+        return "Left to close between the guards at the shortest. Warns under the limit, fails below 0." + unless_known(faces_known(order), "both guard shoulders") + unless_used(order);
+    case CheckId::guard_cover:
+        return "Guard on guard at the greatest longest. Warns under the limit, fails if the tolerances could bare the shaft or a guard that is cut would keep too little." + unless_used(order);
+    case CheckId::guard_setback: return "How far a guard tube ends short of its drive tube; warns beyond the limit or if it is longer." + unless_used(order);
     default: return check_of(order.checks, id).says;
     }
 }

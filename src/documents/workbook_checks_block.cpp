@@ -20,6 +20,7 @@ CellStyle figure_style(const WorkOrder& order, CheckUnit unit)
     CellStyle style = style::figure();
     style.points = 9;
     if (unit == CheckUnit::deg) style.numbers = "General\"°\"";
+    if (unit == CheckUnit::kilowatt) style.numbers = "General\" kW\"";
     if (unit == CheckUnit::percent) style.numbers = "0.0\" %\"";
     if (unit == CheckUnit::mm && order.units == Units::in) style.numbers = "0.000";
     return style;
@@ -60,27 +61,21 @@ std::string any_yes(const std::vector<Finding>& findings, bool refuses)
     return text + ")";
 }
 
-// The first finding, contradictions before doubts.
-CellFormula finding_words(const std::vector<Finding>& findings)
+const char* const none_found = "The measured lengths agree with each other.";
+
+CellFormula words_of(const std::vector<Finding>& findings)
 {
-    std::string text;
-    std::string now;
-    std::string closing;
-    for (const bool refuses : {true, false})
-        for (const Finding& finding : findings) {
-            if (finding.refuses != refuses) continue;
-            const std::string words = (refuses ? "Contradiction: " : "Doubt: ") + finding.label + ".";
-            text += "IF(" + finding.cell + "=\"yes\",\"" + words + "\",";
-            closing += ")";
-            if (finding.found && now.empty()) now = words;
-        }
-    const std::string none = "The measured lengths agree with each other.";
-    return {text + "\"" + none + "\"" + closing, now.empty() ? none : now};
+    const std::string& now = findings.front().words_from_here;
+    return {std::string("IF(consistency_words=\"\",\"") + none_found + "\",consistency_words)", now.empty() ? none_found : now};
 }
 
+// Beside lengths that contradict each other no length passes; one that is known only as at least so much never does.
 std::string result_formula(const LiveCheck& live)
 {
-    return "IF(" + live.known + ",IF(" + live.fails + ",\"FAIL\",IF(" + live.warns + ",\"WARN\",\"PASS\"))," + live.unknown + ")";
+    const std::string passes = "IF(" + live.warns + ",\"WARN\",\"PASS\")";
+    std::string doubted = live.of_length ? "IF(check_consistency_result=\"FAIL\",\"NOT-CHECKED\"," + passes + ")" : passes;
+    if (live.sure != "TRUE") doubted = "IF(" + live.sure + "," + doubted + ",\"NOT-CHECKED\")";
+    return "IF(" + live.known + ",IF(" + live.fails + ",\"FAIL\"," + doubted + ")," + live.unknown + ")";
 }
 
 void put_result(SheetBuilder& sheet, const Check& check, const std::optional<LiveCheck>& live, const std::vector<Finding>& findings)
@@ -98,7 +93,7 @@ void put_result(SheetBuilder& sheet, const Check& check, const std::optional<Liv
 
 std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings)
 {
-    sheet.put(0, std::string("4  Checks") + (order.units == Units::in ? " (lengths in inches)" : " (lengths in mm)"), style::section(), 6);
+    sheet.put(0, std::string("5  Checks") + (order.units == Units::in ? " (lengths in inches)" : " (lengths in mm)"), style::section(), 6);
     sheet.end_row(18);
     static constexpr std::array heads{"Check", "Result", "Value", "Worst", "Limit", "What is asked"};
     sheet.put_heads(heads);
@@ -109,7 +104,7 @@ std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const Wor
         sheet.put(0, std::string(to_word(check.id)), style::label());
         put_result(sheet, check, live, findings);
         put_figures(sheet, order, check, live);
-        if (check.id == CheckId::consistency) sheet.put(words_column, finding_words(findings), style::label());
+        if (check.id == CheckId::consistency) sheet.put(words_column, words_of(findings), style::label());
         else sheet.put(words_column, what_is_asked(order, check.id), style::label());
         names.emplace_back(name_of(check.id, "result"), sheet.here(result_column));
         names.emplace_back(name_of(check.id, "value"), sheet.here(value_column));

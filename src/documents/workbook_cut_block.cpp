@@ -67,6 +67,7 @@ std::variant<double, std::string> now_in_sixteenths(std::optional<Length> length
 struct TubeLine {
     std::string cut_name, keep_name;
     std::string cut, keep, keep_if;  // expressions in mm; what is kept is known if
+    bool used = true;                // false: a guard that is not used again is neither cut nor kept
     std::optional<Length> cut_now, keep_now;
 };
 
@@ -78,9 +79,10 @@ TubeLine tube_line(const WorkOrder& order, Tube tube, bool guard)
     line.cut = for_tube(guard ? "sawn_THIS_guard" : "sawn_THIS_tube", tube);
     line.keep = for_tube(guard ? "left_THIS_guard" : "left_THIS_half", tube);
     line.keep_if = for_tube(guard ? "has_THIS_guard" : "TRUE", tube);
+    line.used = !guard || order.reading.shaft.halves[tube].guard_used;
     if (!order.cut) return line;
     const CutPlan& plan = order.cut->plan;
-    line.cut_now = guard ? plan.guard_cut[tube].value_or(Length()) : plan.cut[tube];
+    line.cut_now = guard ? plan.guard_cut[tube] : std::optional(plan.cut[tube]);
     line.keep_now = guard ? plan.guard_half[tube] : std::optional(plan.half[tube]);
     return line;
 }
@@ -90,6 +92,7 @@ CellFormula how_to_saw(const WorkOrder& order, Tube tube, bool guard)
     const std::string measured = std::string("off the ") + (guard ? "guard " : "") + "tube's free end; keep: inner cross to its new end";
     const std::string unmeasured = "guard not measured: its cut is its tube's; confirm it with the halves held side by side";
     const std::string refused = "DO NOT CUT";
+    if (guard && !order.reading.shaft.halves[tube].guard_used) return {"", "missing or not used again: nothing to cut; fit a complete guard before the shaft runs"};
     const std::string how = guard ? for_tube("IF(has_THIS_guard,\"" + measured + "\",\"" + unmeasured + "\")", tube) : "\"" + measured + "\"";
     const bool known = !guard || order.reading.shaft.halves[tube].guard;
     return {"IF(verdict=\"refused\",\"" + refused + "\"," + how + ")", order.verdict == Verdict::refused ? refused : known ? measured : unmeasured};
@@ -100,7 +103,7 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
     const TubeLine line = tube_line(order, tube, guard);
     const auto keep_if = [&](const std::string& expression) { return "IF(" + line.keep_if + "," + expression + ",\"\")"; };
     const auto put = [&](int column, const std::string& expression, std::variant<double, std::string> now, const CellStyle& style) {
-        sheet.put(column, unless_refused(order, expression, std::move(now)), style);
+        sheet.put(column, unless_refused(order, line.used ? expression : "\"\"", std::move(now)), style);
     };
     CellStyle kept = large(style::figure(), order);
     kept.bold = true;
@@ -118,7 +121,7 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
         put(figure_column, line.cut, now_in_mm(line.cut_now), of_a_cut(style::great(), order));
         put(second_column, keep_if(line.keep), now_in_mm(line.keep_now), kept);
     }
-    sheet.put(words_column, how_to_saw(order, tube, guard), style::label());
+    sheet.put(words_column, content_of(how_to_saw(order, tube, guard)), style::label());
     names.emplace_back(line.cut_name, sheet.here(figure_column));
     names.emplace_back(line.keep_name, sheet.here(second_column));
     sheet.end_row(20);
@@ -169,9 +172,9 @@ std::vector<AfterLine> after_lines(const WorkOrder& order)
                      "of this the limits take their fraction"});
     lines.push_back({"overlap_shortest", "Overlap at the shortest", "ROUND(halves_left-shortest_length,3)", "TRUE",
                      cut ? order.cut->overlap.shortest : std::nullopt, ""});
-    lines.push_back({"overlap_working", "Overlap at the longest, working", "working_overlap_value", "ISNUMBER(working_length)", overlap(Range::working), ""});
-    lines.push_back({"overlap_turning", "Overlap at the longest, PTO turning", "turning_overlap_value", "ISNUMBER(turning_length)", overlap(Range::turning), ""});
-    lines.push_back({"overlap_standing", "Overlap at the longest, PTO stopped", "standing_overlap_value", "ISNUMBER(standing_length)", overlap(Range::standing), ""});
+    lines.push_back({"overlap_working", "Overlap at the longest, working", "working_overlap_value", is_sure(order, Range::working), overlap(Range::working), ""});
+    lines.push_back({"overlap_turning", "Overlap at the longest, PTO turning", "turning_overlap_value", is_sure(order, Range::turning), overlap(Range::turning), ""});
+    lines.push_back({"overlap_standing", "Overlap at the longest, PTO stopped", "standing_overlap_value", is_sure(order, Range::standing), overlap(Range::standing), ""});
     return lines;
 }
 
@@ -207,11 +210,12 @@ void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
     for (const InputLine& line : input_lines(order)) {
         const CellContent issued = line.issued ? CellContent(in_units(*line.issued, order.units)) : CellContent();
         sheet.put(0, line.label, style::label());
-        sheet.put(figure_column, issued, large(style::input(), order));
-        sheet.allow_numbers(figure_column, 0, longest_input(order.units), "A length in " + std::string(unit_word(order.units)) + ", 0 or more, with a decimal point as your program writes it.");
+        sheet.put(figure_column, issued, large(line.used ? style::input() : style::figure(), order));
+        if (line.used)
+            sheet.allow_numbers(figure_column, 0, longest_input(order.units), "A length in " + std::string(unit_word(order.units)) + ", 0 or more, with a decimal point as your program writes it.");
         sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
         const double plus_minus = in_units(line.plus_minus, order.units);
-        sheet.put(tolerance_column, line.plus_minus_name.empty() ? CellContent(plus_minus) : CellContent(CellFormula{shown(line.plus_minus_name, order.units), now_shown(line.plus_minus, order.units)}),
+        sheet.put(tolerance_column, line.plus_minus_expression.empty() ? CellContent(plus_minus) : CellContent(CellFormula{shown(line.plus_minus_expression, order.units), now_shown(line.plus_minus, order.units)}),
                   decimals(of_a_tolerance(), order));
         sheet.put(second_column, issued, large(style::figure(), order));
         sheet.put(words_column, line.measured, style::label());
@@ -225,7 +229,7 @@ void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
 
 void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order)
 {
-    sheet.put(0, std::string("2  Cut off, and keep"), style::section(), 6);
+    sheet.put(0, std::string("3  Cut off, and keep"), style::section(), 6);
     sheet.end_row(18);
     add_head(sheet, order, {"Tube", "CUT OFF", "Unit", "±", "Keep", "How", "cut off, mm", "keep, mm"});
     for (const End end : both_ends)
@@ -234,7 +238,7 @@ void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order)
 
 void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order)
 {
-    sheet.put(0, std::string("3  The shaft after the cut"), style::section(), 6);
+    sheet.put(0, std::string("4  The shaft after the cut"), style::section(), 6);
     sheet.end_row(18);
     for (const AfterLine& line : after_lines(order)) add_after(sheet, names, order, line);
 }

@@ -3,6 +3,9 @@
 //
 // A program may write a named expression out wherever it is used, and refuse more than some thousand signs: so what may be
 // seen while a job is refused, the checks' own figures, stands in cells, and only what may not be seen in expressions.
+#include <algorithm>
+
+#include "shaftcut/trade/slip_limits.hpp"
 #include "workbook_lines.hpp"
 
 namespace shaftcut::workbook {
@@ -23,14 +26,19 @@ void add_guards(Names& names, const WorkOrder& order)
 {
     for (const Tube tube : both_tubes) {
         const bool face_known = order.reading.shaft.halves[other(tube)].guard_shoulder.has_value();
+        if (!order.reading.shaft.halves[tube].guard_used) {
+            names.emplace_back(for_tube("sawn_THIS_guard", tube), "0");
+            continue;
+        }
         names.emplace_back(for_tube("over_THIS_guard", tube),
                            for_tube(face_known ? "ROUND(THIS_guard_length+OTHER_guard_shoulder-wanted_closed,3)" : "ROUND(THIS_guard_length-left_THIS_half,3)", tube));
+        names.emplace_back(for_tube("need_THIS_guard", tube), for_tube("MAX(sawn_THIS_tube,over_THIS_guard)", tube));
+        names.emplace_back(for_tube("steps_THIS_guard", tube), steps_for(for_tube("need_THIS_guard", tube)));
+        names.emplace_back(for_tube("sawn_THIS_guard", tube), for_tube("IF(has_THIS_guard," + sawn_in("steps_THIS_guard") + ",sawn_THIS_tube)", tube));
     }
     add_for_both(names, "has_THIS_guard", "ISNUMBER(THIS_guard_length)");
-    add_for_both(names, "need_THIS_guard", "MAX(sawn_THIS_tube,over_THIS_guard)");
-    add_for_both(names, "steps_THIS_guard", steps_for("need_THIS_guard"));
-    add_for_both(names, "sawn_THIS_guard", "IF(has_THIS_guard," + sawn_in("steps_THIS_guard") + ",sawn_THIS_tube)");
     add_for_both(names, "left_THIS_guard", "ROUND(THIS_guard_length-sawn_THIS_guard,3)");
+    add_for_both(names, "THIS_guard_is_short", "AND(sawn_THIS_guard>0,ROUND(THIS_least_guard-left_THIS_guard,3)>=0.01)");
 }
 
 // "ROUND(x*1/3,3)": the fraction as two whole numbers, so that it is rounded once.
@@ -46,17 +54,6 @@ void add_guard_setback(Names& names)
     names.emplace_back("least_setback", "MIN(setback_inner,setback_outer)");
     names.emplace_back("greatest_setback", "MAX(setback_inner,setback_outer)");
     names.emplace_back("setback_of_both", "IF(least_setback<0,least_setback,greatest_setback)");
-}
-
-void add_greatest_length(Names& names)
-{
-    names.emplace_back("greatest_length", "MAX(working_length,turning_length,standing_length)");
-    // Of equal lengths the one known less well.
-    names.emplace_back("greatest_doubt", "MAX(working_doubt,turning_doubt,standing_doubt)");
-    for (const Range range : all_ranges) {
-        const std::string word = to_word(range);
-        names.emplace_back(word + "_doubt", "IF(" + word + "_length=greatest_length," + word + "_plus_minus,0)");
-    }
 }
 
 std::variant<double, std::string> now_of(std::optional<std::int64_t> micrometres)
@@ -85,6 +82,42 @@ private:
     std::vector<LengthLine> lines_;
 };
 
+// Of all longest lengths that are known, whether surely or only as at least so much, and what the worst of them can be.
+void add_greatest(std::vector<LengthLine>& lines, const WorkOrder& order)
+{
+    std::optional<Length> greatest, worst;
+    std::string most;
+    for (const Range range : all_ranges) {
+        const std::string word = to_word(range);
+        most += ",IF(ISNUMBER(" + word + "_length)," + word + "_length+" + word + "_plus_minus,-1000000)";
+        const auto longest = order.fit.shortest ? known_or_at_least(order, range) : std::nullopt;
+        if (!longest) continue;
+        greatest = std::max(greatest, std::optional(longest->value));
+        worst = std::max(worst, std::optional(longest->value + longest->plus_minus));
+    }
+    const std::string any = "OR(ISNUMBER(working_length),ISNUMBER(turning_length),ISNUMBER(standing_length))";
+    lines.push_back({"greatest_length", "Greatest known longest", {"IF(" + any + ",MAX(working_length,turning_length,standing_length),\"\")", now_in_mm(greatest)}, "", {}});
+    lines.push_back({"greatest_most", "Greatest known longest, at most", {"IF(" + any + ",ROUND(MAX(" + most.substr(1) + "),3),\"\")", now_in_mm(worst)}, "", {}});
+}
+
+bool guard_is_short(const WorkOrder& order)
+{
+    const Shaft& shaft = order.reading.shaft;
+    const auto plan = plan_cut(shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
+    return plan && std::any_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
+        const Length least = shaft.halves[tube].guard_seat.value_or(Length()) + least_free_guard;
+        return plan->guard_half[tube] && plan->cuts_guard(tube) && clearly_below(*plan->guard_half[tube], least);
+    });
+}
+
+// In a cell of its own, so that no formula grows too long.
+LengthLine short_guard_line(const WorkOrder& order)
+{
+    std::string any = "FALSE";
+    for (const Tube tube : both_tubes) any += for_tube(",IF(has_THIS_guard,THIS_guard_is_short,FALSE)", tube);
+    return {"guard_cut_away", "A guard that is cut keeps less than its least", {"IF(cut_is_known=\"yes\"," + yes_if("OR(" + any + ")") + ",\"no\")", yes_or_no(guard_is_short(order))}, "", {}};
+}
+
 void add_overlap(Figures& figures, const WorkOrder& order, Range range)
 {
     const std::string word = to_word(range);
@@ -99,6 +132,18 @@ void add_overlap(Figures& figures, const WorkOrder& order, Range range)
     figures.add(name + "_limit", "Overlap, longest " + word + ": limit", known, limit, &Check::limit, id);
 }
 
+// Of the tubes that are sawn, the least of what is known.
+std::string least_spare(const WorkOrder& order)
+{
+    const auto known = [&](Tube tube) { return order.reading.shaft.halves[tube].seat && order.reading.shaft.halves[tube].least_tube; };
+    const auto spare = [&](Tube tube, const std::string& otherwise) {
+        return known(tube) ? for_tube("IF(sawn_THIS_tube>0,spare_THIS_tube,", tube) + otherwise + ")" : otherwise;
+    };
+    const std::string one = spare(Tube::inner, spare(Tube::outer, "\"\""));
+    if (!known(Tube::inner) || !known(Tube::outer)) return one;
+    return "IF(AND(sawn_inner_tube>0,sawn_outer_tube>0),MIN(spare_inner_tube,spare_outer_tube)," + one + ")";
+}
+
 void add_guard_figures(Figures& figures, const WorkOrder& order)
 {
     const auto& halves = order.reading.shaft.halves;
@@ -106,7 +151,8 @@ void add_guard_figures(Figures& figures, const WorkOrder& order)
     if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
         figures.add("guard_clearance_value", "Guards: left to close", both, "ROUND(shortest_length-guards_close_after,3)", &Check::value, CheckId::guard_clearance);
     figures.add("guard_cover_value", "Guard on guard", both, "ROUND(left_inner_guard+left_outer_guard-greatest_length,3)", &Check::value, CheckId::guard_cover);
-    figures.add("guard_cover_worst", "Guard on guard: worst", both, "ROUND(guard_cover_value-guards_doubt-greatest_doubt,3)", &Check::worst, CheckId::guard_cover);
+    figures.add("guard_cover_worst", "Guard on guard: worst", both, "ROUND(guard_cover_value-guards_doubt-(greatest_most-greatest_length),3)", &Check::worst, CheckId::guard_cover);
+    if (lacks_guard(order)) return;
     figures.add("setback_value", "Guard tube short of its drive tube", "AND(cut_is_known=\"yes\",OR(has_inner_guard,has_outer_guard))",
                 "IF(has_inner_guard,IF(has_outer_guard,setback_of_both,setback_inner),setback_outer)", &Check::value, CheckId::guard_setback);
 }
@@ -130,8 +176,6 @@ Names cut_expressions(const WorkOrder& order)
 Names check_expressions(const WorkOrder& order)
 {
     Names names;
-    add_for_both(names, "cut_THIS_sets_closed", "AND(sawn_THIS_tube>0,ROUND(closes_after-closes_THIS,3)<0.01)");
-    names.emplace_back("clearance_saw_doubt", "IF(OR(cut_inner_sets_closed,cut_outer_sets_closed),saw_plus_minus,0)");
     names.emplace_back("halves_left", "ROUND(left_inner_half+left_outer_half,3)");
     names.emplace_back("overlap_left_closed", "ROUND(halves_left-closes_after,3)");
     names.emplace_back("halves_doubt", "inner_plus_minus+outer_plus_minus+IF(sawn_inner_tube>0,saw_plus_minus,0)+IF(sawn_outer_tube>0,saw_plus_minus,0)");
@@ -141,7 +185,6 @@ Names check_expressions(const WorkOrder& order)
     const auto& halves = order.reading.shaft.halves;
     if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
         names.emplace_back("guards_close_after", "MAX(left_inner_guard+outer_guard_shoulder,left_outer_guard+inner_guard_shoulder)");
-    add_greatest_length(names);
     add_guard_setback(names);
     return names;
 }
@@ -152,14 +195,17 @@ std::vector<LengthLine> figure_lines(const WorkOrder& order)
     Figures figures(order);
     figures.add("clearance_value", "Clearance at the shortest", known, "ROUND(shortest_length-closes_after,3)", &Check::value, CheckId::closing_clearance);
     figures.add("clearance_worst", "Clearance at the shortest: worst", known,
-                "ROUND(clearance_value-shortest_plus_minus-closed_plus_minus-clearance_saw_doubt,3)", &Check::worst, CheckId::closing_clearance);
+                "ROUND(shortest_length-shortest_plus_minus-closes_at_worst,3)", &Check::worst, CheckId::closing_clearance);
     for (const Range range : all_ranges) add_overlap(figures, order, range);
     if (const auto live = live_check(order, CheckId::tube_left); !live->value.empty())
         figures.add("tube_left_value", "Tube left beyond the least", live->known,
-                    "IF(sawn_inner_tube>0,IF(sawn_outer_tube>0,MIN(spare_inner_tube,spare_outer_tube),spare_inner_tube),IF(sawn_outer_tube>0,spare_outer_tube,\"\"))",
+                    least_spare(order),
                     &Check::value, CheckId::tube_left);
     add_guard_figures(figures, order);
-    return figures.take();
+    std::vector<LengthLine> lines = figures.take();
+    add_greatest(lines, order);
+    lines.push_back(short_guard_line(order));
+    return lines;
 }
 
 }  // namespace shaftcut::workbook

@@ -74,6 +74,15 @@ std::string result_words(CheckResult result)
     return words;
 }
 
+std::string yes_if(const std::string& condition) { return "IF(" + condition + ",\"yes\",\"no\")"; }
+std::string yes_if(const std::string& guard, const std::string& condition) { return "IF(" + guard + "," + yes_if(condition) + ",\"no\")"; }
+std::string yes_or_no(bool found) { return found ? "yes" : "no"; }
+
+bool lacks_guard(const WorkOrder& order)
+{
+    return std::any_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) { return !order.reading.shaft.halves[tube].guard_used; });
+}
+
 bool has_deciding_inputs(const WorkOrder& order) { return order.fits.size() > 1; }
 
 std::string half_label(const WorkOrder& order, Tube tube)

@@ -24,9 +24,10 @@ struct InputLine {
     std::string label;
     std::string measured;  // from where to where, in words
     std::optional<Length> issued;
-    Length plus_minus;            // as issued
+    Length plus_minus;                  // as issued
     bool required = false;
-    std::string plus_minus_name;  // of the figure that holds it, where it follows what is typed; empty: it stays
+    std::string plus_minus_expression;  // in mm, where it follows what is typed; empty: it stays
+    bool used = true;                   // false: a guard that is not used again; nothing is typed there
 };
 std::vector<InputLine> input_lines(const WorkOrder& order);
 
@@ -40,11 +41,17 @@ struct FitInput {
     std::optional<Length> issued;
     bool between_inner_crosses = false;        // how a number is read; false: as the job's lengths were measured
     Length plus_minus;                         // of a number that is typed
+    std::optional<Toleranced> at_least;        // of a range that some tractors leave out: what the others state
     const ExtremeLength* geometry = nullptr;   // null: nothing but what is typed is known
 
     std::string is_measured(Units units) const;  // an expression: true or false
 };
 std::vector<FitInput> fit_inputs(const WorkOrder& order);
+
+// What a longest is at least where its range is not known: of several tractors some leave it out.
+std::optional<Toleranced> known_or_at_least(const WorkOrder& order, Range range);
+// An expression: true where this range's longest is known, and not only as at least something.
+std::string is_sure(const WorkOrder& order, Range range);
 
 // A figure that is computed from the inputs, in millimetres, with its tolerance where it has one.
 struct LengthLine {
@@ -59,8 +66,17 @@ std::vector<InputLine> fit_lines(const WorkOrder& order);
 std::vector<LengthLine> fit_lengths(const WorkOrder& order);
 // Every length between the crosses that carry the tube yokes, and the halves and guards as the cut uses them.
 std::vector<LengthLine> length_lines(const WorkOrder& order);
-// Where the tubes stop: shoulders, the closed length they give, and what the measured one makes of them.
+// Where the tubes stop: shoulders, each half's path, the closed length they give, and what the measured one makes of them.
 std::vector<LengthLine> stop_lines(const WorkOrder& order);
+// The greater of b + s_B and a + s_A, the half lengths exchanged; nothing where one was not measured or a shoulder is not stated.
+std::optional<Toleranced> exchanged_closed(const WorkOrder& order);
+// Where a half's shoulder comes from, in words.
+std::string shoulder_origin(const WorkOrder& order, Tube tube);
+// Expressions, true or false: whether the half was measured; whether its shoulder is its own, as the job states it; whether no second
+// figure bears this half's shoulder out.
+std::string is_measured(Tube tube);
+std::string owns_shoulder(const WorkOrder& order, Tube tube);
+std::string stop_is_unconfirmed(Tube tube);
 
 // A fixed figure in millimetres and where it comes from; unknown ones hold no number.
 struct ConstantLine {
@@ -72,6 +88,8 @@ struct ConstantLine {
 std::vector<ConstantLine> shaft_constants(const WorkOrder& order);
 std::vector<ConstantLine> limit_constants(const WorkOrder& order);
 
+// The most to which each half's path can close, for the worst case of closing.
+Names closing_expressions();
 // need, cut, what is left, what it closes to, and what else the checks' figures are made of, in millimetres.
 Names cut_expressions(const WorkOrder& order);
 Names check_expressions(const WorkOrder& order);
@@ -83,8 +101,28 @@ struct FindingLine {
     std::string label;
     CellFormula formula;
     bool refuses = true;  // false: a warning
+    CellFormula more{};   // a text put behind the label where it is found; without a formula: nothing
 };
+// Those that refuse first; the very first is whether every input can be read.
 std::vector<FindingLine> finding_lines(const WorkOrder& order);
+void add_bound_findings(std::vector<FindingLine>& lines, const WorkOrder& order);
+void add_stop_findings(std::vector<FindingLine>& lines, const WorkOrder& order);
+void add_elsewhere_findings(std::vector<FindingLine>& lines, const WorkOrder& order);
+
+// "yes" where the condition holds, else "no"; the same where `guard` holds, else "no".
+std::string yes_if(const std::string& condition);
+std::string yes_if(const std::string& guard, const std::string& condition);
+std::string yes_or_no(bool found);
+
+// A confirmation that this order may ask for before sawing, whether and with what figures.
+struct ConfirmLine {
+    Confirmed what = Confirmed::closed;
+    std::string label, where;       // what is measured, from where to where
+    std::string asked;              // an expression, true or false
+    std::string expected, doubt;    // names or expressions in mm; empty for a look
+    CellFormula why;
+};
+std::vector<ConfirmLine> confirm_lines(const WorkOrder& order);
 
 // A check's formulas; its figures are names of figures in millimetres, empty where the check has none.
 struct LiveCheck {
@@ -92,6 +130,8 @@ struct LiveCheck {
     std::string unknown = "\"NOT-CHECKED\"";     // its result elsewhere
     std::string value, worst, limit;
     std::string fails = "FALSE", warns = "FALSE";
+    std::string sure = "TRUE";                   // false where it can fail and cannot pass
+    bool of_length = true;                       // false: its value is no length, and contradicting lengths leave it as it is
 };
 // Nothing for a check that no length decides; `consistency` is made of finding_lines instead.
 std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id);
@@ -128,6 +168,9 @@ std::string result_words(CheckResult result);
 
 // Whether the fit's inputs hold the deciding telescoping lengths of several fits.
 bool has_deciding_inputs(const WorkOrder& order);
+
+// Whether any half's guard is missing or not used again.
+bool lacks_guard(const WorkOrder& order);
 
 // "Tractor half (inner tube)".
 std::string half_label(const WorkOrder& order, Tube tube);

@@ -5,24 +5,6 @@ namespace {
 
 constexpr int last_column = 5;
 
-void add_heading(SheetBuilder& sheet, const WorkOrder& order)
-{
-    sheet.put(0, "Work order " + order.order, style::title(), 4);
-    CellStyle right = style::section();
-    right.align = CellStyle::Align::right;
-    sheet.put(4, order.owner, right, 2);
-    sheet.end_row(24);
-    sheet.put(0, order.shaft_title, style::section(), last_column + 1);
-    sheet.end_row(18);
-    const std::pair<const char*, const std::string&> lines[] = {
-        {"Customer", order.customer}, {"Machine", order.machine}, {"Tractor", order.tractor}, {"Date", order.date}};
-    for (const auto& [label, text] : lines) {
-        sheet.put(0, std::string(label), style::label());
-        sheet.put(1, text, style::label(), last_column);
-        sheet.end_row(15);
-    }
-}
-
 // Whether every length is as it was when the order was written.
 std::string changed_formula(const WorkOrder& order)
 {
@@ -45,27 +27,31 @@ std::string verdict_formula(const std::vector<std::string>& results)
 const char* verdict_words(Verdict verdict)
 {
     switch (verdict) {
-    case Verdict::cut: return "Cut as in block 2. Hold the halves side by side at the shortest position first.";
+    case Verdict::cut: return "Cut as in block 3. Hold the halves side by side at the shortest position first.";
     case Verdict::fits: return "Fits as it is: nothing is cut.";
     case Verdict::refused: break;
     }
     return "DO NOT CUT. See the checks that say FAIL.";
 }
 
-CellFormula verdict_sentence(Verdict now)
+// What is to be confirmed comes before the verdict's own words.
+CellFormula verdict_sentence(const WorkOrder& order)
 {
+    static constexpr const char* before = ". See block 2 before anything is sawn.";
     const auto quoted_words = [](Verdict verdict) { return "\"" + std::string(verdict_words(verdict)) + "\""; };
-    return {"IF(verdict=\"refused\"," + quoted_words(Verdict::refused) + ",IF(verdict=\"fits\"," + quoted_words(Verdict::fits) + "," +
-                quoted_words(Verdict::cut) + "))",
-            std::string(verdict_words(now))};
+    const std::string first = "IF(verdict=\"fits\",\"FITS AS IT IS\",\"CUT\")&\": CONFIRM \"&confirm_count&\" FIRST" + std::string(before) + "\"";
+    return {"IF(verdict=\"refused\"," + quoted_words(Verdict::refused) + ",IF(confirm_count>0," + first + ",IF(verdict=\"fits\"," + quoted_words(Verdict::fits) + "," +
+                quoted_words(Verdict::cut) + ")))",
+            order.confirm.empty() ? verdict_words(order.verdict) : confirm_first(order) + before};
 }
 
 // The two rows at the top that say what it all comes to.
 void add_verdict(SheetBuilder& sheet, Names& names, const WorkOrder& order)
 {
     sheet.put(0, std::string("Verdict"), style::section());
-    sheet.put(2, verdict_sentence(order.verdict), style::sentence(), 4);
+    sheet.put(2, verdict_sentence(order), style::sentence(), 4);
     names.emplace_back("verdict", sheet.here(1));
+    names.emplace_back("verdict_words", sheet.here(2));
     sheet.end_row(32);
     const std::string same = "The lengths are as issued.";
     const std::string changed = "LENGTHS CHANGED since issue: the cut sheet of this order no longer holds.";
@@ -116,15 +102,17 @@ OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findi
     sheet.empty_row();
     add_inputs(sheet, made.names, order);
     sheet.empty_row();
-    add_cut(sheet, made.names, order);
+    add_confirmations(sheet, made.names, order);
     sheet.empty_row();
-    add_lengths_after(sheet, made.names, order);
+    add_cut(sheet, made.names, order);
     sheet.start_page();
+    add_lengths_after(sheet, made.names, order);
+    sheet.empty_row();
     const auto results = add_checks(sheet, made.names, order, findings);
     CellStyle word = style::great();
     word.align = CellStyle::Align::centre;
     sheet.put_at(verdict_row, 1, CellFormula{verdict_formula(results), std::string(to_word(order.verdict))}, word);
-    sheet.empty_row();
+    sheet.start_page();
     add_shaft_as_cut(sheet, made.names, order, results);
     add_texts(sheet, "Why it was refused, for the lengths as issued", order.reasons);
     add_texts(sheet, "What would serve instead, for the lengths as issued", order.ways_out);

@@ -34,9 +34,9 @@ void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tub
     if (inches) figure.numbers = fraction_format;
     if (order.cut) {
         const CutPlan& plan = order.cut->plan;
-        const Length off = guard ? plan.guard_cut[tube].value_or(Length()) : plan.cut[tube];
+        const auto off = guard ? plan.guard_cut[tube] : std::optional(plan.cut[tube]);
         const auto kept = guard ? plan.guard_half[tube] : std::optional(plan.half[tube]);
-        cut_now = inches ? sixteenths(off, Toward::nearest) : off.mm();
+        if (off) cut_now = inches ? sixteenths(*off, Toward::nearest) : off->mm();
         if (kept) keep_now = inches ? sixteenths(*kept, Toward::down) : kept->mm();
     }
     sheet.put(0, static_cast<double>(number), style::figure());
@@ -83,9 +83,10 @@ void add_warning(SheetBuilder& sheet, const WorkOrder& order)
     warning.points = 11;
     const std::string refused = "DO NOT CUT: the order is refused. See the sheet Order.";
     const std::string changed = "LENGTHS CHANGED since issue: run the program again for the operations; the cuts below are for the new lengths.";
-    const std::string now = order.verdict == Verdict::refused ? refused : "The operations below are for the lengths as issued.";
-    sheet.put(0, CellFormula{"IF(verdict=\"refused\",\"" + refused + "\",IF(lengths_changed=\"yes\",\"" + changed +
-                                 "\",\"The operations below are for the lengths as issued.\"))", now}, warning, columns);
+    const std::string issued = "The operations below are for the lengths as issued.", first = ": sheet Order, block 2. ";
+    const std::string now = order.verdict == Verdict::refused ? refused : order.confirm.empty() ? issued : "CONFIRM " + std::to_string(order.confirm.size()) + " FIRST" + first + issued;
+    sheet.put(0, CellFormula{"IF(verdict=\"refused\",\"" + refused + "\",IF(confirm_count>0,\"CONFIRM \"&confirm_count&\" FIRST" + first + "\",\"\")&IF(lengths_changed=\"yes\",\"" + changed +
+                                 "\",\"" + issued + "\"))", now}, warning, columns);
     sheet.end_row(30);
 }
 

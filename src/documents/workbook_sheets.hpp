@@ -8,10 +8,9 @@ namespace shaftcut::workbook {
 
 // Where the Basis sheet says yes or no to each finding.
 struct Finding {
-    std::string label;
     std::string cell;
-    bool found = false;  // now
     bool refuses = true;
+    std::string words_from_here;  // now, of the first that is found, from this one on; empty: none
 };
 
 struct BasisSheet {
@@ -27,8 +26,12 @@ struct OrderSheet {
 };
 OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer);
 
+// What the sheet is about: whose shaft, for which machine, as it came in, who measured.
+void add_heading(SheetBuilder& sheet, const WorkOrder& order);
+
 // The parts of the Order sheet, each of which ends its last row. `results` are the cells of the checks' results.
 void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+void add_confirmations(SheetBuilder& sheet, Names& names, const WorkOrder& order);
 void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order);
 void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order);
 std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings);
@@ -38,6 +41,9 @@ Worksheet parts_sheet(const WorkOrder& order, const std::string& footer);
 
 // One for each machine whose geometry is known.
 Worksheet machine_sheet(const WorkOrder& order, const MachineView& view, const std::string& name, const std::string& footer);
+
+// How many confirmations are asked now, as "CUT: CONFIRM 2 FIRST"; empty for none.
+std::string confirm_first(const WorkOrder& order);
 
 // A formula, or its value where it has no text.
 CellContent content_of(const CellFormula& formula);

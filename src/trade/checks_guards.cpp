@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "check_parts.hpp"
+#include "shaftcut/trade/slip_limits.hpp"
 
 namespace shaftcut {
 namespace {
@@ -31,9 +32,6 @@ std::optional<Toleranced> greatest_longest(const Fit& fit)
     }
     return greatest ? std::optional(Toleranced{*greatest, *at_worst - *greatest}) : std::nullopt;
 }
-
-// Below its yoke a guard tube holds nothing; what must stand free beyond is the project's own choice.
-constexpr Length least_free_guard = Length::millimetres(50);
 
 // A guard that is cut to less than it needs to hold anything, or cut away.
 std::optional<Tube> guard_cut_away(const CheckInput& input)

@@ -2,14 +2,10 @@
 #include <algorithm>
 
 #include "consistency_parts.hpp"
+#include "shaftcut/trade/slip_limits.hpp"
 
 namespace shaftcut {
 namespace {
-
-// An inner tube may run past the outer tube's own end into its yoke by this much; and no face is nearer to its cross (both the
-// project's own choice).
-constexpr Length past_outer_end = Length::millimetres(30);
-constexpr Length least_shoulder = Length::millimetres(25);
 
 std::string plain(const CheckInput& input, Length length) { return figure_with_unit(length, input.units, Toward::nearest, 3); }
 
@@ -151,8 +147,6 @@ Length at_series_reference(const CheckInput& input)
     const Series& series = *input.series;
     return input.reading.closed_at[series.wide_angle_reference.value_or(usual_reference(series.shape).value_or(input.reading.reference))];
 }
-
-constexpr Length beside_a_listed_length = Length::millimetres(5);  // the project's own choice
 
 bool is_listed(const CheckInput& input, Length closed)
 {

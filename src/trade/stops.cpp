@@ -2,13 +2,10 @@
 
 #include <algorithm>
 
+#include "shaftcut/trade/slip_limits.hpp"
+
 namespace shaftcut {
 namespace {
-
-// A half's own shoulder may differ from its series' by this or by this part of it, the greater, before a second figure has to bear
-// it out (the project's own choice).
-constexpr Length usual_difference = Length::millimetres(10);
-constexpr std::int64_t usual_part = 10;  // 1/10
 
 Length absolute(Length length) { return length < Length() ? -length : length; }
 

@@ -31,6 +31,17 @@ void fill_heading(WorkOrder& order, const Job& job, const Series* series, const 
     order.shape = series ? std::optional(series->shape) : job.shaft.shape;
 }
 
+// A series lists its closed lengths at its own reference, whichever joints the shaft has.
+std::vector<Length> listed_closed(const Series* series, const ShaftReading& reading)
+{
+    if (!series) return {};
+    const Reference reference = series->wide_angle_reference.value_or(usual_reference(series->shape).value_or(Reference::inner_cross));
+    const Length beyond = reading.closed_at[reference] - reading.closed_at[Reference::inner_cross];
+    std::vector<Length> listed;
+    for (const Length length : series->closed_lengths) listed.push_back(length - beyond);
+    return listed;
+}
+
 Overlaps overlaps_of(const CutPlan& plan, const Fit& fit)
 {
     Overlaps overlaps;
@@ -85,6 +96,7 @@ WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& wo
     order.measuring_plus_minus = measuring;
     fill_heading(order, job, series, workshop);
     order.reading = read_shaft(job.shaft, all_series, measuring);
+    order.listed_closed = listed_closed(series, order.reading);
     for (const JobFit& fit : job.fits)
         order.fits.push_back(read_fit(fit, job.shaft, all_series, order.reading, order.limits, measuring));
     for (const FitReading& fit : order.fits)

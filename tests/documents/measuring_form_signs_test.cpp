@@ -36,7 +36,7 @@ TEST_CASE("measuring form: what may be negative has a minus to tick in its own b
     const std::map<std::string, std::string> mounted{{"lower-pivot-behind", "in front"}, {"top-pivot-behind", "in front"}, {"input-above", "below"}, {"input-tilt", "falls"}};
     for (const Paper paper : {Paper::a4, Paper::letter}) {
         const std::vector<Page> pages = draw_measuring_form(plain_form(), paper, font_files());
-        for (const auto& [page, signed_ones] : {std::pair(pages[2], trailed), {pages[3], mounted}}) {
+        for (const auto& [page, signed_ones] : {std::pair(pages[3], trailed), {pages[4], mounted}}) {
             std::size_t ticks = 0;
             for (const Mark& mark : page.marks)
                 if (const auto* path = std::get_if<Path>(&mark.what)) ticks += is_tick(*path) ? 1 : 0;

@@ -1,14 +1,14 @@
 #include "base_jobs.hpp"
 
+#include "slipped_jobs.hpp"
 #include "support/machine_jobs.hpp"
 
 namespace shaftcut::test {
-namespace {
 
 BaseJob base(std::string name, Job job_)
 {
     job_.order = "T-" + name;
-    return {std::move(name), std::move(job_), catalogue(), workshop(), {}};
+    return {std::move(name), std::move(job_), catalogue(), workshop(), {}, false};
 }
 
 BaseJob standard()
@@ -20,6 +20,8 @@ BaseJob standard()
     changed.fits[0].angles[End::tractor][Range::turning] = Angle::degrees(30);
     return base("standard", changed);
 }
+
+namespace {
 
 BaseJob outer_with_angles()
 {
@@ -283,6 +285,7 @@ std::vector<BaseJob> base_jobs()
             uneven_halves(),   trailed_wide_angle(),
             mounted_with_measured_longest(), mounted_with_measured_shortest(), mounted_between_grooves(), mounted_in_inches(),
             two_tractors_one_geometry(), machine_without_yokes()};
+    for (BaseJob& base : slipped_jobs()) all.push_back(std::move(base));
     for (BaseJob& base : all) base.issued = worked(base, base.job);
     return all;
 }

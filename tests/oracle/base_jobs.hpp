@@ -13,7 +13,8 @@ struct BaseJob {
     Job job;
     Catalogue catalogue;
     Workshop workshop;
-    WorkOrder issued;  // of the job as it is
+    WorkOrder issued;         // of the job as it is
+    bool by_itself = false;   // every change of its results is worth trying, whatever other jobs have made of theirs
 };
 
 std::vector<BaseJob> base_jobs();

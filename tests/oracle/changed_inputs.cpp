@@ -4,6 +4,9 @@
 #include <random>
 #include <utility>
 
+#include "deciding_job_fits.hpp"
+#include "shaftcut/trade/bounds.hpp"
+
 namespace shaftcut::test {
 namespace {
 
@@ -36,7 +39,7 @@ bool measures_any(const JobFit& fit)
 // The tolerance of an element holds for all of its lengths, also for one that is added to it.
 std::optional<Length> element_tolerance(const JobHalf& half)
 {
-    for (const auto* one : {&half.length, &half.guard, &half.shoulder, &half.lubrication_hole})
+    for (const auto* one : {&half.length, &half.guard, &half.shoulder, &half.stop_depth, &half.lubrication_hole})
         if (*one) return (*one)->plus_minus;
     return std::nullopt;
 }
@@ -83,17 +86,6 @@ void set_input(const BaseJob& base, Job& job, const std::string& name, const std
     }
 }
 
-JobFit deciding_job_fit(const WorkOrder& order)
-{
-    JobFit fit;
-    fit.reference = Reference::inner_cross;
-    if (order.fit.shortest) fit.shortest = {order.fit.shortest->value, order.fit.shortest->plus_minus, {}};
-    for (const Range range : all_ranges)
-        if (const auto& longest = order.fit.longest[range]) fit.longest[range] = Measurement{longest->value, longest->plus_minus, {}};
-    fit.angles = order.fit.angles;
-    return fit;
-}
-
 std::optional<Length> read_as(const BaseJob& base, const std::string& name, std::optional<Range> range, Length typed)
 {
     const Fit fit = worked(base, changed_job(base, {{name, typed}})).fit;
@@ -128,16 +120,20 @@ Results results_of(const BaseJob& base, const Job& job)
     Results results{to_word(order.verdict)};
     for (const Check& check : order.checks) results.push_back(std::string(to_word(check.id)) + " " + to_word(check.result));
     results.push_back(order.stops ? std::to_string(static_cast<int>(order.stops->agreement)) : "none");
+    for (const char* what : Words<Confirmed>::all) {
+        const bool asked = std::any_of(order.confirm.begin(), order.confirm.end(), [&](const Confirmation& one) { return std::string(to_word(one.what)) == what; });
+        results.push_back(std::string(what) + (asked ? " asked" : " not asked"));
+    }
     return results;
 }
 
-// What differs between two, in words.
-std::string change_between(const Results& before, const Results& after)
+// What differs between two, each in words.
+std::vector<std::string> changes_between(const Results& before, const Results& after)
 {
-    std::string change;
+    std::vector<std::string> changes;
     for (std::size_t i = 0; i < before.size(); ++i)
-        if (before[i] != after[i]) change += before[i] + " > " + after[i] + "; ";
-    return change;
+        if (before[i] != after[i]) changes.push_back(before[i] + " > " + after[i]);
+    return changes;
 }
 
 Results results_at(const BaseJob& base, const std::string& name, Length length)
@@ -161,8 +157,10 @@ Length last_before_change(const BaseJob& base, const std::string& name, Length l
 Job changed_job(const BaseJob& base, const Changes& changes)
 {
     Job job = base.job;
-    if (job.fits.size() > 1 && !has_machine(job)) job.fits = {deciding_job_fit(base.issued)};
+    const bool several = job.fits.size() > 1 && !has_machine(job);
+    if (several) job.fits = {deciding_job_fit(base.issued)};
     for (const auto& [name, length] : changes) set_input(base, job, name, length);
+    if (several && knows_some_as_least(base.issued)) job.fits.push_back(stating_the_rest(base.issued, job.fits[0]));
     return job;
 }
 
@@ -175,9 +173,9 @@ Changes issued_lengths(const BaseJob& base)
     };
     for (const Tube tube : both_tubes) {
         add(std::string(to_word(tube)) + "_half", job.shaft.halves[tube].length);
-        add(std::string(to_word(tube)) + "_guard_half", job.shaft.halves[tube].guard);
+        if (job.shaft.halves[tube].guard_use == GuardUse::kept) add(std::string(to_word(tube)) + "_guard_half", job.shaft.halves[tube].guard);
     }
-    if (job.fits.size() > 1) return issued;
+    if (job.fits.size() > 1 && has_machine(job)) return issued;
     const auto add_fit = [&](const std::string& name, std::optional<Range> range, const std::optional<Measurement>& measurement) {
         add(name, measurement);
         if (!measurement && job.fits[0].machine) issued[name] = computed(base, range);
@@ -185,6 +183,13 @@ Changes issued_lengths(const BaseJob& base)
     add_fit("shortest", std::nullopt, job.fits[0].shortest);
     for (const Range range : all_ranges) add_fit(std::string("longest_") + to_word(range), range, job.fits[0].longest[range]);
     return issued;
+}
+
+bool ChangeSearch::is_new(const std::vector<std::string>& changes, const std::string& kind, int most)
+{
+    bool found = false;
+    for (const std::string& change : changes) found = ++seen_[kind + change] <= most || found;
+    return found;
 }
 
 std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const std::string& name, const Around& around)
@@ -197,8 +202,7 @@ std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const s
         at_low = std::exchange(at_high, results_at(base, name, high));
         if (at_low == at_high) continue;
         const Length last = last_before_change(base, name, low, high);
-        const std::string change = change_between(results_at(base, name, last), results_at(base, name, last + Length::micrometres(1)));
-        if (++seen_[around.kind + change] > around.most_inputs) continue;
+        if (!is_new(changes_between(results_at(base, name, last), results_at(base, name, last + Length::micrometres(1))), around.kind + name + " ", around.most_inputs)) continue;
         for (const int off : {-10, -9, 0, 1, 10, 11}) {
             const Length length = last + Length::micrometres(off);
             if (length >= Length()) all.push_back({{name, length}});
@@ -206,6 +210,34 @@ std::vector<Changes> ChangeSearch::around_limits_of(const BaseJob& base, const s
     }
     return all;
 }
+
+namespace {
+
+// Jobs of which an input is bounded alike, with the same other contradictions beside it.
+std::string sort_of(const BaseJob& base, const std::optional<Length>& issued)
+{
+    const bool stands = base.issued.fit.longest[Range::standing].has_value();
+    return std::string(issued ? "" : " left out") + (base.issued.reading.has_wide_angle ? " wide-angle" : "") + (stands ? "" : " no standing");
+}
+
+// About the ends of what the input may be, and the length as if its unit were the other one.
+std::vector<Changes> about_bounds(const BaseJob& base, const std::string& name, const std::optional<Length>& issued)
+{
+    const bool half = name.ends_with("half");
+    const Bounds& bounds = !half ? telescoping_bounds : name.ends_with("guard_half") ? guard_half_bounds : half_bounds;
+    std::vector<Changes> all;
+    for (const Length end : {bounds.least, bounds.greatest})
+        for (const int off : {-1, 0, 1}) {
+            const Length beyond = name == "closed" ? base.issued.reading.closed.value - base.issued.reading.shaft.closed.value : Length();
+            all.push_back({{name, end + beyond + Length::micrometres(off)}});
+        }
+    if (!issued) return all;
+    for (const std::int64_t slipped : {issued->um() * 254 / 10, issued->um() * 10 / 254})
+        if (slipped <= Length::millimetres(100'000).um()) all.push_back({{name, Length::micrometres(slipped)}});  // the most that a file may state
+    return all;
+}
+
+}  // namespace
 
 std::vector<Changes> ChangeSearch::around_limits(const BaseJob& base)
 {
@@ -215,9 +247,10 @@ std::vector<Changes> ChangeSearch::around_limits(const BaseJob& base)
     for (const auto& [name, length] : issued_lengths(base)) {
         // A machine takes time, so fewer jobs are worked up, and more of them about what it gives by itself.
         const Length step = Length::micrometres(machine ? 60'000 : 7'300);
-        add(around_limits_of(base, name, {length.value_or(Length::millimetres(650)), Length::millimetres(600), step, inches ? "in " : "", inches ? 1 : 2}));
+        add(around_limits_of(base, name, {length.value_or(Length::millimetres(650)), Length::millimetres(600), step, (inches ? "in " : "") + (base.by_itself ? base.name : ""), inches ? 1 : 2}));
         if (const auto given = as_typed(base, name))
             add(around_limits_of(base, name, {*given, Length::millimetres(6), Length::millimetres(1), base.name + " " + name + " ", 1}));
+        if (!machine && is_new({"bounds"}, (inches ? "in " : "") + name + sort_of(base, length), 1)) add(about_bounds(base, name, length));
         if (length && may_be_empty(base, name)) all.push_back({{name, std::nullopt}});
         if (!length) all.push_back({{name, Length::millimetres(650)}});
         if (!length || *length < Length::millimetres(1)) continue;

@@ -25,9 +25,10 @@ Changes issued_lengths(const BaseJob& base);
 class ChangeSearch {
 public:
     // For every input every place, found by bisection to the micrometre, where a check's result, the verdict or the agreement
-    // of the closed length changes: at it, one micrometre past it, and 0.009 to 0.011 mm to both sides. A change of results is
-    // taken the first two times that it comes up (in inches once more), so the order of calls matters. About the lengths that a
-    // machine gives by itself every change is taken.
+    // of the closed length changes, or a confirmation is asked or falls away: at it, one micrometre past it, and 0.009 to 0.011 mm to
+    // both sides. A change is taken the first two times that an input makes it (in inches once more), so the order of calls matters.
+    // About the lengths that a machine gives by itself every change is taken.
+    // Each input also goes past the ends of what it may be, and is as if its unit were the other one.
     // Besides: every optional length emptied or filled, every length changed by as little as decides nothing.
     std::vector<Changes> around_limits(const BaseJob& base);
 
@@ -42,6 +43,9 @@ private:
         int most_inputs = 1;
     };
     std::vector<Changes> around_limits_of(const BaseJob& base, const std::string& name, const Around& around);
+
+    // Whether any of these changes came up no more than `most` times so far, with this one; each is counted.
+    bool is_new(const std::vector<std::string>& changes, const std::string& kind, int most);
 
     std::map<std::string, int> seen_;
 };

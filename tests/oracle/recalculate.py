@@ -4,7 +4,7 @@ usage: /usr/bin/python3 recalculate.py WORKBOOK_CASES
 
 WORKBOOK_CASES is the helper program that writes the workbooks and the program's own answers. Three things are held:
 every formula, recalculated, gives the value that the file holds for it; for every changed set of inputs the workbook's
-verdict, cuts, kept lengths, overlaps and checks are the program's; while it is refused no cell holds a cut.
+verdict, cuts, kept lengths, overlaps, checks and what is to be confirmed are the program's; while it is refused no cell holds a cut.
 """
 import json
 import os
@@ -14,6 +14,7 @@ from fractions import Fraction
 from office import Workbook, compare_all, set_cell
 
 LEAST_CASES = 200
+NOT_ASKED = "—"
 MM = {"mm": 1.0, "in": 25.4}
 OVERLAPS = {"closed_before": "overlap_closed_before", "closed_after": "overlap_closed_after", "shortest": "overlap_shortest",
             "longest_working": "overlap_working", "longest_turning": "overlap_turning", "longest_standing": "overlap_standing"}
@@ -91,6 +92,25 @@ def compare_checks(comparison, workbook, units, what, checks):
             comparison.expect("%s, %s of %s" % (what, figure, check["id"]), in_mm(workbook[name + "_" + figure], scale), or_empty(check[figure]))
 
 
+def compare_confirmations(comparison, workbook, units, what, verdict, asked):
+    """Each confirmation is asked where the program asks it, with the same figures, and the sheet's first words count them all."""
+    for name in [name for name in workbook.names if name.startswith("confirm_") and not name.endswith(("_plus_minus", "_count"))]:
+        key = name.removeprefix("confirm_")
+        expected, plus_minus = asked.get(key, ("not asked", "not asked"))
+        shown = {"not asked": NOT_ASKED, None: "look"}.get(expected, expected)
+        comparison.expect("%s, %s" % (what, name), in_mm(workbook[name], units), shown)
+        if name + "_plus_minus" in workbook.names:
+            comparison.expect("%s, ± of %s" % (what, name), in_mm(workbook[name + "_plus_minus"], units), "" if plus_minus == "not asked" else plus_minus)
+    for key in asked:
+        comparison.expect("%s, a row for %s" % (what, key), float("confirm_" + key in workbook.names), 1.0)
+    comparison.expect(what + ", how many to confirm", workbook["confirm_count"], float(len(asked)))
+    first = {"cut": "CUT: CONFIRM %d FIRST", "fits": "FITS AS IT IS: CONFIRM %d FIRST", "refused": "DO NOT CUT"}[verdict]
+    if asked:
+        comparison.expect(what + ", words of the verdict", workbook["verdict_words"].partition(".")[0], first % len(asked))
+    else:
+        comparison.expect(what + ", words of the verdict ask for nothing", float("CONFIRM" in workbook["verdict_words"]), 0.0)
+
+
 def off_the_millimetre(case, units):
     return len(case["set"]) > 1 and all(value is None or (value * MM[units]) % 1 for value in case["set"].values())
 
@@ -112,9 +132,11 @@ def compare_as_cut(comparison, workbook, units, what, answer):
     workbook.calculate()
     comparison.expect(what + ", verdict as cut", workbook["after_verdict"], "fits")
     comparison.expect(what + ", clearance as cut", in_mm(workbook["after_clearance"], units), clearance(answer))
-    for key in ("longest_working", "longest_turning", "longest_standing"):
-        name = "after_overlap_" + key.removeprefix("longest_")
-        comparison.expect(what + ", " + name, in_mm(workbook[name], units), or_empty(answer["overlap_mm"][key]))
+    for key in ("working", "turning", "standing"):
+        name, check = "after_overlap_" + key, next(check for check in answer["checks"] if check["id"] == "overlap-" + key)
+        comparison.expect(what + ", " + name, in_mm(workbook[name], units), or_empty(check["value"]))
+        if check["result"] == "not-checked":
+            comparison.expect("%s, %s of a length that not every tractor states" % (what, name), workbook[name + "_result"], "NOT-CHECKED")
     guards = [answer["keep_mm"][half] for half in ("inner_guard_half", "outer_guard_half")]
     if None not in guards:
         setback = next(check for check in answer["checks"] if check["id"] == "guard-setback")
@@ -143,9 +165,11 @@ def run_case(comparison, workbook, base, number, case):
     compare_lengths(comparison, workbook, units, what, answer)
     compare_kept(comparison, workbook, units, what, case["kept"])
     compare_checks(comparison, workbook, units, what, answer["checks"])
+    compare_confirmations(comparison, workbook, units, what, answer["verdict"], case["confirm"])
     if case["hidden"] and off_the_millimetre(case, units):
         inputs = {round(value * MM[units], 3) for value in case["set"].values() if value is not None}
-        compare_hidden(comparison, workbook, units, what, case["hidden"], workbook.fixed | inputs)
+        fixed = workbook.fixed | {round(value * MM[units], 3) for value in workbook.fixed}
+        compare_hidden(comparison, workbook, units, what, case["hidden"], fixed | inputs)
     if number % 25 == 0 and answer["cut_mm"]:
         compare_as_cut(comparison, workbook, units, what, answer)
     for name in case["set"]:

@@ -43,12 +43,21 @@ json kept_as_printed(const WorkOrder& order)
 json answer_of(const WorkOrder& order)
 {
     json answer = json::parse(json_of(order, JsonLayout::one_line));
-    for (const char* text : {"reasons", "ways_out", "notes", "joint_angle_deg"}) answer.erase(text);
+    for (const char* text : {"reasons", "ways_out", "notes", "joint_angle_deg", "confirm"}) answer.erase(text);
     for (json& check : answer["checks"]) {
         check.erase("basis");
         check.erase("says");
     }
     return answer;
+}
+
+// What is asked before sawing, by its name: the expected figure and its ±, null for a look.
+json asked_of(const WorkOrder& order)
+{
+    json asked = json::object();
+    const auto number = [](const std::optional<Length>& length) { return length ? json(length->mm()) : json(); };
+    for (const Confirmation& one : order.confirm) asked[to_word(one.what)] = {number(one.expected), number(one.plus_minus)};
+    return asked;
 }
 
 // What no cell may hold while the order is refused: the cut, what it would keep and the closed length it would give, where
@@ -59,11 +68,14 @@ json hidden_figures(const WorkOrder& order)
     if (order.verdict != Verdict::refused) return hidden;
     const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
     if (!plan) return hidden;
+    const auto add = [&](Length length) {
+        if (length != order.overlap_closed_before) hidden.push_back(length.mm());  // by chance: it may be seen
+    };
     for (const Tube tube : both_tubes) {
-        if (plan->cuts_guard(tube)) hidden.push_back(plan->guard_cut[tube]->mm());
-        if (plan->cuts_guard(tube) && plan->guard_half[tube]) hidden.push_back(plan->guard_half[tube]->mm());
+        if (plan->cuts_guard(tube)) add(*plan->guard_cut[tube]);
+        if (plan->cuts_guard(tube) && plan->guard_half[tube]) add(*plan->guard_half[tube]);
         if (plan->cut[tube] == Length()) continue;
-        for (const Length length : {plan->cut[tube], plan->half[tube], plan->closed}) hidden.push_back(length.mm());
+        for (const Length length : {plan->cut[tube], plan->half[tube], plan->closed}) add(length);
     }
     return hidden;
 }
@@ -73,7 +85,7 @@ json case_of(const BaseJob& base, const Changes& changes)
     const WorkOrder order = worked(base, changed_job(base, changes));
     json set = json::object();
     for (const auto& [name, length] : changes) set[name] = typed(length, base.job.units);
-    return {{"set", set}, {"answer", answer_of(order)}, {"kept", kept_as_printed(order)}, {"hidden", hidden_figures(order)}};
+    return {{"set", set}, {"answer", answer_of(order)}, {"kept", kept_as_printed(order)}, {"confirm", asked_of(order)}, {"hidden", hidden_figures(order)}};
 }
 
 json write_base(const BaseJob& base, ChangeSearch& search, const std::string& folder)

@@ -140,8 +140,9 @@ PlainCheck condition(const PlainShaft& shaft)
 {
     const auto& seen = shaft.job->shaft.condition;
     bool warns = !shaft.job->circumstances.other_tractors.empty() || !shaft.halves[0].guard_used || !shaft.halves[1].guard_used;
-    bool fails = false;
+    bool fails = false, said = false;
     if (seen) {
+        said = seen->guard || seen->chains || seen->crosses || seen->tubes || seen->locks || seen->weld || seen->device || seen->phase || seen->slides;
         fails = seen->weld.value_or(Weld::none) != Weld::none || seen->tubes == TubeState::bent || seen->tubes == TubeState::twisted ||
                 seen->slides == Slides::no;
         warns |= seen->guard.value_or(Completeness::complete) != Completeness::complete;
@@ -149,7 +150,7 @@ PlainCheck condition(const PlainShaft& shaft)
         warns |= seen->crosses == CrossWear::worn || seen->tubes == TubeState::dented || seen->device == DeviceState::stuck;
         warns |= seen->phase == Phase::turned || seen->locks.value_or(LockState::good) != LockState::good;
     }
-    if (!seen && !warns) return {};
+    if (!said && !warns) return {};
     return {graded(fails, warns), {}, {}, {}};
 }
 

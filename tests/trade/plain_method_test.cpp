@@ -274,7 +274,7 @@ TEST_CASE("the shaft's condition and its locks' year decide")
     Setting setting;
     CHECK(result(answered(setting), CheckId::condition) == CheckResult::not_checked);
     setting.job.shaft.condition = Condition();
-    CHECK(result(answered(setting), CheckId::condition) == CheckResult::pass);
+    CHECK(result(answered(setting), CheckId::condition) == CheckResult::not_checked);
     setting.job.shaft.condition->crosses = CrossWear::worn;
     CHECK(result(answered(setting), CheckId::condition) == CheckResult::warn);
     setting.job.shaft.condition->weld = Weld::welded;

@@ -1,11 +1,11 @@
 // The blank measuring form that goes to the tractor: sheets filled in by hand, from which a job file is written.
 //
-// What it asks for is what a job file holds, by the same words (docs/job-format.md), in the order in which one does it:
-// sheet 1 the shaft, sheet 2 the lengths at the machine; or, instead of them, the sheet with the dimensions of a trailed or of a
-// mounted machine; for another tractor or machine, such a sheet again. Every length is drawn where it is measured. Nothing is
+// What it asks for is what a job file holds, by the same words (docs/job-format.md), in the order of the bench: sheet 1 the shaft,
+// still together; sheet 2 its halves, parted, and how the lengths are measured; sheet 3 the lengths at the machine, or, instead of
+// it, the sheet with the dimensions of a trailed or of a mounted machine; for another tractor or machine, such a sheet again. Every length is drawn where it is measured. Nothing is
 // computed here.
 // Checked for every series, paper and unit by its rectangles, and against the attributes of config/job.xsd
-// (tests/documents/measuring_form_test.cpp).
+// (tests/documents/measuring_form*_test.cpp).
 #pragma once
 
 #include <optional>
@@ -28,7 +28,7 @@ struct MeasuringForm {
     std::string owner;                     // the file's author; may be empty
 };
 
-// The four sheets: shaft, lengths at the machine, trailed machine, mounted machine. Throws FontFault.
+// The five sheets: shaft, halves, lengths at the machine, trailed machine, mounted machine. Throws FontFault.
 std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper, const FontFiles& files);
 
 // "measuring-form", "measuring-form-Alder-2", before its suffix: what is neither a letter, a digit, ".", "_" nor beyond ASCII becomes "-".

@@ -48,6 +48,7 @@ struct WorkOrder {
     // What was stated and what it means.
     JobShaft shaft;                     // as the job states it
     std::optional<Shape> shape;
+    std::vector<Length> listed_closed;  // the closed lengths of its series, between the inner crosses; empty: none listed, or no series
     ShaftReading reading;
     std::vector<FitReading> fits;
     std::vector<MachineView> machines;       // of each fit that holds a machine's geometry
