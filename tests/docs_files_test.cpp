@@ -4,6 +4,7 @@
 #include <set>
 
 #include "commands/program.hpp"
+#include "shaftcut/commands/load.hpp"
 #include "shaftcut/reading/xml.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"

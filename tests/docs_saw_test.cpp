@@ -5,7 +5,7 @@
 
 #include "commands/program.hpp"
 #include "documents/workbook_parts.hpp"
-#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/engine/answer.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
 

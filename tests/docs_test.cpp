@@ -7,7 +7,7 @@
 
 #include "commands/program.hpp"
 #include "documents/workbook_parts.hpp"
-#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/commands/options.hpp"
 #include "shaftcut/trade/checks.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
@@ -86,6 +86,13 @@ void find_fields(const nlohmann::ordered_json& json, Names& fields)
     }
 }
 
+Names file_words()
+{
+    Names words;
+    for (const Format format : file_formats()) words.insert(to_word(format));
+    return words;
+}
+
 }  // namespace
 
 TEST_CASE("the man page names every command, option and format, and nothing else")
@@ -100,7 +107,7 @@ TEST_CASE("the man page names every command, option and format, and nothing else
     CHECK(matches(page, std::regex("shaftcut ([a-z]+)\n")) == command_names());
     const std::size_t formats = page.find("--formats \" LIST"), units = page.find("--units mm");
     REQUIRE(units != std::string::npos);
-    CHECK(matches(page.substr(formats, units - formats), std::regex("\n\\.B ([a-z]+)")) == word_set<Format>());
+    CHECK(matches(page.substr(formats, units - formats), std::regex("\n\\.B ([a-z]+)")) == file_words());
     CHECK(page.find("\"" + run({"--version"}).out.substr(0, run({"--version"}).out.find('\n')) + "\"") != std::string::npos);
 }
 
@@ -118,7 +125,7 @@ TEST_CASE("the completion offers every command, option and format, and nothing e
         INFO(row.name);
         CHECK(completed({row.name, "-"}) == options_of(row));
     }
-    CHECK(completed({"cut", "--formats", ""}) == word_set<Format>());
+    CHECK(completed({"cut", "--formats", ""}) == file_words());
     CHECK(completed({"cut", "--formats", "pdf,js"}) == Names{"pdf,json"});
     CHECK(completed({"cut", "--units", ""}) == Names{"mm", "in"});
     CHECK(completed({"cut", "--paper", ""}) == Names{"a4", "letter"});
@@ -171,10 +178,10 @@ TEST_CASE("the table of files has every format under the name that its file gets
 {
     const Folder folder;
     std::string formats;
-    for (const char* word : Words<Format>::all) formats += (formats.empty() ? "" : ",") + std::string(word);
+    for (const Format format : file_formats()) formats += (formats.empty() ? "" : ",") + std::string(to_word(format));
     CHECK(run({"cut", "--config", config_folder, "--formats", formats, "--output", folder.path(), sample("plain-cut")}).exit == 0);
     const auto rows = read_markdown("docs/results.md").rows_under("Files");
-    CHECK(first_spans(rows) == word_set<Format>());
+    CHECK(first_spans(rows) == file_words());
     for (const TableRow& row : rows) {
         const std::string name = code_spans(row.cells[1]).at(0);
         INFO(name);

@@ -1,18 +1,14 @@
 #include "batch_json.hpp"
 
-#include <algorithm>
 #include <filesystem>
 #include <ostream>
-
-#include "shaftcut/documents/build_documents.hpp"
 
 namespace shaftcut {
 
 BatchJsonOutput::BatchJsonOutput(const CommonOptions& options, const std::string& name, Console& console)
-    : options_(options), file_(batch_json_name(name)), console_(console), json_(options.to_standard_output() ? JsonLayout::one_line : JsonLayout::indented)
+    : options_(options), file_(batch_document_names(name, {Format::json}).front()), console_(console), json_(options.to_standard_output() ? JsonLayout::one_line : JsonLayout::indented)
 {
-    const bool asked = std::find(options.formats.begin(), options.formats.end(), Format::json) != options.formats.end();
-    if (asked && !options.to_standard_output()) writer_.emplace(options.output, file_);
+    if (options.asks_for(Format::json) && !options.to_standard_output()) writer_.emplace(options.output, file_);
     write(json_.begin());
 }
 

@@ -6,7 +6,7 @@
 #include "shaftcut/commands/command.hpp"
 #include "shaftcut/commands/options.hpp"
 #include "shaftcut/commands/output.hpp"
-#include "shaftcut/documents/json.hpp"
+#include "shaftcut/engine/answer.hpp"
 
 namespace shaftcut {
 

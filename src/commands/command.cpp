@@ -6,11 +6,7 @@
 #include <ostream>
 
 #include "shaftcut/commands/options.hpp"
-#include "shaftcut/documents/cairo_pages.hpp"
-#include "shaftcut/documents/font.hpp"
-#include "shaftcut/documents/qr.hpp"
-#include "shaftcut/documents/spreadsheet.hpp"
-#include "shaftcut/reading/xml.hpp"
+#include "shaftcut/engine/engine.hpp"
 #include "shaftcut/words/text.hpp"
 
 namespace shaftcut {
@@ -31,8 +27,7 @@ constexpr const char* compiler = "g++ " __VERSION__;
 
 std::string version_text()
 {
-    return fmt::format("shaftcut {}\nbuilt with {}; Boost {}, pugixml {}, cairo {}, FreeType {}, libxlsxwriter {}, libqrencode {}\n", SHAFTCUT_VERSION, compiler,
-                       boost_built_with(), pugixml_built_with(), cairo_built_with(), freetype_built_with(), xlsxwriter_built_with(), qrencode_in_use());
+    return fmt::format("shaftcut {}\nbuilt with {}; Boost {}, {}\n", SHAFTCUT_VERSION, compiler, boost_built_with(), libraries_built_with());
 }
 
 bool asks(const std::vector<std::string>& arguments, const char* option)

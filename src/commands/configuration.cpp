@@ -1,34 +1,17 @@
 #include "shaftcut/commands/configuration.hpp"
 
+#include <algorithm>
 #include <ostream>
 
 #include "configuration_place.hpp"
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/reading/workshop_reader.hpp"
+#include "shaftcut/commands/load.hpp"
 
 namespace shaftcut {
-namespace {
 
-// Loads and reads one file; worsens `outcome` where it cannot.
-template <class T>
-std::optional<T> read_file(const std::string& path, Read<T> (*read)(const Source&), Outcome& outcome, Console& console)
-{
-    const auto source = load_or_report(path, console);
-    if (!source) {
-        outcome = std::max(outcome, Outcome::unwritable);
-        return std::nullopt;
-    }
-    Read<T> result = read(*source);
-    report(result.problems, console);
-    if (!result.value) outcome = std::max(outcome, Outcome::bad_input);
-    return std::move(result.value);
-}
-
-}  // namespace
-
-void report(const Problems& problems, Console& console)
+Outcome report(const Problems& problems, Console& console)
 {
     for (const Problem& problem : problems) console.err << to_string(problem) << "\n";
+    return problems.empty() ? Outcome::answered : Outcome::bad_input;
 }
 
 std::optional<Source> load_or_report(const std::string& path, Console& console)
@@ -41,18 +24,18 @@ std::optional<Source> load_or_report(const std::string& path, Console& console)
     return std::get<Source>(std::move(loaded));
 }
 
-ConfigurationRead read_configuration(const std::string& folder, Console& console)
+EngineLoaded load_engine(const std::string& folder, Console& console)
 {
-    ConfigurationRead result;
     if (folder.empty()) {
         console.err << "shaftcut: " << no_configuration() << "\n";
-        result.outcome = Outcome::unwritable;
-        return result;
+        return {std::nullopt, Outcome::unwritable};
     }
-    auto catalogue = read_file(folder + "/series.xml", read_catalogue, result.outcome, console);
-    auto workshop = read_file(folder + "/workshop.xml", read_workshop, result.outcome, console);
-    if (catalogue && workshop) result.configuration = Configuration{std::move(*catalogue), std::move(*workshop)};
-    return result;
+    Configuration configuration;
+    for (const char* name : {"series.xml", "workshop.xml"})
+        if (auto file = load_or_report(folder + "/" + name, console)) configuration.files.push_back(std::move(*file));
+    Loaded loaded = Engine::load(configuration);
+    const Outcome outcome = report(loaded.problems, console);
+    return {std::move(loaded.engine), loaded.missing.empty() ? outcome : Outcome::unwritable};
 }
 
 }  // namespace shaftcut

@@ -1,10 +1,11 @@
 #include "shaftcut/commands/hand_out.hpp"
 
+#include <algorithm>
 #include <filesystem>
 #include <new>
-#include <ostream>
 
 #include "shaftcut/commands/output.hpp"
+#include "shaftcut/commands/supersede.hpp"
 
 namespace shaftcut {
 
@@ -30,7 +31,7 @@ Outcome check_names(const std::vector<std::string>& names, const CommonOptions& 
     return Outcome::unwritable;
 }
 
-Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console)
+Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console, const char* wrote)
 {
     const std::string fault = write_documents(options.output, documents, options.replace ? Existing::replace : Existing::keep);
     console.out << text;
@@ -39,7 +40,7 @@ Outcome hand_out(const std::vector<Document>& documents, const std::string& text
         console.err << fault << "\n";
         return Outcome::unwritable;
     }
-    for (const Document& document : documents) console.out << "  wrote       " << (std::filesystem::path(options.output) / document.name).string() << "\n";
+    for (const Document& document : documents) console.out << wrote << (std::filesystem::path(options.output) / document.name).string() << "\n";
     return Outcome::answered;
 }
 
@@ -49,19 +50,17 @@ Outcome hand_out_json(const std::string& json, Console& console)
     return console.out ? Outcome::answered : Outcome::unwritable;
 }
 
-Outcome remove_documents(const std::vector<std::string>& names, const CommonOptions& options, Console& console)
+Outcome supersede_others(const std::vector<std::string>& names, const std::vector<Document>& made, const CommonOptions& options, Console& console)
 {
+    if (!options.replace || options.to_standard_output()) return Outcome::answered;
     Outcome outcome = Outcome::answered;
     for (const std::string& name : names) {
-        const std::filesystem::path path = std::filesystem::path(options.output) / name;
-        std::error_code error;
-        if (!std::filesystem::is_regular_file(std::filesystem::symlink_status(path, error))) continue;
-        if (std::filesystem::remove(path, error)) {
-            console.out << "  removed     " << path.string() << "\n";
-        } else {
-            console.err << path.string() << " could not be removed: " << error.message() << "\n";
-            outcome = Outcome::unwritable;
-        }
+        if (std::any_of(made.begin(), made.end(), [&](const Document& document) { return document.name == name; })) continue;
+        const Superseded superseded = supersede(options.output, name);
+        if (!superseded.as.empty()) console.out << "  superseded  " << (std::filesystem::path(options.output) / name).string() << ": now " << superseded.as << "\n";
+        if (superseded.fault.empty()) continue;
+        console.err << superseded.fault << "\n";
+        outcome = Outcome::unwritable;
     }
     return outcome;
 }

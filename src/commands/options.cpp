@@ -15,35 +15,42 @@ std::string not_one_of(const std::string& option, const std::string& value, cons
     return option + " " + quoted(value) + " is not known; " + (near.empty() ? "give " : "did you mean " + near + "? it takes ") + listed(known);
 }
 
-// The formats named in "pdf,json", each once, in the order of Format; or the fault.
-std::string read_formats(const std::string& text, std::vector<Format>& formats)
+std::vector<std::string> words_of_files()
 {
+    std::vector<std::string> words;
+    for (const Format format : file_formats()) words.emplace_back(to_word(format));
+    return words;
+}
+
+// The formats named in "pdf,json", each once, in the order of Format.
+Checked<std::vector<Format>> read_formats(const std::string& text)
+{
+    const std::vector<std::string> known = words_of_files();
+    std::vector<Format> formats;
     for (std::size_t at = 0; at <= text.size();) {
         const std::size_t end = std::min(text.find(',', at), text.size());
         const std::string word = text.substr(at, end - at);
-        const auto format = from_word<Format>(word);
-        if (!format) return not_one_of("--formats", word, words_of<Format>());
-        formats.push_back(*format);
+        const auto found = std::find(known.begin(), known.end(), word);
+        if (found == known.end()) return {{}, not_one_of("--formats", word, known)};
+        formats.push_back(file_formats()[static_cast<std::size_t>(found - known.begin())]);
         at = end + 1;
     }
     std::sort(formats.begin(), formats.end());
     formats.erase(std::unique(formats.begin(), formats.end()), formats.end());
-    return {};
+    return {std::move(formats)};
 }
 
-std::string read_units(const std::string& text, std::optional<Units>& units)
+Checked<std::optional<Units>> read_units(const std::string& text)
 {
     if (text.empty()) return {};
-    if (text != "mm" && text != "in") return not_one_of("--units", text, {"mm", "in"});
-    units = text == "mm" ? Units::mm : Units::in;
-    return {};
+    if (text != "mm" && text != "in") return {{}, not_one_of("--units", text, {"mm", "in"})};
+    return {text == "mm" ? Units::mm : Units::in};
 }
 
-std::string read_paper(const std::string& text, Paper& paper)
+Checked<Paper> read_paper(const std::string& text)
 {
-    if (text != "a4" && text != "letter") return not_one_of("--paper", text, {"a4", "letter"});
-    paper = text == "a4" ? Paper::a4 : Paper::letter;
-    return {};
+    if (text != "a4" && text != "letter") return {{}, not_one_of("--paper", text, {"a4", "letter"})};
+    return {text == "a4" ? Paper::a4 : Paper::letter};
 }
 
 std::string unknown_option(const std::string& name, const po::options_description& options)
@@ -54,13 +61,17 @@ std::string unknown_option(const std::string& name, const po::options_descriptio
     return "there is no option " + name + "; " + (near.empty() ? "--help lists them" : "did you mean " + near + "?");
 }
 
-std::string standard_output_fault(const CommonOptions& options)
+std::string standard_output_fault(const CommonOptions& options, const CommonOptionTexts& texts)
 {
-    if (!options.to_standard_output() || options.formats == std::vector{Format::json}) return {};
+    if (!options.to_standard_output()) return {};
+    if (!texts.no_standard_output.empty()) return texts.no_standard_output;
+    if (options.formats == std::vector{Format::json}) return {};
     return "--output - writes JSON only; add --formats json";
 }
 
 }  // namespace
+
+std::vector<Format> file_formats() { return {Format::pdf, Format::xlsx, Format::json, Format::png, Format::svg}; }
 
 po::options_description listing_options(CommonOptionTexts& texts)
 {
@@ -84,22 +95,20 @@ po::options_description common_options(CommonOptionTexts& texts)
     return described;
 }
 
-CheckedOptions checked(const CommonOptionTexts& texts)
+Checked<CommonOptions> checked(const CommonOptionTexts& texts)
 {
-    CheckedOptions result;
-    CommonOptions& options = result.options;
-    options.output = texts.output;
-    options.config = texts.config.empty() ? found_configuration() : texts.config;
-    options.replace = texts.replace;
-    for (const std::string& fault : {read_formats(texts.formats, options.formats), read_units(texts.units, options.units),
-                                     read_paper(texts.paper, options.paper)})
-        if (!fault.empty() && result.fault.empty()) result.fault = fault;
-    if (result.fault.empty()) result.fault = standard_output_fault(options);
-    return result;
+    const auto formats = read_formats(texts.formats);
+    const auto units = read_units(texts.units);
+    const auto paper = read_paper(texts.paper);
+    for (const std::string& fault : {formats.fault, units.fault, paper.fault})
+        if (!fault.empty()) return {{}, fault};
+    const CommonOptions options{texts.output, texts.config.empty() ? found_configuration() : texts.config, formats.value, units.value, paper.value, texts.replace};
+    return {options, standard_output_fault(options, texts)};
 }
 
-std::string parse_arguments(const std::vector<std::string>& arguments, const po::options_description& options, std::vector<std::string>& files)
+Checked<std::vector<std::string>> parse_arguments(const std::vector<std::string>& arguments, const po::options_description& options)
 {
+    std::vector<std::string> files;
     po::options_description all;
     all.add(options).add_options()("file", po::value(&files));
     po::positional_options_description positions;
@@ -110,20 +119,20 @@ std::string parse_arguments(const std::vector<std::string>& arguments, const po:
         const po::parsed_options parsed = po::command_line_parser(arguments).options(all).positional(positions).style(style).run();
         // In a script an empty value is a variable that nobody set: it must not mean the default.
         for (const po::option& option : parsed.options)
-            if (option.position_key < 0 && option.value == std::vector<std::string>{""}) return "--" + option.string_key + " is empty; give it a value or leave it out";
+            if (option.position_key < 0 && option.value == std::vector<std::string>{""}) return {{}, "--" + option.string_key + " is empty; give it a value or leave it out"};
         po::store(parsed, values);
         po::notify(values);
     } catch (const po::unknown_option& unknown) {
-        return unknown_option(unknown.get_option_name(), options);
+        return {{}, unknown_option(unknown.get_option_name(), options)};
     } catch (const po::multiple_occurrences& twice) {
-        return twice.get_option_name() + " is given more than once; give it once";
+        return {{}, twice.get_option_name() + " is given more than once; give it once"};
     } catch (const po::invalid_command_line_syntax& wrong) {
         const bool extra = wrong.kind() == po::invalid_syntax::extra_parameter;
-        return wrong.get_option_name() + (extra ? " takes no value; leave it out" : " has no value; give it one");
+        return {{}, wrong.get_option_name() + (extra ? " takes no value; leave it out" : " has no value; give it one")};
     } catch (const po::error& error) {
-        return std::string(error.what()) + "; --help lists the options";
+        return {{}, std::string(error.what()) + "; --help lists the options"};
     }
-    return {};
+    return {std::move(files)};
 }
 
 std::string boost_built_with()

@@ -10,13 +10,11 @@ namespace po = boost::program_options;
 
 constexpr std::int64_t most_seconds = 86'400;
 
-// Stores what `text` says with `store`; empty, or the fault in words.
-template <class T, class Store>
-std::string taken(const std::string& option, const Parsed<T>& parsed, const Store& store)
+template <class T>
+Checked<T> checked(const std::string& option, const Parsed<T>& parsed)
 {
-    if (const auto* fault = std::get_if<ParseFault>(&parsed)) return option + " " + fault->wrong + "; " + fault->right;
-    store(std::get<T>(parsed));
-    return {};
+    if (const auto* fault = std::get_if<ParseFault>(&parsed)) return {{}, option + " " + fault->wrong + "; " + fault->right};
+    return {std::get<T>(parsed)};
 }
 
 }  // namespace
@@ -31,18 +29,21 @@ void add_saw_options(po::options_description& described, SawOptionTexts& texts, 
         ("seconds", po::value(&texts.seconds)->value_name("N"), "time allowed for the plan (default: 10)");
 }
 
-CheckedBladeOptions checked(const SawOptionTexts& texts, Units units)
+Checked<SawWishes> checked(const SawOptionTexts& texts, Units units)
 {
-    CheckedBladeOptions result;
-    BladeOptions& options = result.options;
-    const auto length = [&](const std::string& text) { return parse_length(text, units); };
-    for (const std::string& fault :
-         {texts.kerf.empty() ? std::string() : taken("--kerf", length(texts.kerf), [&](Length kerf) { options.kerf = kerf; }),
-          taken("--trim-start", length(texts.trim_start), [&](Length trim) { options.trim_start = trim; }),
-          taken("--trim-end", length(texts.trim_end), [&](Length trim) { options.trim_end = trim; }),
-          taken("--seconds", parse_thousandths(texts.seconds, most_seconds), [&](std::int64_t ms) { options.seconds = static_cast<double>(ms) / 1000; })})
-        if (!fault.empty() && result.fault.empty()) result.fault = fault;
-    return result;
+    const auto length = [&](const char* option, const std::string& text) { return checked(option, parse_length(text, units)); };
+    const bool own_kerf = !texts.kerf.empty();
+    const auto kerf = own_kerf ? length("--kerf", texts.kerf) : Checked<Length>();
+    const auto trim_start = length("--trim-start", texts.trim_start), trim_end = length("--trim-end", texts.trim_end);
+    const auto milliseconds = checked("--seconds", parse_thousandths(texts.seconds, most_seconds));
+    for (const std::string& fault : {kerf.fault, trim_start.fault, trim_end.fault, milliseconds.fault})
+        if (!fault.empty()) return {{}, fault};
+    SawWishes wishes;
+    if (own_kerf) wishes.kerf = kerf.value;
+    wishes.trim_start = trim_start.value;
+    wishes.trim_end = trim_end.value;
+    wishes.seconds = static_cast<double>(milliseconds.value) / 1000;
+    return {wishes};
 }
 
 std::string list_name_fault(const std::string& path, const std::string& what)

@@ -5,50 +5,46 @@
 #include <algorithm>
 #include <ostream>
 
-#include "shaftcut/trade/saw_order.hpp"
-
 namespace shaftcut {
 namespace {
 
-constexpr double seconds_between_words = 0.5;
+constexpr double first_words = 1, seconds_between_words = 0.5;
 
 }  // namespace
 
-double SawClock::seconds_taken() const
+SawMeans SawProgress::means(const InterruptWatch& interrupt)
 {
-    return std::chrono::duration<double>(std::chrono::steady_clock::now() - started_).count();
+    SawMeans means;
+    means.seconds = [this] { return std::chrono::duration<double>(std::chrono::steady_clock::now() - started_).count(); };
+    means.linear_programme = [this](const char* name) { return library_.function(name); };
+    means.stop = [&interrupt] { return interrupt.came(); };
+    means.news = [this](const SawNews& news) { note(news); };
+    means.planned = [this] { clear(); };
+    return means;
 }
 
-double SawClock::seconds_left()
+void SawProgress::note(const SawNews& news)
 {
-    const double taken = seconds_taken();
-    if (console_.progress && taken >= next_words_) {
-        next_words_ = taken + seconds_between_words;
-        say(allowed_ - taken);
-    }
-    return allowed_ - taken;
+    if (!console_.progress || news.seconds_taken < next_words_) return;
+    next_words_ = news.seconds_taken + seconds_between_words;
+    say(news);
 }
 
-void SawClock::news(std::int64_t cost, std::int64_t lower_bound)
+void SawProgress::say(const SawNews& news)
 {
-    cost_ = cost;
-    lower_bound_ = lower_bound;
-}
-
-void SawClock::say(double left)
-{
-    std::string words = fmt::format("{:.0f} s left, Ctrl-C takes the best plan so far", std::max(left, 0.0));
-    if (cost_ > 0) words += fmt::format(": cost {}, at least {}", cost_figure(cost_), cost_figure(lower_bound_));
+    std::string words = fmt::format("{:.0f} s left, Ctrl-C takes the best plan so far", std::max(news.seconds_left, 0.0));
+    if (news.cost > 0) words += fmt::format(": cost {}, at least {}", cost_figure(news.cost), cost_figure(news.lower_bound));
     const std::size_t columns = words.size();
     words.resize(std::max(columns, said_), ' ');
     said_ = columns;
     console_.err << "\r" << words << std::flush;
 }
 
-void SawClock::clear()
+void SawProgress::clear()
 {
     if (said_ > 0) console_.err << "\r" << std::string(said_, ' ') << "\r" << std::flush;
     said_ = 0;
+    next_words_ = first_words;
 }
 
 }  // namespace shaftcut

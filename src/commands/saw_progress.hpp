@@ -1,34 +1,35 @@
-// The time that a saw plan takes, and on a terminal how far it has come.
+// What a saw plan needs of the world: a clock, the library, Ctrl-C as a question; and on a terminal how far it has come.
 #pragma once
 
 #include <chrono>
-#include <cstdint>
 
 #include "shaftcut/commands/command.hpp"
+#include "shaftcut/commands/interrupt.hpp"
+#include "shaftcut/commands/load.hpp"
 
 namespace shaftcut {
 
-class SawClock {
+class SawProgress {
 public:
-    // Starts now.
-    SawClock(double seconds_allowed, Console& console) : allowed_(seconds_allowed), console_(console) {}
+    explicit SawProgress(Console& console) : console_(console) {}
+    SawProgress(const SawProgress&) = delete;
+    SawProgress& operator=(const SawProgress&) = delete;
 
-    // Says how far the plan is, where more than a second has passed.
-    double seconds_left();
-    void news(std::int64_t cost, std::int64_t lower_bound);
-    // Takes what it said off the terminal's line.
-    void clear();
-    double seconds_taken() const;
+    // To be handed in while this and `interrupt` live.
+    SawMeans means(const InterruptWatch& interrupt);
 
 private:
-    void say(double left);
+    // Says how far the plan is, now and then from its first second on.
+    void note(const SawNews& news);
+    void say(const SawNews& news);
+    // Takes what was said off the terminal's line.
+    void clear();
 
-    double allowed_;
     Console& console_;
+    LinearProgrammeLibrary library_;
     std::chrono::steady_clock::time_point started_ = std::chrono::steady_clock::now();
-    double next_words_ = 1;  // when to say something, seconds after the start
+    double next_words_ = 1;  // when to say something, seconds after the plan's start
     std::size_t said_ = 0;   // columns
-    std::int64_t cost_ = 0, lower_bound_ = 0;
 };
 
 }  // namespace shaftcut

@@ -182,10 +182,10 @@ void draw_refusal(cut_sheet::Sheets& sheets, const BuildPlan& plan)
 }  // namespace
 }  // namespace assembly_sheet
 
-std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper)
+std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper, const FontFiles& files)
 {
     using namespace assembly_sheet;
-    const Fonts fonts;
+    const Fonts fonts(files);
     const cut_sheet::Heading heading = heading_of(plan);
     cut_sheet::Sheets sheets(fonts, heading, paper);
     if (plan.built) draw_work(sheets, plan);

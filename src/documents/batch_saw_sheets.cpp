@@ -30,9 +30,9 @@ Sheets not_planned_sheets(const Fonts& fonts, const Batch& batch, const std::vec
 
 }  // namespace
 
-std::vector<Page> draw_batch_saw_sheets(const Batch& batch, Paper paper)
+std::vector<Page> draw_batch_saw_sheets(const Batch& batch, Paper paper, const FontFiles& font_files)
 {
-    const Fonts fonts;
+    const Fonts fonts(font_files);
     std::vector<Sheets> files;
     const auto before = [&] { return files.empty() ? 0 : files.back().count(); };
     for (const ProfilePlan& plan : batch.plans)

@@ -32,19 +32,22 @@ cairo_status_t append(void* bytes, const unsigned char* data, unsigned int lengt
     return CAIRO_STATUS_SUCCESS;
 }
 
-// A font file as cairo needs it: both live until cairo's own caches let go of the face.
+// A font file as cairo needs it: all of it lives until cairo's own caches let go of the face.
 struct FileFace {
+    std::shared_ptr<const std::string> bytes;
     FT_Library library = nullptr;
     FT_Face face = nullptr;
     ~FileFace() { FT_Done_FreeType(library); }
 };
 
-Face load_face(Weight weight)
+Face load_face(const FontFile& font)
 {
     static const cairo_user_data_key_t key{};
     auto file = std::make_unique<FileFace>();
-    if (FT_Init_FreeType(&file->library) != 0 || FT_New_Face(file->library, font_file(weight).c_str(), 0, &file->face) != 0)
-        throw DrawingFault("the font file " + font_file(weight) + " cannot be read");
+    file->bytes = font.bytes;
+    if (!font.bytes || FT_Init_FreeType(&file->library) != 0
+        || FT_New_Memory_Face(file->library, reinterpret_cast<const FT_Byte*>(font.bytes->data()), static_cast<FT_Long>(font.bytes->size()), 0, &file->face) != 0)
+        throw DrawingFault("the font file " + font.name + " cannot be read");
     Face face(cairo_ft_font_face_create_for_ft_face(file->face, FT_LOAD_NO_HINTING), cairo_font_face_destroy);
     check(cairo_font_face_set_user_data(face.get(), &key, file.get(), [](void* held) { delete static_cast<FileFace*>(held); }));
     static_cast<void>(file.release());  // now the face's
@@ -87,8 +90,8 @@ CodeForm form_of(Code code)
 // Draws marks on one surface, in millimetres.
 class Drawing {
 public:
-    explicit Drawing(cairo_surface_t* surface)
-        : context_(cairo_create(surface), cairo_destroy), regular_(load_face(Weight::regular)), bold_(load_face(Weight::bold))
+    Drawing(cairo_surface_t* surface, const FontFiles& fonts)
+        : context_(cairo_create(surface), cairo_destroy), regular_(load_face(fonts.regular)), bold_(load_face(fonts.bold))
     {
         const std::unique_ptr<cairo_font_options_t, decltype(&cairo_font_options_destroy)> options(cairo_font_options_create(), cairo_font_options_destroy);
         cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
@@ -237,12 +240,12 @@ std::string without_surface_count(std::string svg)
 
 }  // namespace
 
-std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info)
+std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info, const FontFiles& fonts)
 {
-    return pdf_of(pages.size(), [&](std::size_t number) { return pages[number]; }, info);
+    return pdf_of(pages.size(), [&](std::size_t number) { return pages[number]; }, info, fonts);
 }
 
-std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& page, const DocumentInfo& info)
+std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& page, const DocumentInfo& info, const FontFiles& fonts)
 {
     std::string bytes;
     Page next = page(0);
@@ -252,7 +255,7 @@ std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& pa
     // 1.4 has a plain cross-reference table with every version of cairo, which with_language() adds to.
     cairo_pdf_surface_restrict_to_version(surface.get(), CAIRO_PDF_VERSION_1_4);
     set_info(surface.get(), info);
-    Drawing drawing(surface.get());
+    Drawing drawing(surface.get(), fonts);
     cairo_tag_begin(drawing.context(), "Document", "");
     for (std::size_t number = 0; number < count; ++number) {
         if (number > 0) next = page(number);
@@ -266,13 +269,13 @@ std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& pa
     return with_language(std::move(bytes), info.language);
 }
 
-std::string png_of(const Page& page, double dots_per_inch)
+std::string png_of(const Page& page, double dots_per_inch, const FontFiles& fonts)
 {
     const double scale = dots_per_inch / 25.4;
     const Surface surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(std::lround(page.width * scale)),
                                                      static_cast<int>(std::lround(page.height * scale))), cairo_surface_destroy);
     cairo_surface_set_device_scale(surface.get(), scale / points_per_mm, scale / points_per_mm);
-    Drawing drawing(surface.get());
+    Drawing drawing(surface.get(), fonts);
     cairo_set_source_rgb(drawing.context(), 1, 1, 1);
     cairo_paint(drawing.context());
     for (const Mark& mark : page.marks) drawing.draw(mark);
@@ -282,12 +285,12 @@ std::string png_of(const Page& page, double dots_per_inch)
     return bytes;
 }
 
-std::string svg_of(const Page& page)
+std::string svg_of(const Page& page, const FontFiles& fonts)
 {
     std::string bytes;
     const Surface surface(cairo_svg_surface_create_for_stream(append, &bytes, page.width * points_per_mm, page.height * points_per_mm),
                           cairo_surface_destroy);
-    Drawing drawing(surface.get());
+    Drawing drawing(surface.get(), fonts);
     for (const Mark& mark : page.marks) drawing.draw(mark);
     drawing.check_status();
     cairo_surface_finish(surface.get());

@@ -202,9 +202,9 @@ void draw_work(Begun& begun, const WorkOrder& order)
 
 }  // namespace
 
-std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper)
+std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files)
 {
-    const Fonts fonts;
+    const Fonts fonts(files);
     Begun begun = begin(fonts, heading_of(order, "cut sheet"), order, paper);
     Sheets& sheets = begun.sheets;
     if (order.verdict == Verdict::refused) draw_refusal(begun, order);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <unordered_map>
+#include <utility>
 
 #include "shaftcut/words/text.hpp"
 
@@ -60,22 +61,18 @@ std::vector<std::string> words_of(std::string_view text)
 
 }  // namespace
 
-std::string font_file(Weight weight)
-{
-    return std::string(SHAFTCUT_FONT_DIR) + (weight == Weight::bold ? "/DejaVuSans-Bold.ttf" : "/DejaVuSans.ttf");
-}
-
 struct Fonts::Faces {
+    const FontFiles files;  // the faces read from their bytes
     FT_Library library = nullptr;
     FT_Face face[2] = {nullptr, nullptr};
 
-    Faces()
+    explicit Faces(FontFiles from) : files(std::move(from))
     {
         if (FT_Init_FreeType(&library) != 0) throw FontFault("the font library cannot be started");
         for (const Weight weight : {Weight::regular, Weight::bold})
-            if (FT_New_Face(library, font_file(weight).c_str(), 0, &face[static_cast<int>(weight)]) != 0) {
+            if (!open(files.of(weight), face[static_cast<int>(weight)])) {
                 FT_Done_FreeType(library);
-                throw FontFault("the font file " + font_file(weight) + " cannot be read");
+                throw FontFault("the font file " + files.of(weight).name + " cannot be read");
             }
     }
     ~Faces() { FT_Done_FreeType(library); }  // with its faces
@@ -112,10 +109,15 @@ struct Fonts::Faces {
     }
 
 private:
+    bool open(const FontFile& file, FT_Face& opened)
+    {
+        return file.bytes && FT_New_Memory_Face(library, reinterpret_cast<const FT_Byte*>(file.bytes->data()), static_cast<FT_Long>(file.bytes->size()), 0, &opened) == 0;
+    }
+
     std::unordered_map<char32_t, Glyph> glyphs_[2];
 };
 
-Fonts::Fonts() : faces_(std::make_unique<Faces>()) {}
+Fonts::Fonts(const FontFiles& files) : faces_(std::make_unique<Faces>(files)) {}
 Fonts::~Fonts() = default;
 
 double Fonts::width(std::string_view text, double cap_height, Weight weight, double stretch) const

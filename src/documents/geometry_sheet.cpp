@@ -48,9 +48,9 @@ struct GeometrySheets {
     std::size_t first_machine;
 };
 
-GeometrySheets draw_all(const WorkOrder& order, Paper paper)
+GeometrySheets draw_all(const WorkOrder& order, Paper paper, const FontFiles& files)
 {
-    const Fonts fonts;
+    const Fonts fonts(files);
     Sheets sheets(fonts, heading_of(order, "lengths"), paper);
     draw_shaft(sheets, order);
     draw_extremes(sheets, order);
@@ -62,11 +62,11 @@ GeometrySheets draw_all(const WorkOrder& order, Paper paper)
 
 }  // namespace
 
-std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper) { return draw_all(order, paper).pages; }
+std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper, const FontFiles& files) { return draw_all(order, paper, files).pages; }
 
-Page draw_machine_picture(const WorkOrder& order, Paper paper)
+Page draw_machine_picture(const WorkOrder& order, Paper paper, const FontFiles& files)
 {
-    const GeometrySheets sheets = draw_all(order, paper);
+    const GeometrySheets sheets = draw_all(order, paper, files);
     return sheets.pages.at(sheets.first_machine);
 }
 

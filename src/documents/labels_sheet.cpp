@@ -141,10 +141,10 @@ std::int64_t count_labels(const Batch& batch)
     return count;
 }
 
-LabelSheets label_sheets(const Batch& batch, Paper paper)
+LabelSheets label_sheets(const Batch& batch, Paper paper, const FontFiles& files)
 {
     constexpr std::size_t on_a_sheet = columns * rows;
-    const auto fonts = std::make_shared<const Fonts>();
+    const auto fonts = std::make_shared<const Fonts>(files);
     const auto labels = std::make_shared<const std::vector<Label>>(labels_of(batch));
     const PaperSize sheet = size_of(paper), label{sheet.width / columns, sheet.height / rows};
     const auto draw = [=, units = batch.units](std::size_t number) {

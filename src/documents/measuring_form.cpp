@@ -45,9 +45,9 @@ bool may_stand_in_a_name(char byte)
 
 }  // namespace
 
-std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper)
+std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper, const FontFiles& files)
 {
-    const Fonts fonts;
+    const Fonts fonts(files);
     return {draw_sheet(fonts, form, paper, {draw_title, draw_cautions, draw_shaft, draw_condition, draw_closed, draw_ends, draw_limits}),
             draw_sheet(fonts, form, paper, {draw_parted_title, draw_halves, draw_machine_cautions, draw_fit, draw_other_tractors}),
             draw_sheet(fonts, form, paper, {draw_machine_title, draw_machine_cautions, draw_tractor, draw_positions, draw_angles, draw_afterwards}),
@@ -57,17 +57,17 @@ std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper)
 
 std::string measuring_form_name(const MeasuringForm& form)
 {
-    if (!form.series) return "measuring-form.pdf";
+    if (!form.series) return "measuring-form";
     std::string name = form.series->name;
     std::replace_if(name.begin(), name.end(), [](char byte) { return !may_stand_in_a_name(byte); }, '-');
-    return "measuring-form-" + name + ".pdf";
+    return "measuring-form-" + name;
 }
 
-Document measuring_form_document(const MeasuringForm& form, Paper paper)
+std::string measuring_form_pdf(const MeasuringForm& form, Paper paper, const FontFiles& files)
 {
     const std::string subject = form.series ? form.series->name : "A shaft of any series";
     const DocumentInfo info = document_info("Measuring form", form.owner, subject);
-    return {measuring_form_name(form), pdf_of(draw_measuring_form(form, paper), info)};
+    return pdf_of(draw_measuring_form(form, paper, files), info, files);
 }
 
 }  // namespace shaftcut

@@ -22,9 +22,9 @@ Sheets sheets_of(const Fonts& fonts, const SawOrder& order, Paper paper, std::si
 
 }  // namespace saw_sheet
 
-std::vector<Page> draw_saw_sheet(const SawOrder& order, Paper paper)
+std::vector<Page> draw_saw_sheet(const SawOrder& order, Paper paper, const FontFiles& files)
 {
-    const Fonts fonts;
+    const Fonts fonts(files);
     const saw_sheet::Sheets sheets = saw_sheet::sheets_of(fonts, order, paper, 0);
     return sheets.finished(sheets.count());
 }

@@ -45,7 +45,7 @@ std::variant<Packing, SawRefusal> first_packing(const Model& model, const SawWat
     const Model free = with_missing_bars(model);
     auto start = greedy_packing(free, wanted(free), available(free), watch);
     if (!start) return no_time();
-    const SawWatch silent{watch.seconds_left, {}};
+    const SawWatch silent{watch.seconds_left, {}, watch.linear_programme};
     Found found = search_cheapest(free, std::move(*start), silent);
     if (cost_of(free, found.packing) == 0) return std::move(found.packing);
     return found.bound > 0 ? too_small() : no_time();

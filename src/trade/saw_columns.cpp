@@ -98,7 +98,7 @@ namespace {
 class Generation {
 public:
     Generation(const Model& model, Knapsack& knapsack, ColumnPool& pool, double enough, const SawWatch& watch)
-        : model_(model), knapsack_(knapsack), pool_(pool), enough_(enough), watch_(watch), master_(model, Aim::least_cost)
+        : model_(model), knapsack_(knapsack), pool_(pool), enough_(enough), watch_(watch), master_(model, Aim::least_cost, watch)
     {
         master_.add_all(pool.patterns(), 0);
         for (const BarKind& bar : model.bars) unit_ = std::max(unit_, static_cast<double>(bar.cost));

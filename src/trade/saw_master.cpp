@@ -1,13 +1,11 @@
 #include "shaftcut/trade/saw_master.hpp"
 
 #include <Clp_C_Interface.h>
-#include <dlfcn.h>
 
 #include <algorithm>
 #include <array>
 #include <limits>
-#include <stdexcept>
-#include <string>
+#include <utility>
 
 namespace shaftcut::saw {
 
@@ -16,24 +14,17 @@ namespace {
 constexpr double tolerance = 1e-9;  // a hundredth of the library's own: a proof can hang on a millionth of a bar
 constexpr double unlimited = std::numeric_limits<double>::max();  // as the library has it
 
-// The library's functions. It is loaded when the first plan needs it, not with the program: with it come LAPACK and the Fortran
-// runtime, whose hooks in printf slow every document and whose loading is a third of the program's start (docs/performance.md).
+// The library's functions.
 struct Clp {
-    static const Clp& loaded()
-    {
-        static const Clp library;
-        return library;
-    }
-
-    void* const handle = dlopen("libClp.so.1", RTLD_NOW | RTLD_LOCAL);
+    explicit Clp(FindFunction function) : function_of(std::move(function)) {}
 
     template <class Function>
     Function* find(const char* name) const
     {
-        void* const found = handle ? dlsym(handle, name) : nullptr;
-        if (!found) throw std::runtime_error(std::string("saw plans need the library CLP: ") + dlerror());
-        return reinterpret_cast<Function*>(found);
+        return reinterpret_cast<Function*>(function_of(name));
     }
+
+    const FindFunction function_of;
 
     decltype(Clp_newModel)* const new_model = find<decltype(Clp_newModel)>("Clp_newModel");
     decltype(Clp_deleteModel)* const delete_model = find<decltype(Clp_deleteModel)>("Clp_deleteModel");
@@ -65,7 +56,7 @@ constexpr int iterations_between_asking = 3000;
 
 // Rows: the first sizes, the bars, then sizes as they were added.
 struct Master::Program {
-    Program(const Model& of, Aim what) : model(of), aim(what)
+    Program(const Model& of, Aim what, const FindFunction& function_of) : clp(function_of), model(of), aim(what)
     {
         for (const BarKind& bar : model.bars) unit = std::max(unit, static_cast<double>(aim == Aim::least_cost ? bar.cost : bar.capacity));
         clp.set_log_level(simplex, 0);
@@ -116,7 +107,7 @@ struct Master::Program {
         return ended == optimal;
     }
 
-    const Clp& clp = Clp::loaded();
+    const Clp clp;
     Clp_Simplex* const simplex = clp.new_model();
     const Model& model;
     const Aim aim;
@@ -128,7 +119,7 @@ struct Master::Program {
     std::vector<double> row_lower{}, row_upper{}, column_upper{};  // the library takes them whole, before it solves
 };
 
-Master::Master(const Model& model, Aim aim) : program_(new Program(model, aim))
+Master::Master(const Model& model, Aim aim, const SawWatch& watch) : program_(new Program(model, aim, watch.linear_programme))
 {
     for (const CutSize& size : model.sizes) program_->add_size(size.size);
     program_->first_bar = static_cast<int>(program_->row_lower.size());

@@ -51,7 +51,7 @@ MixPacker::MixPacker(const Model& model, Knapsack& knapsack, ColumnPool& pool, c
 
 void MixPacker::load_master()
 {
-    if (!master_) master_ = std::make_unique<Master>(model_, Aim::least_shortage);
+    if (!master_) master_ = std::make_unique<Master>(model_, Aim::least_shortage, watch_);
     master_->add_sizes();
     master_->add_all(pool_.patterns(), allowed_.size());
     allowed_.resize(pool_.patterns().size(), true);

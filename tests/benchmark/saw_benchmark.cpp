@@ -11,6 +11,7 @@
 
 #include "shaftcut/trade/saw_greedy.hpp"
 #include "support/general_solver.hpp"
+#include "support/linear_programme.hpp"
 #include "support/saw_checker.hpp"
 
 namespace {
@@ -63,7 +64,7 @@ double seconds_since(std::clock_t start)
 Measured measure(const Instance& instance, double limit)
 {
     const std::clock_t start = std::clock();
-    const SawOutcome outcome = plan_saw(instance.task, {[&] { return limit - seconds_since(start); }, {}});
+    const SawOutcome outcome = plan_saw(instance.task, {[&] { return limit - seconds_since(start); }, {}, test::linear_programme()});
     Measured measured;
     measured.seconds = seconds_since(start);
     if (std::holds_alternative<SawRefusal>(outcome)) {

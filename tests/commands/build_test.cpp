@@ -5,6 +5,7 @@
 #include <sstream>
 
 #include "commands/build_calls.hpp"
+#include "shaftcut/commands/load.hpp"
 #include "shaftcut/reading/catalogue_reader.hpp"
 #include "shaftcut/reading/orders_reader.hpp"
 #include "shaftcut/trade/checks.hpp"
@@ -136,7 +137,7 @@ TEST_CASE("build: pieces that the bars' trims leave no room for have no plan, th
     CHECK(has(batch["saw"][0]["refusal"], "A-1 inner tube"));
 }
 
-TEST_CASE("build: --replace leaves no saw plan and no labels of pieces that an earlier list gave and this one refuses")
+TEST_CASE("build: --replace leaves no saw plan and no labels, under their names, of pieces that an earlier list gave and this one refuses")
 {
     const Folder folder;
     const std::string list = folder.file("list.csv");
@@ -157,7 +158,9 @@ TEST_CASE("build: --replace leaves no saw plan and no labels of pieces that an e
     CHECK(again.exit == 1);
     CHECK_FALSE(std::filesystem::exists(folder.file("list-saw-plan.pdf")));
     CHECK_FALSE(std::filesystem::exists(folder.file("list-labels.pdf")));
-    CHECK(has(again.out, "removed     " + folder.file("list-labels.pdf")));
+    CHECK(has(again.out, "  superseded  " + folder.file("list-labels.pdf") + ": now list-labels.superseded.pdf\n"));
+    CHECK(std::filesystem::exists(folder.file("list-saw-plan.superseded.pdf")));
+    CHECK(std::filesystem::exists(folder.file("list-labels.superseded.pdf")));
     CHECK(std::filesystem::exists(folder.file("list-batch.xlsx")));
 }
 

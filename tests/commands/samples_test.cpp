@@ -3,18 +3,13 @@
 #include <set>
 
 #include "program.hpp"
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/reading/job_reader.hpp"
-#include "shaftcut/reading/workshop_reader.hpp"
-#include "shaftcut/trade/work_order.hpp"
 #include "support/catch.hpp"
+#include "support/engine.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
 
 namespace {
-
-Source source_of(const std::string& path) { return std::get<Source>(load(path)); }
 
 std::set<std::string> expected_of(const std::string& bytes)
 {
@@ -36,18 +31,14 @@ std::set<std::string> found_in(const WorkOrder& order)
 
 TEST_CASE("each sample comes out as its first line says")
 {
-    const auto catalogue = read_catalogue(source_of(config_folder + "/series.xml")).value;
-    const auto workshop = read_workshop(source_of(config_folder + "/workshop.xml")).value;
-    REQUIRE(catalogue);
-    REQUIRE(workshop);
     std::size_t samples = 0;
     for (const auto& entry : std::filesystem::directory_iterator(source_folder + "/samples")) {
         if (entry.path().extension() != ".xml") continue;
         INFO(entry.path().string());
-        const Source source = source_of(entry.path().string());
-        const auto job = read_job(source, *catalogue);
-        REQUIRE(job.value);
-        CHECK(found_in(work_up(*job.value, *catalogue, *workshop, job.value->units)) == expected_of(source.bytes));
+        const Source source = file_of(entry.path().string());
+        const Answer answer = demo_engine().answer(source, {});
+        REQUIRE(answer.work_order);
+        CHECK(found_in(*answer.work_order) == expected_of(source.bytes));
         ++samples;
     }
     CHECK(samples >= 12);

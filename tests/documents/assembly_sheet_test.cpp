@@ -4,6 +4,7 @@
 
 #include "documents/build_cases.hpp"
 #include "documents/page_checks.hpp"
+#include "shaftcut/commands/load.hpp"
 #include "shaftcut/documents/font.hpp"
 #include "shaftcut/reading/catalogue_reader.hpp"
 #include "shaftcut/reading/orders_reader.hpp"
@@ -11,6 +12,7 @@
 #include "shaftcut/trade/saw_order.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -26,7 +28,7 @@ void on_all_sheets(const Look& look)
         const BuildPlan plan = planned(one);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
-            look(one, plan, draw_assembly_sheet(plan, paper));
+            look(one, plan, draw_assembly_sheet(plan, paper, font_files()));
         }
     }
 }
@@ -75,7 +77,7 @@ void on_sample_sheets(const Look& look)
             for (const Paper paper : {Paper::a4, Paper::letter}) {
                 INFO(order.order << (paper == Paper::a4 ? ", A4, " : ", Letter, ") << unit_word(units));
                 const BuildPlan plan = plan_build(order, catalogue, workshop, units);
-                look(plan, draw_assembly_sheet(plan, paper));
+                look(plan, draw_assembly_sheet(plan, paper, font_files()));
             }
 }
 
@@ -145,7 +147,7 @@ TEST_CASE("the ordered shortest and longest lengths stand over those that the fi
 {
     for (const Units units : {Units::mm, Units::in}) {
         const BuildPlan plan = planned(build_order("B-101"), units);
-        const Page page = draw_assembly_sheet(plan, Paper::a4).front();
+        const Page page = draw_assembly_sheet(plan, Paper::a4, font_files()).front();
         const Text* ordered = find(page, "Ordered");
         const Text* allowed = find(page, "This shaft allows");
         REQUIRE(ordered);
@@ -167,7 +169,7 @@ TEST_CASE("each of several shafts alike has a box for its measured closed length
         BuildOrder order = build_order("B-101");
         order.count = count;
         int boxes = 0;
-        for (const Page& page : draw_assembly_sheet(planned(order), Paper::a4))
+        for (const Page& page : draw_assembly_sheet(planned(order), Paper::a4, font_files()))
             for (int number = 1; number <= count; ++number) boxes += find(page, "shaft " + std::to_string(number)) ? 1 : 0;
         return boxes;
     };
@@ -238,7 +240,7 @@ TEST_CASE("parts are counted for all shafts of the order, those of one name toge
 {
     BuildOrder order = build_order("B-101");
     order.count = 3;
-    const std::vector<Page> pages = draw_assembly_sheet(planned(order), Paper::a4);
+    const std::vector<Page> pages = draw_assembly_sheet(planned(order), Paper::a4, font_files());
     CHECK(contains(pages, "6 × spring pin 10 x 60 — inner tube, in its yoke; outer tube, in its yoke"));
     CHECK(contains(pages, "3 × double yoke 64 — tractor end, between the crosses"));
     CHECK(contains(pages, "Fetch, for 3 shafts alike"));
@@ -252,7 +254,7 @@ TEST_CASE("a refused assembly work order says so and holds none of the lengths t
     const BuiltLengths lengths = planned(sound).built->lengths;
     for (const Units units : {Units::mm, Units::in})
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_assembly_sheet(planned(refused, units), paper);
+            const std::vector<Page> pages = draw_assembly_sheet(planned(refused, units), paper, font_files());
             const Text* verdict = find(pages.front(), "DO NOT BUILD");
             REQUIRE(verdict);
             CHECK(verdict->cap_height >= 10);
@@ -266,7 +268,7 @@ TEST_CASE("a refused assembly work order says so and holds none of the lengths t
 TEST_CASE("the drawing names both ends and both crosses of a wide-angle joint")
 {
     const BuildPlan plan = planned(build_order("B-101"));
-    const Page page = draw_assembly_sheet(plan, Paper::a4).front();
+    const Page page = draw_assembly_sheet(plan, Paper::a4, font_files()).front();
     for (const char* words : {"TRACTOR END", "IMPLEMENT END", "wide-angle joint, outer tube", "standard joint, inner tube"}) CHECK(find(page, words));
     CHECK(find(page, "CLOSED " + figure_with_unit(plan.built->closed_at[Reference::outer_cross], Units::mm) + " from the OUTER cross"));
     CHECK(find(page, "closed " + figure_with_unit(plan.built->closed_at[Reference::inner_cross], Units::mm) + " from the INNER cross"));

@@ -3,6 +3,7 @@
 #include "documents/build_cases.hpp"
 #include "documents/page_checks.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -21,7 +22,7 @@ std::size_t count_of(const Page& page, const std::string& words)
 TEST_CASE("the sheets of a batch's saw plans are numbered over the whole file")
 {
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const std::vector<Page> pages = draw_batch_saw_sheets(case_batch(Units::mm), paper);
+        const std::vector<Page> pages = draw_batch_saw_sheets(case_batch(Units::mm), paper, font_files());
         REQUIRE(pages.size() > 2);
         for (std::size_t i = 0; i < pages.size(); ++i) CHECK(count_of(pages[i], "Sheet " + std::to_string(i + 1) + " of " + std::to_string(pages.size())) == 1);
     }
@@ -35,7 +36,7 @@ TEST_CASE("a profile without a plan stands behind the plans with every piece of 
         REQUIRE_FALSE(batch.unplanned.empty());  // guard tubes have no bars
         batch.plans[0].order.reset();
         batch.plans[0].refusal = "the rack is too small; add bars";
-        const std::vector<Page> pages = draw_batch_saw_sheets(batch, Paper::a4);
+        const std::vector<Page> pages = draw_batch_saw_sheets(batch, Paper::a4, font_files());
         std::vector<Page> behind(pages.end() - 1, pages.end());
         for (auto page = pages.rbegin() + 1; page != pages.rend() && all_text({*page}).find("NOTPLANNED") != std::string::npos; ++page) behind.insert(behind.begin(), *page);
         const std::string text = all_text(behind);
@@ -63,6 +64,6 @@ TEST_CASE("a batch of which nothing can be planned still says so on paper, and o
 {
     Batch batch = case_batch(Units::mm);
     for (ProfilePlan& plan : batch.plans) plan.order.reset();
-    CHECK_FALSE(draw_batch_saw_sheets(batch, Paper::letter).empty());
-    CHECK(draw_batch_saw_sheets(Batch{}, Paper::a4).empty());
+    CHECK_FALSE(draw_batch_saw_sheets(batch, Paper::letter, font_files()).empty());
+    CHECK(draw_batch_saw_sheets(Batch{}, Paper::a4, font_files()).empty());
 }

@@ -6,6 +6,7 @@
 
 #include "shaftcut/trade/batch.hpp"
 #include "support/jobs.hpp"
+#include "support/linear_programme.hpp"
 
 // Not in `test` itself: other tests make other orders under the same names.
 namespace shaftcut::test::papers {
@@ -141,7 +142,7 @@ inline Batch batch_of(const std::vector<BuildOrder>& orders, Units units, const 
     const Length bar = mm(6000);
     const BatchSaw saw{workshop.saw.kerf, mm(10), mm(5), mm(500), {{bar, std::nullopt, bar.um() * cost_of_a_micrometre}}, {}};
     for (ProfileTask& task : saw_tasks(batch, saw)) {
-        SawOutcome outcome = plan_saw(task.task, {[left = 200]() mutable { return left-- > 0 ? 1.0 : 0.0; }, {}});
+        SawOutcome outcome = plan_saw(task.task, {[left = 200]() mutable { return left-- > 0 ? 1.0 : 0.0; }, {}, linear_programme()});
         const SawHeading heading{batch.name + ", " + task.profile, batch.owner, units, mm(500)};
         batch.plans.push_back({task.profile, lay_out(heading, std::move(task.task), std::get<SawPlan>(std::move(outcome)), SawEnd::finished, 0), {}});
     }

@@ -4,13 +4,14 @@
 #include "documents/build_cases.hpp"
 #include "documents/page_checks.hpp"
 #include "documents/print_checks.hpp"
-#include "shaftcut/documents/build_documents.hpp"
+#include "shaftcut/engine/answer.hpp"
 #include "shaftcut/documents/cairo_pages.hpp"
 #include "shaftcut/documents/font.hpp"
 #include "shaftcut/documents/labels_sheet.hpp"
 #include "shaftcut/trade/saw_order.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -36,7 +37,7 @@ std::set<std::string> codes_of(const Folder& folder, const std::string& pdf, std
 
 std::vector<Page> label_pages(const Batch& batch, Paper paper)
 {
-    const LabelSheets sheets = label_sheets(batch, paper);
+    const LabelSheets sheets = label_sheets(batch, paper, font_files());
     std::vector<Page> pages;
     for (std::size_t i = 0; i < sheets.count; ++i) pages.push_back(sheets.draw(i));
     return pages;
@@ -67,6 +68,14 @@ std::set<std::string> label_codes(const Folder& folder, const std::string& pdf, 
     return codes;
 }
 
+Wishes on(Paper paper)
+{
+    Wishes wishes;
+    wishes.paper = paper;
+    wishes.fonts = font_files();
+    return wishes;
+}
+
 // Orders whose numbers make the least and the greatest codes.
 Batch batch_of_long_numbers(Units units) { return batch_of({build_order("7"), build_order(std::string(40, 'W')), closed_order("K-1042/ab.7_x", 830)}, units); }
 
@@ -77,9 +86,9 @@ TEST_CASE("an assembly work order's code and blanks read back from its file, and
     const Folder folder;
     for (const char* number : {"B-101", "K-1042-very-long-order-number-of-forty-ch"}) {
         const BuildPlan plan = planned(build_order(number));
-        const Document document = assembly_document(plan, Paper::a4);
+        const Document document = documents(plan, {Format::pdf}, on(Paper::a4)).at(0);
         CHECK(document.name == std::string(number) + "-assembly.pdf");
-        CHECK(document.bytes == assembly_document(plan, Paper::a4).bytes);
+        CHECK(document.bytes == documents(plan, {Format::pdf}, on(Paper::a4)).at(0).bytes);
         write(folder.file("sheet.pdf"), document.bytes);
         CHECK(codes_of(folder, "sheet.pdf", 0, false) == std::set<std::string>{number});
         CHECK(codes_of(folder, "sheet.pdf", 0, true) == std::set<std::string>{number});
@@ -141,13 +150,13 @@ TEST_CASE("labels' codes read back from 150 dots an inch, and from a bad photoco
     const Folder folder;
     for (const Paper paper : {Paper::a4, Paper::letter}) {
         const Batch batch = batch_of_long_numbers(Units::mm);
-        const std::vector<Document> documents = batch_documents(batch, Format::pdf, paper);
-        const auto labels = std::find_if(documents.begin(), documents.end(), [](const Document& document) { return document.name == "demo-batch-labels.pdf"; });
-        REQUIRE(labels != documents.end());
+        const std::vector<Document> made = documents(batch, {Format::pdf}, on(paper));
+        const auto labels = std::find_if(made.begin(), made.end(), [](const Document& document) { return document.name == "demo-batch-labels.pdf"; });
+        REQUIRE(labels != made.end());
         write(folder.file("labels.pdf"), labels->bytes);
         for (const bool copied : {false, true}) {
             std::set<std::string> read;
-            for (std::size_t page = 0; page < label_sheets(batch, paper).count; ++page) read.merge(label_codes(folder, "labels.pdf", page, copied));
+            for (std::size_t page = 0; page < label_sheets(batch, paper, font_files()).count; ++page) read.merge(label_codes(folder, "labels.pdf", page, copied));
             INFO((copied ? "copied" : "clean") << (paper == Paper::a4 ? ", A4" : ", Letter"));
             CHECK(read == expected_codes(batch));
         }
@@ -161,15 +170,14 @@ TEST_CASE("equal labels hold their code once, and each sheet of them is told")
         BuildOrder order = build_order("B-101");
         order.count = shafts;
         const Batch batch = batch_of({order}, Units::mm);
-        std::vector<std::size_t> told;
-        const std::vector<Document> documents = batch_documents(batch, Format::pdf, Paper::a4, [&](std::size_t drawn, std::size_t of) {
-            CHECK(of == label_sheets(batch, Paper::a4).count);
-            told.push_back(drawn);
-        });
-        CHECK(told.size() == label_sheets(batch, Paper::a4).count);
-        CHECK(std::is_sorted(told.begin(), told.end()));
-        CHECK(told.back() == told.size());
-        return std::pair(count_labels(batch), documents.back().bytes.size());
+        std::vector<std::pair<std::size_t, std::size_t>> told, expected;  // told from another thread, so compared afterwards
+        Wishes wishes = on(Paper::a4);
+        wishes.labels_drawn = [&](std::size_t drawn, std::size_t of) { told.emplace_back(drawn, of); };
+        const std::vector<Document> made = documents(batch, {Format::pdf}, wishes);
+        const std::size_t sheets = label_sheets(batch, Paper::a4, font_files()).count;
+        for (std::size_t drawn = 1; drawn <= sheets; ++drawn) expected.emplace_back(drawn, sheets);
+        CHECK(told == expected);
+        return std::pair(count_labels(batch), made.back().bytes.size());
     };
     const auto [few, bytes_of_few] = sheets_of(20);
     const auto [many, bytes_of_many] = sheets_of(140);
@@ -202,16 +210,16 @@ TEST_CASE("an order that is refused has no label")
     refused.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
     const Batch batch = batch_of({refused}, Units::mm);
     CHECK(count_labels(batch) == 0);
-    CHECK(label_sheets(batch, Paper::a4).count == 0);
-    CHECK(batch_documents(batch, Format::pdf, Paper::a4).empty());
+    CHECK(label_sheets(batch, Paper::a4, font_files()).count == 0);
+    CHECK(documents(batch, {Format::pdf}, on(Paper::a4)).empty());
 }
 
 TEST_CASE("the same batch gives the same bytes, under the names that are said before")
 {
     const Batch batch = case_batch(Units::mm);
     for (const Format format : {Format::pdf, Format::xlsx}) {
-        const std::vector<Document> once = batch_documents(batch, format, Paper::letter), again = batch_documents(batch, format, Paper::letter);
-        const std::vector<std::string> names = batch_document_names(batch.name, format);
+        const std::vector<Document> once = documents(batch, {format}, on(Paper::letter)), again = documents(batch, {format}, on(Paper::letter));
+        const std::vector<std::string> names = batch_document_names(batch.name, {format});
         REQUIRE(once.size() == names.size());
         for (std::size_t i = 0; i < once.size(); ++i) {
             CHECK(once[i].name == names[i]);

@@ -8,6 +8,7 @@
 #include "shaftcut/documents/cut_sheet.hpp"
 #include "shaftcut/documents/json.hpp"
 #include "shaftcut/documents/terminal.hpp"
+#include "support/fonts.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -74,7 +75,7 @@ TEST_CASE("what is confirmed stands on the first sheet before the steps, however
     for (const SheetCase& one : confirm_cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper);
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
             CHECK(find(pages.front(), band_of(one.order)));
             if (one.order.confirm.empty()) continue;
             check_first_sheet(one.order, pages.front());
@@ -87,7 +88,7 @@ TEST_CASE("every text of a sheet with confirmations can be read, and no line lea
 {
     for (const SheetCase& one : confirm_cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper);
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
             for (std::size_t i = 0; i < pages.size(); ++i) {
                 INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
                 check_texts(pages[i]);
@@ -107,10 +108,10 @@ TEST_CASE("every sample has room for what may have to be confirmed of it")
         one.order.confirm = confirmations(5);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper);
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
             check_first_sheet(one.order, pages.front());
             check_texts(pages.front());
-            write(folder.file("sheet.pdf"), pdf_of(pages, cut_sheet_info(one.order)));
+            write(folder.file("sheet.pdf"), pdf_of(pages, cut_sheet_info(one.order), font_files()));
             CHECK(output_of("pdftotext -l 1 -layout " + folder.file("sheet.pdf") + " -").find(band_of(one.order)) != std::string::npos);
         }
     }
@@ -154,7 +155,7 @@ TEST_CASE("a guard that is missing or damaged has no box and no figure, and is t
             CHECK(json.at("cut_mm").at("inner_guard").is_null());
             CHECK(json.at("keep_mm").at("inner_guard_half").is_null());
             CHECK(json.at("cut_mm").at("outer_guard").is_number());
-            const Page first = draw_cut_sheet(order, Paper::a4).front();
+            const Page first = draw_cut_sheet(order, Paper::a4, font_files()).front();
             CHECK(contains({first}, "WARNING: The shaft must not run as it is: the implement half "));
             CHECK(top_of(first, "WARNING") < top_of(first, "TRACTOR HALF"));
             CHECK_FALSE(contains({first}, "3 implement guard"));
@@ -182,7 +183,7 @@ TEST_CASE("each fact around a job's lengths has its line on the sheet")
     fit.longest_at[Range::standing] = "lifted for the road";
     fit.views[End::tractor] = AngleViews{Range::turning, Angle::degrees(38), Angle::degrees(14)};
     const WorkOrder order = worked_in(job_, Units::mm);
-    const std::vector<Page> pages = draw_cut_sheet(order, Paper::a4);
+    const std::vector<Page> pages = draw_cut_sheet(order, Paper::a4, font_files());
     for (const char* words :
          {"Drive shaft S-0412: fitting its length", "Customer: Demo customer (invented), telephone 0123 456", "Tractor: Demo tractor 90, 30.5 kW at the PTO, drawbar, second hole", "Machine: Demo tedder, NOT HERE",
           "Other tractors: NOT MEASURED: Demo tractor 60; the neighbour's", "Shortest 742 mm (turned left to the stop)", "standing 905 mm (lifted for the road)"}) {
@@ -206,5 +207,5 @@ TEST_CASE("that no other tractor drives the machine is said too")
 {
     Job job_ = demo_job();
     job_.circumstances.no_other_tractors = true;
-    CHECK(contains({draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4).front()}, "Other tractors: none"));
+    CHECK(contains({draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4, font_files()).front()}, "Other tractors: none"));
 }

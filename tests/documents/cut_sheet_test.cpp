@@ -6,6 +6,7 @@
 #include "shaftcut/words/parse.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -18,7 +19,7 @@ void on_every_page(const Look& look)
 {
     for (const SheetCase& one : sheet_cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper);
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
             for (std::size_t i = 0; i < pages.size(); ++i) {
                 INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
                 look(pages[i]);
@@ -53,7 +54,7 @@ TEST_CASE("the lengths to cut are bold, over 5 mm high and in a box; other figur
     for (const SheetCase& one : sheet_cases()) {
         if (one.order.verdict != Verdict::cut) continue;
         INFO(one.name);
-        const Page first = draw_cut_sheet(one.order, Paper::a4).front();
+        const Page first = draw_cut_sheet(one.order, Paper::a4, font_files()).front();
         for (const Tube tube : both_tubes) {
             const Text* cut = find(first, figure_with_unit(one.order.cut->plan.cut[tube], one.order.units, Toward::up));
             REQUIRE(cut);
@@ -72,7 +73,7 @@ TEST_CASE("nothing is dropped: every sentence of the work order is on its sheets
         const WorkOrder& order = one.order;
         INFO(one.name);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_cut_sheet(order, paper);
+            const std::vector<Page> pages = draw_cut_sheet(order, paper, font_files());
             std::vector<std::string> sentences{order.order, order.shaft_title, order.owner, order.customer, order.machine, order.tractor};
             for (const Check& check : order.checks) sentences.insert(sentences.end(), {to_word(check.id), check.says, check.basis});
             for (const auto* list : {&order.steps, &order.reasons, &order.ways_out, &order.notes, &order.cautions}) sentences.insert(sentences.end(), list->begin(), list->end());
@@ -90,7 +91,7 @@ TEST_CASE("a refused sheet says so and shows no figure of a cut")
     for (const SheetCase& one : sheet_cases()) {
         if (one.order.verdict != Verdict::refused) continue;
         INFO(one.name);
-        const std::vector<Page> pages = draw_cut_sheet(one.order, Paper::a4);
+        const std::vector<Page> pages = draw_cut_sheet(one.order, Paper::a4, font_files());
         const Text* verdict = find(pages.front(), "DO NOT CUT");
         REQUIRE(verdict);
         CHECK(verdict->cap_height >= 10);
@@ -109,7 +110,7 @@ TEST_CASE("a refused sheet holds none of the figures that the cut would have had
     const CutFigures cut = *worked_in(job_, Units::mm).cut;
     job_.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
     job_.shaft.built = 2022;
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4);
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4, font_files());
     std::vector<Length> figures{cut.plan.closed, cut.closed_at[Reference::outer_cross]};
     for (const Tube tube : both_tubes) figures.insert(figures.end(), {cut.plan.cut[tube], cut.plan.half[tube], *cut.plan.guard_half[tube]});
     for (const Length length : figures)
@@ -125,7 +126,7 @@ TEST_CASE("the first sheet has the positions that the steps refer to, and says w
     for (const SheetCase& one : sheet_cases()) {
         INFO(one.name);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> first{draw_cut_sheet(one.order, paper).front()};
+            const std::vector<Page> first{draw_cut_sheet(one.order, paper, font_files()).front()};
             const auto count = [&](CheckResult result) {
                 return std::count_if(one.order.checks.begin(), one.order.checks.end(), [&](const Check& check) { return check.result == result; });
             };
@@ -138,7 +139,7 @@ TEST_CASE("the first sheet has the positions that the steps refer to, and says w
             CHECK(contains(first, "Shortest " + figure_with_unit(one.order.fit.shortest->value, one.order.units, Toward::down) + ", longest "));
         }
     }
-    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front();
+    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4, font_files()).front();
     CHECK(contains({first}, "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm"));
 }
 
@@ -148,7 +149,7 @@ TEST_CASE("what a tube was, less what comes off, is what is kept, to the least t
     for (const SheetCase& one : sheet_cases()) {
         if (one.order.verdict != Verdict::cut) continue;
         const CutPlan& plan = one.order.cut->plan;
-        for (const Text& text : texts_of(draw_cut_sheet(one.order, Paper::a4).front())) {
+        for (const Text& text : texts_of(draw_cut_sheet(one.order, Paper::a4, font_files()).front())) {
             // "tube 22-1/2 in (was 26-5/16)"
             const std::size_t was = text.text.find(" (was ");
             if (was == std::string::npos) continue;
@@ -169,7 +170,7 @@ TEST_CASE("what a tube was, less what comes off, is what is kept, to the least t
 
 TEST_CASE("a tube that is not cut says so and has no waste")
 {
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(fits_job(), Units::mm), Paper::a4);
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(fits_job(), Units::mm), Paper::a4, font_files());
     const std::vector<Text> texts = texts_of(pages.front());
     CHECK(std::count_if(texts.begin(), texts.end(), [](const Text& text) { return text.text == "do not cut"; }) == 4);
     for (const Mark& mark : pages.front().marks)
@@ -182,7 +183,7 @@ TEST_CASE("what is continued says where, and sheets are numbered")
         CHECK(page.marks.size() > 1);
         CHECK_FALSE(contains({page}, "continued, continued"));
     });
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(long_names_job(), Units::in), Paper::letter);
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(long_names_job(), Units::in), Paper::letter, font_files());
     REQUIRE(pages.size() > 2);
     CHECK(find(pages[0], "▼ continued, all checks on sheet 2"));
     CHECK(find(pages[0], "1 of " + std::to_string(pages.size())));
@@ -192,17 +193,17 @@ TEST_CASE("what is continued says where, and sheets are numbered")
 
 TEST_CASE("a sign without a glyph is replaced where it stands, and the sheet says what that means")
 {
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(no_glyphs_job(), Units::mm), Paper::a4);
+    const std::vector<Page> pages = draw_cut_sheet(worked_in(no_glyphs_job(), Units::mm), Paper::a4, font_files());
     CHECK(find(pages[0], "Customer: ���� with �� (�: sign missing in the font)"));
     CHECK(find(pages[0], "Machine: ���� (�: sign missing in the font)"));
 }
 
 TEST_CASE("a wide-angle joint names both crosses, a standard joint its one")
 {
-    const Page wide = draw_cut_sheet(worked_in(both_wide_job(), Units::mm), Paper::a4).front();
+    const Page wide = draw_cut_sheet(worked_in(both_wide_job(), Units::mm), Paper::a4, font_files()).front();
     const std::vector<Text> texts = texts_of(wide);
     for (const char* name : {"outer cross", "INNER cross"})
         CHECK(std::count_if(texts.begin(), texts.end(), [&](const Text& text) { return text.text == name; }) == 2);
     CHECK(find(wide, "Closed now: 924 mm between outer crosses = 796 mm between inner crosses"));
-    CHECK(find(draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front(), "centre of cross"));
+    CHECK(find(draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4, font_files()).front(), "centre of cross"));
 }

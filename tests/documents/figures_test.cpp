@@ -8,6 +8,7 @@
 #include "shaftcut/documents/cut_sheet.hpp"
 #include "shaftcut/documents/terminal.hpp"
 #include "shaftcut/words/parse.hpp"
+#include "support/fonts.hpp"
 #include "support/random_jobs.hpp"
 
 using namespace shaftcut;
@@ -20,7 +21,7 @@ std::string in_one_line(const std::string& text) { return std::regex_replace(tex
 
 std::string printed_text(const Folder& folder, const WorkOrder& order)
 {
-    write(folder.file("sheet.pdf"), pdf_of(draw_cut_sheet(order, Paper::a4), cut_sheet_info(order)));
+    write(folder.file("sheet.pdf"), pdf_of(draw_cut_sheet(order, Paper::a4, font_files()), cut_sheet_info(order), font_files()));
     const std::string sheet = in_one_line(output_of("pdftotext -raw " + folder.file("sheet.pdf") + " -"));
     return sheet + " " + in_one_line(terminal_text(order, Colour::none));
 }

@@ -2,12 +2,13 @@
 
 #include "shaftcut/documents/canvas.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 
 TEST_CASE("widths are the font's own")
 {
-    const Fonts fonts;
+    const Fonts fonts(test::font_files());
     // DejaVu Sans: a digit is 1303 units wide of 2048 an em, in bold 1425.
     const double em = 2.5 / cap_height_of_em;
     CHECK(fonts.width("742", 2.5, Weight::regular, 1) == Approx(3 * 1303.0 / 2048 * em));
@@ -17,7 +18,7 @@ TEST_CASE("widths are the font's own")
 
 TEST_CASE("what cannot be drawn is replaced, never dropped")
 {
-    const Fonts fonts;
+    const Fonts fonts(test::font_files());
     CHECK(fonts.printable("⌀ 35 ± 1 ≤ ½ ⚠ ✓ ☐ Żółć Ελλάδα Ферма") == "⌀ 35 ± 1 ≤ ½ ⚠ ✓ ☐ Żółć Ελλάδα Ферма");
     CHECK(fonts.printable("漢 a") == "� a");
     CHECK(fonts.printable("a\xFF" "b") == "a�b");
@@ -28,7 +29,7 @@ TEST_CASE("what cannot be drawn is replaced, never dropped")
 
 TEST_CASE("wrapped lines hold all words and fit")
 {
-    const Fonts fonts;
+    const Fonts fonts(test::font_files());
     for (const double width : {12.0, 30.0, 92.0}) {
         std::string rejoined;
         for (const std::string& line : fonts.wrap("Cut the guard tubes, each from its free end: tractor half 94 mm", 2.5, Weight::regular, width)) {
@@ -42,7 +43,7 @@ TEST_CASE("wrapped lines hold all words and fit")
 
 TEST_CASE("a word wider than the line is broken, and a figure keeps its unit")
 {
-    const Fonts fonts;
+    const Fonts fonts(test::font_files());
     std::string rejoined;
     for (const std::string& line : fonts.wrap(std::string(60, 'W'), 2.5, Weight::bold, 20)) {
         CHECK(fonts.width(line, 2.5, Weight::bold) <= 20);
@@ -55,7 +56,7 @@ TEST_CASE("a word wider than the line is broken, and a figure keeps its unit")
 
 TEST_CASE("text covers the rectangle that it says it covers")
 {
-    const Fonts fonts;
+    const Fonts fonts(test::font_files());
     Canvas canvas(fonts, 210, 297);
     const Rect right = canvas.text({100, 50}, "94 mm", lettering::cut, Align::right);
     CHECK(right.right() == Approx(100));
@@ -68,7 +69,7 @@ TEST_CASE("text covers the rectangle that it says it covers")
 
 TEST_CASE("no line is broken between a figure and its unit, nor after a ±")
 {
-    const Fonts fonts;
+    const Fonts fonts(test::font_files());
     const std::string text = "primary, 540 min⁻¹, built 2023; 29-3/16 in (741.3 mm), ± 6.6 mm, ripple 3 %.";
     for (double width = 26; width < 100; width += 0.5)
         for (const std::string& line : fonts.wrap(text, 2.5, Weight::regular, width)) {
@@ -80,7 +81,7 @@ TEST_CASE("no line is broken between a figure and its unit, nor after a ±")
 
 TEST_CASE("arrows of a dimension stand outside where the space is under 9 mm")
 {
-    const Fonts fonts;
+    const Fonts fonts(test::font_files());
     const auto line_length = [&](double space) {
         Canvas canvas(fonts, 210, 297);
         draw_dimension(canvas, {50, 50 + space, 40, 45, 45, ""});

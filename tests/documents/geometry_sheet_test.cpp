@@ -6,11 +6,12 @@
 #include "documents/page_checks.hpp"
 #include "shaftcut/documents/cut_sheet.hpp"
 #include "shaftcut/documents/font.hpp"
-#include "shaftcut/documents/lengths_documents.hpp"
+#include "shaftcut/documents/lengths_terminal.hpp"
 #include "shaftcut/documents/terminal.hpp"
 #include "shaftcut/trade/machine_dimensions.hpp"
 #include "support/catch.hpp"
 #include "support/machine_jobs.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -59,7 +60,7 @@ void on_every_page(const Look& look)
 {
     for (const Case& one : cases())
         for (const Paper paper : {Paper::a4, Paper::letter})
-            for (const auto& pages : {draw_geometry_sheet(one.order, paper), draw_cut_sheet(one.order, paper)})
+            for (const auto& pages : {draw_geometry_sheet(one.order, paper, font_files()), draw_cut_sheet(one.order, paper, font_files())})
                 for (std::size_t i = 0; i < pages.size(); ++i) {
                     INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1 << " of " << pages.size());
                     look(pages[i]);
@@ -86,7 +87,7 @@ std::string boxed(const WorkOrder& order, const StatedDimension& dimension, cons
 std::string everything_said(const WorkOrder& order)
 {
     std::string said = lengths_text(order, Colour::none) + terminal_text(order, Colour::none);
-    for (const auto& pages : {draw_geometry_sheet(order, Paper::a4), draw_cut_sheet(order, Paper::a4)})
+    for (const auto& pages : {draw_geometry_sheet(order, Paper::a4, font_files()), draw_cut_sheet(order, Paper::a4, font_files())})
         for (const Page& page : pages)
             for (const Text& text : texts_of(page)) said += "\n" + text.text;
     for (const Check& check : order.checks) said += "\n" + check.says + check.basis;
@@ -114,7 +115,7 @@ TEST_CASE("every scene has its length and its angles, and every extreme stands i
 {
     for (const Case& one : cases()) {
         INFO(one.name);
-        const std::vector<Page> pages = draw_geometry_sheet(one.order, Paper::a4);
+        const std::vector<Page> pages = draw_geometry_sheet(one.order, Paper::a4, font_files());
         for (const MachineView& view : one.order.machines)
             for (const MachineScene& scene : view.scenes) {
                 CHECK(contains(pages, scene.name));
@@ -130,7 +131,7 @@ TEST_CASE("every scene has its length and its angles, and every extreme stands i
 TEST_CASE("every dimension that the job gave stands in a box of its own on both papers, with its sign and tolerance")
 {
     for (const Case& one : cases())
-        for (const auto& pages : {draw_geometry_sheet(one.order, Paper::a4), draw_cut_sheet(one.order, Paper::a4)})
+        for (const auto& pages : {draw_geometry_sheet(one.order, Paper::a4, font_files()), draw_cut_sheet(one.order, Paper::a4, font_files())})
             for (const FitReading& fit : one.order.fits) {
                 INFO(one.name);
                 const Machine& machine = fit.geometry->machine;
@@ -141,7 +142,7 @@ TEST_CASE("every dimension that the job gave stands in a box of its own on both 
             }
     Mounted stated = lifted_machine();
     stated.pto_height.plus_minus = mm(1);
-    const auto pages = draw_geometry_sheet(worked_in(machine_job(stated), Units::mm), Paper::a4);
+    const auto pages = draw_geometry_sheet(worked_in(machine_job(stated), Units::mm), Paper::a4, font_files());
     CHECK(contains(pages, "plus-minus stated 1 mm"));
     CHECK(contains(pages, "lower-pivot-behind in front −100 mm"));
 }
@@ -150,12 +151,12 @@ TEST_CASE("the extremes stand on the first sheet of lengths in figures of 3.5 mm
 {
     for (const Case& one : cases()) {
         INFO(one.name);
-        const Page first = draw_geometry_sheet(one.order, Paper::letter).front();
+        const Page first = draw_geometry_sheet(one.order, Paper::letter, font_files()).front();
         const std::string shortest = figure_with_unit(one.order.extremes.shortest->length, one.order.units, Toward::down);
         bool found = false;
         for (const Text& text : texts_of(first)) found = found || (text.text == shortest && text.cap_height >= 3.5);
         CHECK(found);
-        CHECK(contains({draw_machine_picture(one.order, Paper::letter)}, "The machine and its shaft, to scale"));
+        CHECK(contains({draw_machine_picture(one.order, Paper::letter, font_files())}, "The machine and its shaft, to scale"));
     }
 }
 
@@ -197,7 +198,7 @@ TEST_CASE("a refused machine's sheet shows no overlap and no limit of a cut")
         const bool refused = one.order.verdict == Verdict::refused;
         INFO(one.name);
         CHECK(refused == one.name.ends_with("refused"));
-        const std::vector<Page> pages = draw_geometry_sheet(one.order, Paper::a4);
+        const std::vector<Page> pages = draw_geometry_sheet(one.order, Paper::a4, font_files());
         CHECK(contains(pages, "overlap after the cut") == !refused);
         CHECK(contains(pages, "least allowed") == !refused);
         for (const Page& page : pages) CHECK(says(page, "DO NOT CUT") == refused);
@@ -210,7 +211,7 @@ TEST_CASE("a machine's plot names every limit and every extreme")
     for (const Case& one : cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             INFO(one.name);
-            const std::vector<Page> pages = draw_geometry_sheet(one.order, paper);
+            const std::vector<Page> pages = draw_geometry_sheet(one.order, paper, font_files());
             for (const Range range : all_ranges)
                 if (one.order.cut && one.order.fit.longest[range]) CHECK(contains(pages, std::string("longest allowed, ") + to_word(range)));
             const std::string unit = std::string(", ") + unit_word(one.order.units);
@@ -230,7 +231,7 @@ TEST_CASE("a machine drawn with its lowest at its shortest has one figure for bo
     const WorkOrder order = worked_in(machine_job(machine), Units::mm);
     const MachineView& view = order.machines.at(0);
     REQUIRE(view.scenes[0].length == view.scenes[1].length);
-    const std::vector<Page> pages = draw_geometry_sheet(order, Paper::a4);
+    const std::vector<Page> pages = draw_geometry_sheet(order, Paper::a4, font_files());
     const std::string figure = figure_with_unit(view.scenes[1].length, Units::mm, Toward::down);
     CHECK(contains(pages, "Shortest " + figure));
     CHECK(contains(pages, "Lowest " + figure));
@@ -239,6 +240,6 @@ TEST_CASE("a machine drawn with its lowest at its shortest has one figure for bo
 TEST_CASE("a cut sheet shows its machines, and one of measured lengths shows none")
 {
     const WorkOrder order = worked_in(machine_job(lifted_machine()), Units::mm);
-    CHECK(contains(draw_cut_sheet(order, Paper::a4), "The machine and its shaft, to scale"));
-    CHECK_FALSE(contains(draw_cut_sheet(worked(job()), Paper::a4), "The machine and its shaft, to scale"));
+    CHECK(contains(draw_cut_sheet(order, Paper::a4, font_files()), "The machine and its shaft, to scale"));
+    CHECK_FALSE(contains(draw_cut_sheet(worked(job()), Paper::a4, font_files()), "The machine and its shaft, to scale"));
 }

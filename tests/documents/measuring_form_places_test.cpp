@@ -5,6 +5,7 @@
 #include "documents/page_checks.hpp"
 #include "shaftcut/documents/measuring_form.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -17,7 +18,7 @@ std::vector<Page> plain_pages(Paper paper)
 {
     MeasuringForm form;
     form.plus_minus = Length::millimetres(2);
-    return draw_measuring_form(form, paper);
+    return draw_measuring_form(form, paper, font_files());
 }
 
 // The boxes to write in whose name, in the upper corner, is this one or begins with it.

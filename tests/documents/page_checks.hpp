@@ -9,12 +9,13 @@
 #include "shaftcut/documents/page.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 namespace shaftcut::test {
 
 inline const Fonts& fonts()
 {
-    static const Fonts loaded;
+    static const Fonts loaded(font_files());
     return loaded;
 }
 

@@ -5,6 +5,7 @@
 #include "shaftcut/documents/cut_sheet.hpp"
 #include "shaftcut/documents/qr.hpp"
 #include "support/catch.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -13,7 +14,7 @@ namespace {
 
 std::string sheet_pdf(const WorkOrder& order, Paper paper = Paper::a4)
 {
-    return pdf_of(draw_cut_sheet(order, paper), cut_sheet_info(order));
+    return pdf_of(draw_cut_sheet(order, paper, font_files()), cut_sheet_info(order), font_files());
 }
 
 }  // namespace
@@ -64,9 +65,9 @@ TEST_CASE("the same order gives the same bytes")
     const WorkOrder order = worked_in(demo_job(), Units::mm);
     CHECK(sheet_pdf(order) == sheet_pdf(order));
     CHECK(sheet_pdf(order) != sheet_pdf(worked_in(fits_job(), Units::mm)));
-    const Page first = draw_cut_sheet(order, Paper::a4).front();
-    CHECK(png_of(first, 80) == png_of(first, 80));
-    CHECK(svg_of(first) == svg_of(first));
+    const Page first = draw_cut_sheet(order, Paper::a4, font_files()).front();
+    CHECK(png_of(first, 80, font_files()) == png_of(first, 80, font_files()));
+    CHECK(svg_of(first, font_files()) == svg_of(first, font_files()));
 }
 
 TEST_CASE("the PDF is sound, tagged, in English, and dated by its job")
@@ -89,13 +90,13 @@ TEST_CASE("the PDF is sound, tagged, in English, and dated by its job")
 
 TEST_CASE("a picture has the size and the resolution asked for")
 {
-    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4).front();
-    const std::string png = png_of(first, 100);
+    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4, font_files()).front();
+    const std::string png = png_of(first, 100, font_files());
     CHECK(png.substr(1, 3) == "PNG");
     const auto byte = [&](std::size_t at) { return static_cast<int>(static_cast<unsigned char>(png[at])); };
     CHECK(byte(18) * 256 + byte(19) == 827);   // 210 mm at 100 dots an inch
     CHECK(byte(22) * 256 + byte(23) == 1169);  // 297 mm
-    CHECK(svg_of(first).find("<svg") != std::string::npos);
+    CHECK(svg_of(first, font_files()).find("<svg") != std::string::npos);
 }
 
 TEST_CASE("a text that no code can hold is refused")
@@ -108,7 +109,7 @@ TEST_CASE("a fault of the drawing library is reported, not a page with half its 
 {
     Page page{210, 297, {}};
     page.marks.push_back({Part::paragraph, Text{"94 \xFF mm", {10, 10}, 5, Weight::bold, 1, Ink::black, {}}});
-    CHECK_THROWS_AS(pdf_of({page}, {"", "", "", "en", "2000-01-01"}), DrawingFault);
-    CHECK_THROWS_AS(png_of(page, 80), DrawingFault);
-    CHECK_THROWS_AS(svg_of(page), DrawingFault);
+    CHECK_THROWS_AS(pdf_of({page}, {"", "", "", "en", "2000-01-01"}, font_files()), DrawingFault);
+    CHECK_THROWS_AS(png_of(page, 80, font_files()), DrawingFault);
+    CHECK_THROWS_AS(svg_of(page, font_files()), DrawingFault);
 }

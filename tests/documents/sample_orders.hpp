@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "documents/sheet_cases.hpp"
+#include "shaftcut/commands/load.hpp"
 #include "shaftcut/reading/catalogue_reader.hpp"
 #include "shaftcut/reading/job_reader.hpp"
 #include "shaftcut/reading/workshop_reader.hpp"

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "shaftcut/trade/saw_order.hpp"
+#include "support/linear_programme.hpp"
 
 namespace shaftcut::test {
 
@@ -15,7 +16,7 @@ struct SawCase {
 
 inline SawOrder saw_order(const std::string& name, SawTask task, Units units = Units::mm)
 {
-    SawOutcome outcome = plan_saw(task, {[left = 400]() mutable { return left-- > 0 ? 1.0 : 0.0; }, {}});
+    SawOutcome outcome = plan_saw(task, {[left = 400]() mutable { return left-- > 0 ? 1.0 : 0.0; }, {}, linear_programme()});
     return lay_out({name, "Demonstration workshop (invented)", units, task.reusable}, task, std::get<SawPlan>(std::move(outcome)), SawEnd::time_was_up, 0.25);
 }
 

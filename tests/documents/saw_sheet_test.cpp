@@ -8,6 +8,8 @@
 #include "shaftcut/documents/font.hpp"
 #include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
+#include "support/linear_programme.hpp"
+#include "support/fonts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -19,7 +21,7 @@ void on_every_page(const Look& look)
 {
     for (const SawCase& one : saw_cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_saw_sheet(one.order, paper);
+            const std::vector<Page> pages = draw_saw_sheet(one.order, paper, font_files());
             for (std::size_t i = 0; i < pages.size(); ++i) {
                 INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
                 look(pages[i]);
@@ -41,7 +43,7 @@ TEST_CASE("saw sheet: nothing is dropped: every bar, every piece's stop and labe
 {
     for (const SawCase& one : saw_cases()) {
         const SawOrder& order = one.order;
-        const std::vector<Page> pages = draw_saw_sheet(order, Paper::a4);
+        const std::vector<Page> pages = draw_saw_sheet(order, Paper::a4, font_files());
         const std::string text = all_text(pages);
         const auto shown = [&](const std::string& words) { return text.find(squeezed(fonts().printable(words))) != std::string::npos; };
         INFO(one.name);
@@ -71,7 +73,7 @@ TEST_CASE("saw sheet: nothing is dropped: every bar, every piece's stop and labe
 TEST_CASE("saw sheet: a bar is drawn to scale, its waste hatched and a leftover for the rack not")
 {
     const SawOrder order = saw_order("scale", saw_task({{Length::millimetres(2000), 1, "A"}}));
-    const Page page = draw_saw_sheet(order, Paper::a4).front();
+    const Page page = draw_saw_sheet(order, Paper::a4, font_files()).front();
     const double scale = 190.0 / 6000.0;
     std::vector<double> widths;
     for (const Mark& mark : page.marks)
@@ -90,11 +92,11 @@ TEST_CASE("saw sheet: equal plans give equal bytes, hundreds of bars many sheets
 {
     for (const SawCase& one : saw_cases()) {
         if (one.name != "hundreds of bars") continue;
-        const std::vector<Page> pages = draw_saw_sheet(one.order, Paper::letter);
+        const std::vector<Page> pages = draw_saw_sheet(one.order, Paper::letter, font_files());
         REQUIRE(pages.size() > 10);
         CHECK(count_of(pages, "Sheet 2 of " + std::to_string(pages.size())) == 1);
         CHECK(count_of(pages, "continued on sheet 3 →") == 1);
-        CHECK(pdf_of(pages, saw_sheet_info(one.order)) == pdf_of(draw_saw_sheet(one.order, Paper::letter), saw_sheet_info(one.order)));
+        CHECK(pdf_of(pages, saw_sheet_info(one.order), font_files()) == pdf_of(draw_saw_sheet(one.order, Paper::letter, font_files()), saw_sheet_info(one.order), font_files()));
     }
 }
 
@@ -103,7 +105,7 @@ TEST_CASE("saw sheet: bold is the length of a piece in bars and in tables, and t
     for (const SawCase& one : saw_cases()) {
         if (one.order.bars.size() > 50 || one.name == "tiny pieces") continue;  // whose lengths are the pieces' numbers too
         INFO(one.name);
-        const std::vector<Page> pages = draw_saw_sheet(one.order, Paper::a4);
+        const std::vector<Page> pages = draw_saw_sheet(one.order, Paper::a4, font_files());
         CHECK(all_text(pages).find(squeezed("Bold, in a bar and in a table: the length of the piece.")) != std::string::npos);
         std::set<std::string> lengths, stops;
         for (const BarLayout& bar : one.order.bars)
@@ -125,9 +127,9 @@ TEST_CASE("saw sheet: a piece as long as its bar says to use it whole and has no
     SawTask task = saw_task({{Length::millimetres(6000), 1, "A"}, {Length::millimetres(2996), 1, "B"}});
     task.trim_start = task.trim_end = Length();
     task.stock.push_back({Length::millimetres(3000), 1, 3000 * cost_unit});
-    SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}});
+    SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}, linear_programme()});
     const SawOrder order = lay_out({"whole", "", Units::mm, std::nullopt, Length::millimetres(5), Length::millimetres(1)}, task, std::get<SawPlan>(std::move(outcome)), SawEnd::finished, 0);
-    const std::vector<Page> pages = draw_saw_sheet(order, Paper::a4);
+    const std::vector<Page> pages = draw_saw_sheet(order, Paper::a4, font_files());
     CHECK(count_of(pages, "use whole") == 1);
     CHECK(count_of(pages, "use whole, no cut") == 1);
     CHECK(count_of(pages, "6000") == 1);  // the piece, not a stop
@@ -140,6 +142,6 @@ TEST_CASE("saw sheet: sums are in the sheet's own unit")
     for (const SawCase& one : saw_cases()) {
         const std::string sum = one.order.units == Units::in ? figure_with_unit(one.order.totals.pieces_length, Units::in) + " (" : figure(Length::micrometres(one.order.totals.pieces_length.um() / 1000), Units::mm, Toward::nearest, 3) + " m.";
         INFO(one.name);
-        CHECK(all_text(draw_saw_sheet(one.order, Paper::a4)).find(squeezed(sum)) != std::string::npos);
+        CHECK(all_text(draw_saw_sheet(one.order, Paper::a4, font_files())).find(squeezed(sum)) != std::string::npos);
     }
 }

@@ -1,7 +1,7 @@
 // A workbook written by libxlsxwriter, read back here; then with every byte of it changed, and cut off everywhere.
 #include "shaftcut/documents/zip.hpp"
 
-#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/documents/work_order_workbook.hpp"
 #include "support/catch.hpp"
 #include "support/random_jobs.hpp"
 
@@ -12,7 +12,7 @@ namespace {
 std::string workbook()
 {
     const test::World world = test::sound_world(1);
-    return document_of(work_up(world.job, world.catalogue, world.workshop, Units::mm), Format::xlsx, Paper::a4).bytes;
+    return workbook_of(work_up(world.job, world.catalogue, world.workshop, Units::mm), Paper::a4);
 }
 
 bool reads(const std::string& bytes)

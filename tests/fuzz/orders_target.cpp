@@ -1,34 +1,10 @@
-#include <fstream>
-#include <iterator>
 #include <nlohmann/json.hpp>
 
 #include "fuzz/targets.hpp"
-#include "shaftcut/documents/build_terminal.hpp"
-#include "shaftcut/documents/json.hpp"
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/reading/orders_reader.hpp"
-#include "shaftcut/reading/workshop_reader.hpp"
+#include "support/engine.hpp"
 
 namespace shaftcut::fuzz {
 namespace {
-
-std::string bytes_of(const char* path)
-{
-    std::ifstream file(std::string(SHAFTCUT_SOURCE_DIR) + path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), {}};
-}
-
-const Catalogue& demo_catalogue()
-{
-    static const auto read = read_catalogue({"series.xml", bytes_of("/config/series.xml")});
-    return read.value.value();
-}
-
-const Workshop& demo_workshop()
-{
-    static const auto read = read_workshop({"workshop.xml", bytes_of("/config/workshop.xml")});
-    return read.value.value();
-}
 
 std::string wrong_with(const BuildPlan& plan)
 {
@@ -48,19 +24,19 @@ std::string wrong_with(const BuildPlan& plan)
 
 std::string try_orders(std::string_view bytes)
 {
-    const Source source{"f", std::string(bytes)};
-    const OrderList list = bytes.starts_with("<") ? read_orders_xml(source, demo_catalogue()) : read_orders_csv(source, demo_catalogue(), Units::mm);
-    if (list.orders.empty() && list.problems.empty()) return "a list gives neither an order nor a problem";
+    BuildStart start = test::demo_engine().build({bytes.starts_with("<") ? "f.xml" : "f.csv", std::string(bytes)}, {}, {});
+    if (!start.run) return start.problems.empty() ? "a list gives neither an order nor a problem" : "";
+    const std::size_t orders = start.run->left();
     BatchJson json(JsonLayout::one_line);
     std::string text = json.begin();
-    for (const BuildOrder& order : list.orders) {
-        const BuildPlan plan = plan_build(order, demo_catalogue(), demo_workshop(), list.units);
+    while (start.run->left() > 0) {
+        const BuildPlan plan = start.run->next();
         if (std::string wrong = wrong_with(plan); !wrong.empty()) return wrong;
-        if (terminal_text(plan, Colour::none).find(order.order + ": ") != 0) return "an order's words do not begin with it";
+        if (documents(plan, {Format::terminal}, {}).at(0).bytes.find(plan.order + ": ") != 0) return "an order's words do not begin with it";
         text += json.next(plan);
     }
     const auto read_back = nlohmann::json::parse(text + json.end({}), nullptr, false);
-    return read_back.is_discarded() || read_back["orders"].size() != list.orders.size() ? "the JSON does not hold every order" : "";
+    return read_back.is_discarded() || read_back["orders"].size() != orders ? "the JSON does not hold every order" : "";
 }
 
 }  // namespace shaftcut::fuzz

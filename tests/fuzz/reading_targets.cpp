@@ -1,11 +1,6 @@
-#include <fstream>
-#include <iterator>
-
 #include "fuzz/targets.hpp"
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/reading/job_reader.hpp"
-#include "shaftcut/reading/workshop_reader.hpp"
 #include "shaftcut/words/text.hpp"
+#include "support/engine.hpp"
 
 namespace shaftcut::fuzz {
 namespace {
@@ -22,13 +17,12 @@ std::string wrong_with(const Problem& problem, int lines)
     return {};
 }
 
-template <class T>
-std::string wrong_with(const Read<T>& read, std::string_view bytes)
+std::string wrong_with(bool answered, const Problems& problems, std::string_view bytes)
 {
-    if (read.value.has_value() != read.problems.empty()) return "neither a value nor a problem, or both";
+    if (answered != problems.empty()) return "neither a value nor a problem, or both";
     int lines = 1;
     for (const char c : bytes) lines += c == '\n' || c == '\r' ? 1 : 0;
-    for (const Problem& problem : read.problems)
+    for (const Problem& problem : problems)
         if (std::string wrong = wrong_with(problem, lines); !wrong.empty()) return wrong;
     return {};
 }
@@ -39,31 +33,38 @@ bool names_a_file(const std::string& order)
            && order.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789._-") == std::string::npos;
 }
 
-Source source_of(std::string_view bytes) { return {"f.xml", std::string(bytes)}; }
+Source source_of(const char* name, std::string_view bytes) { return {name, std::string(bytes)}; }
 
-const Catalogue& demo_catalogue()
+std::string wrong_with(const Configuration& configuration, std::string_view bytes)
 {
-    static const auto read = [] {
-        std::ifstream file(SHAFTCUT_SOURCE_DIR "/config/series.xml", std::ios::binary);
-        return read_catalogue({"series.xml", {std::istreambuf_iterator<char>(file), {}}});
-    }();
-    return read.value.value();
+    const Loaded loaded = Engine::load(configuration);
+    return wrong_with(loaded.engine.has_value(), loaded.problems, bytes);
 }
 
 }  // namespace
 
 std::string try_job(std::string_view bytes)
 {
-    const auto read = read_job(source_of(bytes), demo_catalogue());
-    if (read.value && !names_a_file(read.value->order)) return "an order that cannot name files was read: " + read.value->order;
-    if (read.value)
-        for (const std::string& text : {read.value->customer, read.value->machine, read.value->tractor, read.value->circumstances.hitch, read.value->shaft.number})
+    const Answer answer = test::demo_engine().answer(source_of("f.xml", bytes), {});
+    if (answer.work_order && !names_a_file(answer.order)) return "an order that cannot name files was read: " + answer.order;
+    if (const auto& order = answer.work_order)
+        for (const std::string& text : {order->customer, order->machine, order->tractor, order->circumstances.hitch, order->shaft.number})
             if (first_hidden(text)) return "a text with a character that nobody sees was read: " + text;
-    return wrong_with(read, bytes);
+    return wrong_with(answer.work_order.has_value(), answer.problems, bytes);
 }
 
-std::string try_catalogue(std::string_view bytes) { return wrong_with(read_catalogue(source_of(bytes)), bytes); }
+std::string try_catalogue(std::string_view bytes)
+{
+    Configuration configuration = test::demo_configuration();
+    configuration.files[0] = source_of("series.xml", bytes);
+    return wrong_with(configuration, bytes);
+}
 
-std::string try_workshop(std::string_view bytes) { return wrong_with(read_workshop(source_of(bytes)), bytes); }
+std::string try_workshop(std::string_view bytes)
+{
+    Configuration configuration = test::demo_configuration();
+    configuration.files[1] = source_of("workshop.xml", bytes);
+    return wrong_with(configuration, bytes);
+}
 
 }  // namespace shaftcut::fuzz

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "shaftcut/reading/catalogue_reader.hpp"
+#include "shaftcut/commands/load.hpp"
 #include "shaftcut/reading/job_reader.hpp"
 #include "shaftcut/reading/orders_reader.hpp"
 #include "shaftcut/reading/workshop_reader.hpp"

@@ -1,3 +1,4 @@
+#include "support/linear_programme.hpp"
 #include "support/saw_cases.hpp"
 
 #include <algorithm>
@@ -164,7 +165,7 @@ bool exhaustively_certifies(const SawTask& task, const SawCertificate& certifica
 
 SawWatch no_hurry()
 {
-    return {[] { return 1e9; }, {}};
+    return {[] { return 1e9; }, {}, linear_programme()};
 }
 
 }  // namespace shaftcut::test

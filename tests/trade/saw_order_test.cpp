@@ -1,6 +1,7 @@
 #include "shaftcut/trade/saw_order.hpp"
 
 #include "support/catch.hpp"
+#include "support/linear_programme.hpp"
 
 using namespace shaftcut;
 
@@ -10,7 +11,7 @@ constexpr Length mm(std::int64_t count) { return Length::millimetres(count); }
 
 SawOrder planned(SawTask task, std::optional<Length> reusable = mm(500))
 {
-    SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}});
+    SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}, test::linear_programme()});
     REQUIRE(std::holds_alternative<SawPlan>(outcome));
     return lay_out({"list", "owner", Units::mm, reusable}, std::move(task), std::get<SawPlan>(std::move(outcome)), SawEnd::finished, 0.5);
 }
@@ -61,7 +62,7 @@ TEST_CASE("an end that is less than the kerf or the saw's least cut is said, wit
 {
     const auto order_of = [](std::int64_t piece, Length trim_end) {
         SawTask task{{{mm(piece), 1, ""}}, {{mm(1000), std::nullopt, 1}}, mm(3), Length(), trim_end, Length()};
-        SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}});
+        SawOutcome outcome = plan_saw(task, {[] { return 10.0; }, {}, test::linear_programme()});
         return lay_out({"list", "", Units::mm, std::nullopt, mm(5), mm(1)}, task, std::get<SawPlan>(std::move(outcome)), SawEnd::finished, 0);
     };
     CHECK(order_of(996, Length()).bars[0].thin_end == mm(4));

@@ -1,6 +1,7 @@
 // The time of a saw plan, on a clock that counts how often it is asked: every long step must ask, and little may follow the end.
 #include "shaftcut/trade/saw.hpp"
 #include "support/catch.hpp"
+#include "support/linear_programme.hpp"
 #include "support/saw_cases.hpp"
 #include "support/saw_checker.hpp"
 
@@ -44,7 +45,7 @@ SawTask many_lengths(std::int64_t lengths, std::int64_t most_each, std::int64_t 
 CountingClock checked_plan(const SawTask& task, std::int64_t questions)
 {
     CountingClock clock{questions};
-    const SawOutcome outcome = plan_saw(task, {[&] { return clock.seconds_left(); }, {}});
+    const SawOutcome outcome = plan_saw(task, {[&] { return clock.seconds_left(); }, {}, test::linear_programme()});
     CAPTURE(task.pieces.size(), task.stock.size(), questions);
     REQUIRE(std::holds_alternative<SawPlan>(outcome));
     const SawPlan& plan = std::get<SawPlan>(outcome);

@@ -1,6 +1,11 @@
 // What every command that makes documents does with them.
 #pragma once
 
+#include <exception>
+#include <ostream>
+#include <string>
+#include <vector>
+
 #include "shaftcut/commands/command.hpp"
 #include "shaftcut/commands/options.hpp"
 
@@ -14,16 +19,29 @@ Outcome make_folder(const CommonOptions& options, Console& console);
 // checked for standard output.
 Outcome check_names(const std::vector<std::string>& names, const CommonOptions& options, Console& console);
 
-// Writes one order's documents as write_documents() does, says `text` (for people), then the fault or each file written.
-Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console);
+// Writes one order's documents as write_documents() does, says `text` (for people), then the fault or each file written after `wrote`.
+Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console, const char* wrote = "  wrote       ");
 
 // Writes JSON to standard output.
 Outcome hand_out_json(const std::string& json, Console& console);
 
-// Removes those of these documents that exist in the options' folder and are plain files, and says so.
-Outcome remove_documents(const std::vector<std::string>& names, const CommonOptions& options, Console& console);
+// With --replace, the documents of these names that are not among those just made (by supersede.hpp), saying so of each: what an earlier call wrote
+// would lie beside them as if it belonged to them, a cut sheet beside a refusal.
+Outcome supersede_others(const std::vector<std::string>& names, const std::vector<Document>& made, const CommonOptions& options, Console& console);
 
 // What an exception says, as a sentence for people where it is none itself.
 std::string sentence_of(const std::exception& fault);
+
+// Where documents of `whose` cannot be made (no memory, no font, no room for temporary files) that is said, and others are still made.
+template <class HandOut>
+Outcome or_report(const std::string& whose, Console& console, const HandOut& hand_out)
+{
+    try {
+        return hand_out();
+    } catch (const std::exception& fault) {
+        console.err << whose << ": " << sentence_of(fault) << "\n";
+        return Outcome::unwritable;
+    }
+}
 
 }  // namespace shaftcut

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/engine/answer.hpp"
 
 namespace shaftcut {
 

@@ -8,6 +8,7 @@
 
 #include <vector>
 
+#include "shaftcut/documents/font_files.hpp"
 #include "shaftcut/documents/page.hpp"
 #include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/build_plan.hpp"
@@ -15,7 +16,7 @@
 namespace shaftcut {
 
 // The sheets in order. Throws FontFault.
-std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper);
+std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper, const FontFiles& files);
 
 // Title and author for the file. A list of orders has no date: its documents count as made on 2000-01-01, so that equal orders
 // give equal bytes.

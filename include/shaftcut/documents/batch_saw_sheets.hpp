@@ -5,6 +5,7 @@
 
 #include <vector>
 
+#include "shaftcut/documents/font_files.hpp"
 #include "shaftcut/documents/page.hpp"
 #include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/batch.hpp"
@@ -12,6 +13,6 @@
 namespace shaftcut {
 
 // Empty where the batch has no piece to saw.
-std::vector<Page> draw_batch_saw_sheets(const Batch& batch, Paper paper);
+std::vector<Page> draw_batch_saw_sheets(const Batch& batch, Paper paper, const FontFiles& files);
 
 }  // namespace shaftcut

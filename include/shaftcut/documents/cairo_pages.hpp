@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/documents/page.hpp"
+#include "shaftcut/documents/font_files.hpp"
 
 namespace shaftcut {
 
@@ -18,16 +18,16 @@ struct DrawingFault : std::runtime_error {
 
 // A tagged PDF 1.4 with its fonts embedded; its creation date is noon of `info.created`. `pages`:
 // at least one, all of the size of the first. Throws DrawingFault.
-std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info);
+std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info, const FontFiles& fonts);
 
 // The same of `count` pages, at least one, that are made one by one as they are written.
-std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& page, const DocumentInfo& info);
+std::string pdf_of(std::size_t count, const std::function<Page(std::size_t)>& page, const DocumentInfo& info, const FontFiles& fonts);
 
 // One page in grey levels on white. Throws DrawingFault.
-std::string png_of(const Page& page, double dots_per_inch);
+std::string png_of(const Page& page, double dots_per_inch, const FontFiles& fonts);
 
 // One page, its text as outlines. Throws DrawingFault.
-std::string svg_of(const Page& page);
+std::string svg_of(const Page& page, const FontFiles& fonts);
 
 // The version of cairo that the program was built with: "1.16.0".
 std::string cairo_built_with();

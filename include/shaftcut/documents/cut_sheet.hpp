@@ -8,6 +8,7 @@
 
 #include <vector>
 
+#include "shaftcut/documents/font_files.hpp"
 #include "shaftcut/documents/page.hpp"
 #include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/work_order.hpp"
@@ -15,7 +16,7 @@
 namespace shaftcut {
 
 // The sheets in order. Throws FontFault.
-std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper);
+std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files);
 
 // Title, author and date for the file; a job without a date counts as made on 2000-01-01, so that its bytes stay the same.
 DocumentInfo cut_sheet_info(const WorkOrder& order);

@@ -1,4 +1,4 @@
-// Measuring text in the one font family of all documents, DejaVu Sans, read from its named files.
+// Measuring text in the one font family of all documents, DejaVu Sans, whose files are handed in.
 //
 // Sizes are capital heights in millimetres, as ISO 3098 counts them. The font is wide, so all text is set at
 // `text_stretch` of its own width. Checked by the widths of known strings and by pdftotext (tests/documents/font_test.cpp).
@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-#include "shaftcut/documents/page.hpp"
+#include "shaftcut/documents/font_files.hpp"
 
 namespace shaftcut {
 
@@ -18,17 +18,14 @@ namespace shaftcut {
 inline constexpr double cap_height_of_em = 1493.0 / 2048.0;
 inline constexpr double text_stretch = 0.9;
 
-// A font file that is missing or cannot be read, by its name.
+// A font file without bytes, or with bytes that are no font, by its name.
 struct FontFault : std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
-// The full name of the file of a weight.
-std::string font_file(Weight weight);
-
 class Fonts {
 public:
-    Fonts();  // throws FontFault
+    explicit Fonts(const FontFiles& files);  // throws FontFault
     ~Fonts();
     Fonts(const Fonts&) = delete;
     Fonts& operator=(const Fonts&) = delete;

@@ -7,6 +7,7 @@
 
 #include <vector>
 
+#include "shaftcut/documents/font_files.hpp"
 #include "shaftcut/documents/page.hpp"
 #include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/work_order.hpp"
@@ -14,10 +15,10 @@
 namespace shaftcut {
 
 // The sheets in order. Throws FontFault. Some fit of the order must hold a machine's geometry.
-std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper);
+std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper, const FontFiles& files);
 
 // The sheet of the first machine to scale, alone. Throws as draw_geometry_sheet().
-Page draw_machine_picture(const WorkOrder& order, Paper paper);
+Page draw_machine_picture(const WorkOrder& order, Paper paper, const FontFiles& files);
 
 // Title, author and date for the file, as cut_sheet_info().
 DocumentInfo geometry_sheet_info(const WorkOrder& order);

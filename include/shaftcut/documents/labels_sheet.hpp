@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <functional>
 
+#include "shaftcut/documents/font_files.hpp"
 #include "shaftcut/documents/page.hpp"
 #include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/batch.hpp"
@@ -26,6 +27,6 @@ struct LabelSheets {
     std::size_t count = 0;
     std::function<Page(std::size_t)> draw;
 };
-LabelSheets label_sheets(const Batch& batch, Paper paper);  // throws FontFault
+LabelSheets label_sheets(const Batch& batch, Paper paper, const FontFiles& files);  // throws FontFault
 
 }  // namespace shaftcut

@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/documents/documents.hpp"
+#include "shaftcut/documents/font_files.hpp"
 #include "shaftcut/documents/page.hpp"
 #include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/catalogue.hpp"
@@ -29,12 +29,12 @@ struct MeasuringForm {
 };
 
 // The five sheets: shaft, halves, lengths at the machine, trailed machine, mounted machine. Throws FontFault.
-std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper);
+std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper, const FontFiles& files);
 
-// "measuring-form.pdf", "measuring-form-Alder-2.pdf": what is neither a letter, a digit, ".", "_" nor beyond ASCII becomes "-".
+// "measuring-form", "measuring-form-Alder-2", before its suffix: what is neither a letter, a digit, ".", "_" nor beyond ASCII becomes "-".
 std::string measuring_form_name(const MeasuringForm& form);
 
-// Its name and its PDF. Dated 2000-01-01, so that its bytes stay the same. Throws FontFault and DrawingFault.
-Document measuring_form_document(const MeasuringForm& form, Paper paper);
+// Its PDF. Dated 2000-01-01, so that its bytes stay the same. Throws FontFault and DrawingFault.
+std::string measuring_form_pdf(const MeasuringForm& form, Paper paper, const FontFiles& files);
 
 }  // namespace shaftcut

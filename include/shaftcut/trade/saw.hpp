@@ -84,10 +84,14 @@ struct SawRefusal {
 
 using SawOutcome = std::variant<SawPlan, SawRefusal>;
 
-// How the caller limits and follows the work: the trade layer has no clock.
+// A function of the linear programme's library (CLP's C interface) by its name. Never null: it throws what it has to say instead.
+using FindFunction = std::function<void*(const char* name)>;
+
+// How the caller limits and follows the work: the trade layer has no clock, and loads no library.
 struct SawWatch {
     std::function<double()> seconds_left;                                   // at most 0: answer now with the best plan so far
     std::function<void(std::int64_t cost, std::int64_t lower_bound)> news;  // may be empty; called when either improved
+    FindFunction linear_programme = {};                                     // only a check of a plan that is there needs none
 };
 
 // The best plan found and its bound. Equal input gives an equal plan as long as time does not run out.

@@ -24,7 +24,8 @@ struct MasterAnswer {
 
 class Master {
 public:
-    Master(const Model& model, Aim aim);
+    // Uses of `watch` what finds the library's functions, now.
+    Master(const Model& model, Aim aim, const SawWatch& watch);
     ~Master();
     Master(const Master&) = delete;
     Master& operator=(const Master&) = delete;

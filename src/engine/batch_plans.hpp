@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "shaftcut/commands/command.hpp"
+#include "shaftcut/engine/wishes.hpp"
 #include "shaftcut/trade/batch.hpp"
 
 namespace shaftcut {
@@ -14,7 +14,7 @@ struct BatchSawing {
     Length least_cut, plus_minus;     // the saw's
 };
 
-// The batch with its plans, and the profiles that have none for want of bars. Ctrl-C ends each search with its best plan so far.
-Batch plan_batch(Batch batch, const BatchSaw& saw, const BatchSawing& sawing, Console& console);
+// The batch with its plans, and the profiles that have none for want of bars.
+Batch plan_batch(Batch batch, const BatchSaw& saw, const BatchSawing& sawing, const SawMeans& means);
 
 }  // namespace shaftcut

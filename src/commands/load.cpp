@@ -1,10 +1,12 @@
-#include "shaftcut/reading/source.hpp"
+#include "shaftcut/commands/load.hpp"
 
 #include <algorithm>
 #include <cerrno>
 #include <optional>
+#include <stdexcept>
 #include <system_error>
 
+#include <dlfcn.h>
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -70,6 +72,25 @@ std::variant<Source, Unreadable> load(const std::string& path)
     source.bytes.resize(filled);
     source.bytes.shrink_to_fit();
     return source;
+}
+
+FontFiles load_fonts()
+{
+    const auto file = [](const char* name) {
+        const std::string path = std::string(SHAFTCUT_FONT_DIR) + "/" + name;
+        auto loaded = load(path);
+        Source* const source = std::get_if<Source>(&loaded);
+        return FontFile{path, source ? std::make_shared<const std::string>(std::move(source->bytes)) : nullptr};
+    };
+    return {file("DejaVuSans.ttf"), file("DejaVuSans-Bold.ttf")};
+}
+
+void* LinearProgrammeLibrary::function(const char* name)
+{
+    if (!handle_) handle_ = ::dlopen("libClp.so.1", RTLD_NOW | RTLD_LOCAL);
+    void* const found = handle_ ? ::dlsym(handle_, name) : nullptr;
+    if (!found) throw std::runtime_error(std::string("saw plans need the library CLP: ") + ::dlerror());
+    return found;
 }
 
 }  // namespace shaftcut

@@ -1,4 +1,4 @@
-#include "shaftcut/reading/source.hpp"
+#include "shaftcut/commands/load.hpp"
 
 #include <cstdlib>
 #include <fstream>

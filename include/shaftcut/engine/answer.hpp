@@ -1,0 +1,71 @@
+// What the engine answers, and the documents that belong to each answer.
+//
+// A file with faults is answered by its problems. A shaft that must not be cut is an answer: a work order that refuses.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shaftcut/documents/document.hpp"
+#include "shaftcut/documents/measuring_form.hpp"
+#include "shaftcut/engine/wishes.hpp"
+#include "shaftcut/trade/batch.hpp"
+#include "shaftcut/trade/build_plan.hpp"
+#include "shaftcut/trade/saw_order.hpp"
+#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/words/problem.hpp"
+
+namespace shaftcut {
+
+enum class Question { cut, lengths, build, saw, form };
+
+// To one job: either a work order, or the file's problems. `order`, `key` and `place` are there as soon as the job could be read.
+struct Answer {
+    Question question = Question::cut;  // cut or lengths
+    std::optional<WorkOrder> work_order;
+    Problems problems;
+    std::string order;  // its number
+    std::string key;    // the same for numbers that some disks do not tell apart
+    Place place;        // of the job in its file
+};
+
+// A shaft that must not be cut, or a machine for which there can be none.
+bool refuses(const Answer& answer);
+
+struct FormAnswer {
+    std::optional<MeasuringForm> form;
+    std::string why_not;  // a sentence where there is none
+};
+
+// Whether an answer to this question has a document in this format.
+bool comes_as(Question question, Format format);
+
+// The documents of an answer in these formats, by format and then in the answer's own order; where it has none in one of them, none of
+// that. Made in threads beside each other. Writes no file, but for those without a name in which the spreadsheets' library keeps their
+// parts meanwhile. Throws FontFault, DrawingFault, std::bad_alloc and std::runtime_error, each with a sentence.
+// Cut: ORDER-cut-sheet.pdf, .png and .svg (pictures of its first sheet), ORDER-work-order.xlsx, ORDER.json, ORDER.txt.
+// Lengths: ORDER-lengths.pdf, .png and .svg (pictures of the first machine), .json, .txt. `answer` must hold a work order.
+std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes);
+// ORDER-assembly.pdf and ORDER.txt of a shaft made to order. Its figures stand in the batch's JSON.
+std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes);
+// NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing is sawn; NAME-labels.pdf, none where nothing
+// can be built or too many were asked for (why_no_labels()); NAME-batch.xlsx; NAME.txt. Its JSON is made piece by piece by BatchJson.
+std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes);
+// NAME-saw-plan.pdf, .xlsx, .json, .txt, .png and .svg (pictures of its first sheet).
+std::vector<Document> documents(const SawOrder& order, const std::vector<Format>& formats, const Wishes& wishes);
+// measuring-form.pdf, measuring-form-SERIES.pdf.
+std::vector<Document> documents(const MeasuringForm& form, const std::vector<Format>& formats, const Wishes& wishes);
+
+// The names that files of these formats have or, of a batch, may have, the JSON's among them. `number`: of an order; `list`: a list's name.
+std::vector<std::string> document_names(const Answer& answer, const std::vector<Format>& formats);
+std::vector<std::string> assembly_document_names(const std::string& number, const std::vector<Format>& formats);
+std::vector<std::string> batch_document_names(const std::string& list, const std::vector<Format>& formats);
+std::vector<std::string> saw_document_names(const std::string& list, const std::vector<Format>& formats);
+
+// Empty, or a sentence: more pieces on bars to be cut differently than one sheet or workbook is asked to hold. The JSON holds them.
+std::string why_no_sheet(const SawOrder& order);
+// Empty, or a sentence: more labels than one file is asked to hold.
+std::string why_no_labels(const Batch& batch);
+
+}  // namespace shaftcut

@@ -1,0 +1,61 @@
+// The engine's door: bytes in, answers and documents out, the same for every front end.
+//
+// Behind it nothing opens a file, reads the environment, asks a clock or keeps anything that two engines would share. An engine never
+// changes: several threads may ask it at once. What it needs of the world is handed in (wishes.hpp). No answer depends on the day.
+// Checked by tests/engine/engine_test.cpp, and by tests/second_front_end, which is built with what is installed and nothing else.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shaftcut/engine/answer.hpp"
+#include "shaftcut/engine/build_run.hpp"
+#include "shaftcut/engine/saw_run.hpp"
+
+namespace shaftcut {
+
+// The configuration's files; each is found by what its name ends with behind the last "/": series.xml, workshop.xml.
+struct Configuration {
+    std::vector<Source> files;
+};
+
+struct Known;   // what the configuration says
+struct Loaded;
+
+class Engine {
+public:
+    static Loaded load(const Configuration& configuration);
+
+    // What to cut off a shaft that exists. A job that can be read is always answered.
+    Answer answer(const Source& job, const Wishes& wishes) const;
+    // The operating lengths that a machine's geometry gives. A job without any is a problem.
+    Answer lengths(const Source& job, const Wishes& wishes) const;
+    // Shafts made to order, of a list whose name ends with .csv or .xml.
+    BuildStart build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const;
+    // A saw plan for a list of pieces.
+    SawStart saw(const Source& pieces, const Wishes& wishes, const SawWishes& saw) const;
+    // The problems of the stock alone, for a call whose list of orders (build) or pieces (saw) cannot be read.
+    static Problems stock_problems(Question question, const Wishes& wishes, const SawWishes& saw);
+    // A blank measuring form for this series, or for any where it is empty.
+    FormAnswer form(const std::string& series, const Wishes& wishes) const;
+    // The connections and series of the configuration, in lines.
+    std::string catalogue(const Wishes& wishes) const;
+
+private:
+    explicit Engine(std::shared_ptr<const Known> known) : known_(std::move(known)) {}
+    std::shared_ptr<const Known> known_;
+};
+
+// An engine, or why there is none: the files' problems, and the names of those that were not handed in.
+struct Loaded {
+    std::optional<Engine> engine;
+    Problems problems;
+    std::vector<std::string> missing;
+};
+
+// "pugixml 1.13, cairo 1.16.0, …": the libraries that the engine was built with.
+std::string libraries_built_with();
+
+}  // namespace shaftcut

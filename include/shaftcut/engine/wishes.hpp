@@ -1,0 +1,49 @@
+// What whoever asks the engine wishes, and what the engine needs of the world and is handed: fonts, a clock, a library.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+
+#include "shaftcut/documents/document.hpp"
+#include "shaftcut/documents/font_files.hpp"
+#include "shaftcut/documents/json.hpp"
+#include "shaftcut/documents/paper.hpp"
+#include "shaftcut/documents/terminal.hpp"
+#include "shaftcut/reading/source.hpp"
+
+namespace shaftcut {
+
+struct Wishes {
+    std::optional<Units> units;             // of the documents, and of lengths in CSV lists that name none; nothing: those of the file, else mm
+    Paper paper = Paper::a4;
+    Colour colour = Colour::none;           // of Format::terminal
+    JsonLayout json = JsonLayout::indented;
+    FontFiles fonts;                        // what sheets and pictures are drawn with; needed for those alone
+    std::function<void(std::size_t drawn, std::size_t of)> labels_drawn = {};  // after each sheet of labels; from any thread
+};
+
+// Of a saw plan, or of all those of a batch.
+struct SawWishes {
+    std::optional<Source> stock = {};  // a list of bars; nothing: the workshop's stock
+    std::optional<Length> kerf = {};   // nothing: that of the workshop's saw
+    Length trim_start = {}, trim_end = {};
+    double seconds = 10;               // for all plans of a batch together; what one leaves, the next may use
+};
+
+// How far one plan has come.
+struct SawNews {
+    double seconds_taken = 0, seconds_left = 0;
+    std::int64_t cost = 0, lower_bound = 0;  // in millionths; 0: no plan yet
+};
+
+// `seconds` and `linear_programme` must be there.
+struct SawMeans {
+    std::function<double()> seconds;                // a clock that never goes back, from any moment on
+    FindFunction linear_programme;                  // the functions of CLP (saw.hpp)
+    std::function<bool()> stop = {};                // true: end each search with its best plan so far
+    std::function<void(const SawNews&)> news = {};  // many times a second
+    std::function<void()> planned = {};             // after each plan
+};
+
+}  // namespace shaftcut

@@ -1,0 +1,120 @@
+#include "shaftcut/engine/answer.hpp"
+
+#include <fmt/format.h>
+
+#include <future>
+
+#include "document_lists.hpp"
+#include "shaftcut/documents/labels_sheet.hpp"
+
+namespace shaftcut {
+namespace {
+
+// Pieces on bars to be cut differently.
+constexpr std::size_t most_rows_on_paper = 20'000;
+
+// The first in this thread and each other in one of its own: a sheet and a workbook take about as long.
+template <class From>
+std::vector<Document> made(const From& from, const std::string& name, std::vector<Writing<From>> rows, const Wishes& wishes)
+{
+    std::erase_if(rows, [](const Writing<From>& row) { return !row.bytes; });
+    if (rows.empty()) return {};
+    const auto document = [&](const Writing<From>& row) { return Document{name + row.name_end, row.bytes(from, wishes)}; };
+    std::vector<std::future<Document>> others;
+    for (std::size_t i = 1; i < rows.size(); ++i) others.push_back(std::async(document, rows[i]));
+    std::vector<Document> documents{document(rows.front())};
+    for (std::future<Document>& other : others) documents.push_back(other.get());
+    std::erase_if(documents, [](const Document& one) { return one.bytes.empty(); });
+    return documents;
+}
+
+template <class From>
+std::vector<std::string> names_of(const std::string& name, const std::vector<Writing<From>>& rows)
+{
+    std::vector<std::string> names;
+    for (const Writing<From>& row : rows) names.push_back(name + row.name_end);
+    return names;
+}
+
+template <class From>
+bool any(std::span<const DocumentKind> kinds, std::span<const Writing<From>> rows, Format format)
+{
+    return !chosen(kinds, rows, {format}).empty();
+}
+
+}  // namespace
+
+bool comes_as(Question question, Format format)
+{
+    const auto kinds = documents_of(question);
+    switch (question) {
+    case Question::cut:
+    case Question::lengths: return any(kinds, work_order_writings(), format);
+    case Question::build: return any(kinds, build_plan_writings(), format) || any(documents_of_batch(), batch_writings(), format);
+    case Question::saw: return any(kinds, saw_order_writings(), format);
+    case Question::form: break;
+    }
+    return any(kinds, form_writings(), format);
+}
+
+std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    const WorkOrder& order = answer.work_order.value();
+    return made(order, order.order, chosen(documents_of(answer.question), work_order_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    return made(plan, plan.order, chosen(documents_of(Question::build), build_plan_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    return made(batch, batch.name, chosen(documents_of_batch(), batch_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const SawOrder& order, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    return made(order, order.name, chosen(documents_of(Question::saw), saw_order_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const MeasuringForm& form, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    return made(form, measuring_form_name(form), chosen(documents_of(Question::form), form_writings(), formats), wishes);
+}
+
+std::vector<std::string> document_names(const Answer& answer, const std::vector<Format>& formats)
+{
+    return names_of(answer.order, chosen(documents_of(answer.question), work_order_writings(), formats));
+}
+
+std::vector<std::string> assembly_document_names(const std::string& number, const std::vector<Format>& formats)
+{
+    return names_of(number, chosen(documents_of(Question::build), build_plan_writings(), formats));
+}
+
+std::vector<std::string> batch_document_names(const std::string& list, const std::vector<Format>& formats)
+{
+    return names_of(list, chosen(documents_of_batch(), batch_writings(), formats));
+}
+
+std::vector<std::string> saw_document_names(const std::string& list, const std::vector<Format>& formats)
+{
+    return names_of(list, chosen(documents_of(Question::saw), saw_order_writings(), formats));
+}
+
+std::string why_no_sheet(const SawOrder& order)
+{
+    std::size_t rows = 0;
+    for (const BarLayout& bar : order.bars) rows += bar.pieces.size();
+    if (rows <= most_rows_on_paper) return {};
+    return fmt::format("the plan has {} pieces on bars that are cut differently, more than the {} that a sheet or workbook holds", rows, most_rows_on_paper);
+}
+
+std::string why_no_labels(const Batch& batch)
+{
+    if (count_labels(batch) <= most_labels) return {};
+    return fmt::format("{} labels are more than the {} of one file, so none are made; split the list", count_labels(batch), most_labels);
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,141 @@
+#include "document_lists.hpp"
+
+#include <array>
+
+#include "shaftcut/documents/assembly_sheet.hpp"
+#include "shaftcut/documents/batch_saw_sheets.hpp"
+#include "shaftcut/documents/batch_workbook.hpp"
+#include "shaftcut/documents/build_terminal.hpp"
+#include "shaftcut/documents/cairo_pages.hpp"
+#include "shaftcut/documents/cut_sheet.hpp"
+#include "shaftcut/documents/geometry_sheet.hpp"
+#include "shaftcut/documents/labels_sheet.hpp"
+#include "shaftcut/documents/lengths_terminal.hpp"
+#include "shaftcut/documents/saw_sheet.hpp"
+#include "shaftcut/documents/saw_workbook.hpp"
+#include "shaftcut/documents/work_order_workbook.hpp"
+
+namespace shaftcut {
+namespace {
+
+using enum DocumentKind;
+
+constexpr double picture_dots_per_inch = 110;
+
+// A sheet or a picture from its pages.
+template <class From>
+using Draw = std::vector<Page> (*)(const From&, Paper, const FontFiles&);
+template <class From>
+using Info = DocumentInfo (*)(const From&);
+
+template <class From, Draw<From> draw, Info<From> info>
+std::string pdf(const From& from, const Wishes& wishes)
+{
+    return pdf_of(draw(from, wishes.paper, wishes.fonts), info(from), wishes.fonts);
+}
+
+template <class From, Draw<From> draw>
+std::string png(const From& from, const Wishes& wishes)
+{
+    return png_of(draw(from, wishes.paper, wishes.fonts).front(), picture_dots_per_inch, wishes.fonts);
+}
+
+template <class From, Draw<From> draw>
+std::string svg(const From& from, const Wishes& wishes)
+{
+    return svg_of(draw(from, wishes.paper, wishes.fonts).front(), wishes.fonts);
+}
+
+std::vector<Page> machine_picture(const WorkOrder& order, Paper paper, const FontFiles& fonts) { return {draw_machine_picture(order, paper, fonts)}; }
+
+constexpr std::array work_order_rows{
+    Writing<WorkOrder>{cut_sheet, Format::pdf, "-cut-sheet.pdf", pdf<WorkOrder, draw_cut_sheet, cut_sheet_info>},
+    Writing<WorkOrder>{cut_sheet, Format::png, "-cut-sheet.png", png<WorkOrder, draw_cut_sheet>},
+    Writing<WorkOrder>{cut_sheet, Format::svg, "-cut-sheet.svg", svg<WorkOrder, draw_cut_sheet>},
+    Writing<WorkOrder>{work_order, Format::xlsx, "-work-order.xlsx", [](const WorkOrder& order, const Wishes& wishes) { return workbook_of(order, wishes.paper); }},
+    Writing<WorkOrder>{answer, Format::json, ".json", [](const WorkOrder& order, const Wishes& wishes) { return json_of(order, wishes.json); }},
+    Writing<WorkOrder>{answer, Format::terminal, ".txt", [](const WorkOrder& order, const Wishes& wishes) { return terminal_text(order, wishes.colour); }},
+    Writing<WorkOrder>{lengths_sheet, Format::pdf, "-lengths.pdf", pdf<WorkOrder, draw_geometry_sheet, geometry_sheet_info>},
+    Writing<WorkOrder>{lengths_sheet, Format::png, "-lengths.png", png<WorkOrder, machine_picture>},
+    Writing<WorkOrder>{lengths_sheet, Format::svg, "-lengths.svg", svg<WorkOrder, machine_picture>},
+    Writing<WorkOrder>{lengths_answer, Format::json, "-lengths.json", [](const WorkOrder& order, const Wishes& wishes) { return lengths_json_of(order, wishes.json); }},
+    Writing<WorkOrder>{lengths_answer, Format::terminal, "-lengths.txt", [](const WorkOrder& order, const Wishes& wishes) { return lengths_text(order, wishes.colour); }},
+};
+
+constexpr std::array build_plan_rows{
+    Writing<BuildPlan>{assembly, Format::pdf, "-assembly.pdf", pdf<BuildPlan, draw_assembly_sheet, assembly_sheet_info>},
+    Writing<BuildPlan>{assembly_answer, Format::terminal, ".txt", [](const BuildPlan& plan, const Wishes& wishes) { return terminal_text(plan, wishes.colour); }},
+};
+
+std::string batch_saw_pdf(const Batch& batch, const Wishes& wishes)
+{
+    const std::vector<Page> pages = draw_batch_saw_sheets(batch, wishes.paper, wishes.fonts);
+    if (pages.empty()) return {};
+    return pdf_of(pages, document_info("Saw plans " + batch.name, batch.owner, "Bars, pieces in cutting order and stops"), wishes.fonts);
+}
+
+std::string labels_pdf(const Batch& batch, const Wishes& wishes)
+{
+    if (count_labels(batch) > most_labels) return {};
+    const LabelSheets sheets = label_sheets(batch, wishes.paper, wishes.fonts);
+    if (sheets.count == 0) return {};
+    const auto draw = [&](std::size_t number) {
+        Page page = sheets.draw(number);
+        if (wishes.labels_drawn) wishes.labels_drawn(number + 1, sheets.count);
+        return page;
+    };
+    return pdf_of(sheets.count, draw, document_info("Labels " + batch.name, batch.owner, "labels for pieces and shafts"), wishes.fonts);
+}
+
+constexpr std::array batch_rows{
+    Writing<Batch>{batch_saw_sheets, Format::pdf, "-saw-plan.pdf", batch_saw_pdf},
+    Writing<Batch>{labels, Format::pdf, "-labels.pdf", labels_pdf},
+    Writing<Batch>{batch_workbook, Format::xlsx, "-batch.xlsx", [](const Batch& batch, const Wishes& wishes) { return batch_workbook_of(batch, wishes.paper); }},
+    Writing<Batch>{batch_answer, Format::json, ".json", nullptr},
+    Writing<Batch>{batch_answer, Format::terminal, ".txt", [](const Batch& batch, const Wishes& wishes) { return terminal_text(batch, wishes.colour); }},
+};
+
+constexpr std::array saw_order_rows{
+    Writing<SawOrder>{saw_sheet, Format::pdf, "-saw-plan.pdf", pdf<SawOrder, draw_saw_sheet, saw_sheet_info>},
+    Writing<SawOrder>{saw_sheet, Format::png, "-saw-plan.png", png<SawOrder, draw_saw_sheet>},
+    Writing<SawOrder>{saw_sheet, Format::svg, "-saw-plan.svg", svg<SawOrder, draw_saw_sheet>},
+    Writing<SawOrder>{saw_workbook, Format::xlsx, "-saw-plan.xlsx", [](const SawOrder& order, const Wishes& wishes) { return saw_workbook_of(order, wishes.paper); }},
+    Writing<SawOrder>{saw_answer, Format::json, "-saw-plan.json", [](const SawOrder& order, const Wishes& wishes) { return json_of(order, wishes.json); }},
+    Writing<SawOrder>{saw_answer, Format::terminal, "-saw-plan.txt", [](const SawOrder& order, const Wishes& wishes) { return terminal_text(order, wishes.colour); }},
+};
+
+constexpr std::array form_rows{
+    Writing<MeasuringForm>{DocumentKind::measuring_form, Format::pdf, ".pdf",
+                           [](const MeasuringForm& form, const Wishes& wishes) { return measuring_form_pdf(form, wishes.paper, wishes.fonts); }},
+};
+
+constexpr std::array cut_kinds{cut_sheet, work_order, answer};
+constexpr std::array lengths_kinds{lengths_sheet, lengths_answer};
+constexpr std::array build_kinds{assembly, assembly_answer};
+constexpr std::array batch_kinds{batch_saw_sheets, labels, batch_workbook, batch_answer};
+constexpr std::array saw_kinds{saw_sheet, saw_workbook, saw_answer};
+constexpr std::array form_kinds{DocumentKind::measuring_form};
+
+}  // namespace
+
+std::span<const DocumentKind> documents_of(Question question)
+{
+    switch (question) {
+    case Question::cut: return cut_kinds;
+    case Question::lengths: return lengths_kinds;
+    case Question::build: return build_kinds;
+    case Question::saw: return saw_kinds;
+    case Question::form: break;
+    }
+    return form_kinds;
+}
+
+std::span<const DocumentKind> documents_of_batch() { return batch_kinds; }
+
+std::span<const Writing<WorkOrder>> work_order_writings() { return work_order_rows; }
+std::span<const Writing<BuildPlan>> build_plan_writings() { return build_plan_rows; }
+std::span<const Writing<Batch>> batch_writings() { return batch_rows; }
+std::span<const Writing<SawOrder>> saw_order_writings() { return saw_order_rows; }
+std::span<const Writing<MeasuringForm>> form_writings() { return form_rows; }
+
+}  // namespace shaftcut

@@ -1,0 +1,55 @@
+// Two lists: which documents belong to an answer, and in which formats each of them can be written.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "shaftcut/engine/answer.hpp"
+
+namespace shaftcut {
+
+enum class DocumentKind {
+    cut_sheet, work_order, answer,                          // of a shaft that exists
+    lengths_sheet, lengths_answer,                          // of a machine
+    assembly, assembly_answer,                              // of one order of a list
+    batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
+    saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
+    measuring_form
+};
+
+// The first list. In the order in which they are handed out.
+std::span<const DocumentKind> documents_of(Question question);
+// Those of a whole list of orders; documents_of(build) are each order's.
+std::span<const DocumentKind> documents_of_batch();
+
+// A row of the second list: how a document is named, and written in one format, from what it tells.
+template <class From>
+struct Writing {
+    DocumentKind document;
+    Format format;
+    const char* name_end;  // after the order's number or the list's name
+    std::string (*bytes)(const From&, const Wishes&);  // empty: this once there is nothing to write. No function: written piece by piece
+};
+
+// The second list, by what the documents tell.
+std::span<const Writing<WorkOrder>> work_order_writings();
+std::span<const Writing<BuildPlan>> build_plan_writings();
+std::span<const Writing<Batch>> batch_writings();
+std::span<const Writing<SawOrder>> saw_order_writings();
+std::span<const Writing<MeasuringForm>> form_writings();
+
+// The rows of these documents in these formats, by format and then by document.
+template <class From>
+std::vector<Writing<From>> chosen(std::span<const DocumentKind> kinds, std::span<const Writing<From>> rows, const std::vector<Format>& formats)
+{
+    std::vector<Writing<From>> found;
+    for (const Format format : formats)
+        for (const DocumentKind kind : kinds)
+            for (const Writing<From>& row : rows)
+                if (row.document == kind && row.format == format) found.push_back(row);
+    return found;
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,111 @@
+#include "shaftcut/engine/engine.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+#include "build_state.hpp"
+#include "known.hpp"
+#include "saw_state.hpp"
+#include "shaftcut/reading/catalogue_reader.hpp"
+#include "shaftcut/reading/job_reader.hpp"
+#include "shaftcut/reading/known_names.hpp"
+#include "shaftcut/reading/order_number.hpp"
+#include "shaftcut/reading/workshop_reader.hpp"
+#include "shaftcut/words/text.hpp"
+
+namespace shaftcut {
+namespace {
+
+// The file called so, read; neither a value nor a problem where it is not there.
+template <class T>
+Read<T> read_file(const Configuration& configuration, const std::string& name, Read<T> (*read)(const Source&))
+{
+    const auto is_it = [&](const Source& file) { return file.name.substr(file.name.find_last_of('/') + 1) == name; };
+    const auto file = std::find_if(configuration.files.begin(), configuration.files.end(), is_it);
+    return file == configuration.files.end() ? Read<T>() : read(*file);
+}
+
+template <class T>
+bool is_missing(const Read<T>& read) { return !read.value && read.problems.empty(); }
+
+bool holds_machine(const Job& job)
+{
+    return std::any_of(job.fits.begin(), job.fits.end(), [](const JobFit& fit) { return fit.machine.has_value(); });
+}
+
+// A joint cannot fold past a right angle: there is no shaft for such a machine.
+bool folds(const WorkOrder& order)
+{
+    for (const End end : both_ends)
+        for (const Range range : all_ranges)
+            if (const auto& angle = order.extremes.angles[end][range]; angle && angle->angle > Angle::degrees(90)) return true;
+    return false;
+}
+
+Answer answer_to(Question question, const Source& file, const Known& known, const Wishes& wishes)
+{
+    const Read<Job> read = read_job(file, known.catalogue);
+    Answer answer{question, std::nullopt, read.problems, {}, {}, {}};
+    if (!read.value) return answer;
+    const Job& job = *read.value;
+    answer.order = job.order;
+    answer.key = order_key(job.order);
+    answer.place = job.place;
+    if (question == Question::lengths && !holds_machine(job)) {
+        answer.problems.push_back({job.fits.front().place, "no fit holds a machine's geometry", "add a trailed or mounted machine, from which lengths can be computed"});
+        return answer;
+    }
+    answer.work_order = work_up(job, known.catalogue, known.workshop, wishes.units.value_or(job.units));
+    return answer;
+}
+
+MeasuringForm form_for(const Series* series, const Known& known, Units units)
+{
+    MeasuringForm form;
+    if (series) form.series = *series;
+    for (const Connection& connection : known.catalogue.connections) form.connections.push_back(connection.name);
+    form.units = units;
+    form.plus_minus = known.workshop.measuring_plus_minus;
+    form.owner = known.workshop.name;
+    return form;
+}
+
+}  // namespace
+
+std::string list_name(const std::string& file) { return std::filesystem::path(file).stem().string(); }
+
+Loaded Engine::load(const Configuration& configuration)
+{
+    auto catalogue = read_file(configuration, "series.xml", read_catalogue);
+    auto workshop = read_file(configuration, "workshop.xml", read_workshop);
+    Loaded loaded{std::nullopt, catalogue.problems, {}};
+    loaded.problems.insert(loaded.problems.end(), workshop.problems.begin(), workshop.problems.end());
+    if (is_missing(catalogue)) loaded.missing.emplace_back("series.xml");
+    if (is_missing(workshop)) loaded.missing.emplace_back("workshop.xml");
+    if (catalogue.value && workshop.value) loaded.engine = Engine(std::make_shared<const Known>(Known{std::move(*catalogue.value), std::move(*workshop.value)}));
+    return loaded;
+}
+
+Answer Engine::answer(const Source& job, const Wishes& wishes) const { return answer_to(Question::cut, job, *known_, wishes); }
+
+Answer Engine::lengths(const Source& job, const Wishes& wishes) const { return answer_to(Question::lengths, job, *known_, wishes); }
+
+bool refuses(const Answer& answer)
+{
+    if (!answer.work_order) return false;
+    return answer.question == Question::lengths ? folds(*answer.work_order) : answer.work_order->verdict == Verdict::refused;
+}
+
+BuildStart Engine::build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const { return start_build(known_, orders, wishes, saw); }
+
+SawStart Engine::saw(const Source& pieces, const Wishes& wishes, const SawWishes& saw) const { return start_saw(known_, pieces, wishes, saw); }
+
+FormAnswer Engine::form(const std::string& series, const Wishes& wishes) const
+{
+    const Series* const found = find_series(known_->catalogue, series);
+    if (!found && !series.empty())
+        return {std::nullopt, "series " + shaftcut::quoted(series) + " is not in the catalogue; " + names_in(known_->catalogue.series, "the catalogue").instead_of(series)};
+    return {form_for(found, *known_, wishes.units.value_or(Units::mm)), {}};
+}
+
+}  // namespace shaftcut

@@ -1,0 +1,14 @@
+// The files of the documents' font, read once for all tests.
+#pragma once
+
+#include "shaftcut/commands/load.hpp"
+
+namespace shaftcut::test {
+
+inline const FontFiles& font_files()
+{
+    static const FontFiles files = load_fonts();
+    return files;
+}
+
+}  // namespace shaftcut::test
