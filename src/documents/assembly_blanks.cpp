@@ -87,14 +87,14 @@ void draw_shaft_boxes(Canvas& canvas, Rect room, int first, int last, int boxes)
 {
     const double width = room.width / boxes;
     for (int number = first; number <= last; ++number)
-        cut_sheet::draw_entry(canvas, {room.x + (number - first) * width, room.y, width, entry_height}, "shaft " + std::to_string(number), "");
+        sheet::draw_entry(canvas, {room.x + (number - first) * width, room.y, width, entry_height}, "shaft " + std::to_string(number), "");
 }
 
 // What should be measured, and a box for each.
 void draw_row_of_shafts(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     constexpr double name_width = 50;
-    cut_sheet::draw_entry(canvas, {room.x, room.y, name_width, entry_height}, "Closed, measured", closed_words(plan));
+    sheet::draw_entry(canvas, {room.x, room.y, name_width, entry_height}, "Closed, measured", closed_words(plan));
     draw_shaft_boxes(canvas, {room.x + name_width, room.y, room.width - name_width, entry_height}, 1, plan.count, plan.count);
 }
 
@@ -148,12 +148,12 @@ void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan)
     for (const Entry& entry : entries) shares += entry.share;
     for (const Entry& entry : entries) {
         const double width = room.width * entry.share / shares;
-        cut_sheet::draw_entry(canvas, {x, room.y, width, entry_height}, entry.name, entry.expected);
+        sheet::draw_entry(canvas, {x, room.y, width, entry_height}, entry.name, entry.expected);
         x += width;
     }
 }
 
-void draw_more_entries(cut_sheet::Sheets& sheets, const BuildPlan& plan)
+void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan)
 {
     if (!has_sheet_of_shafts(plan)) return;
     if (sheets.count() == 1) sheets.next();

@@ -3,16 +3,17 @@
 
 #include <string>
 
-#include "cut_sheet_parts.hpp"
+#include "printed.hpp"
 #include "shaftcut/documents/canvas.hpp"
 #include "shaftcut/trade/build_plan.hpp"
+#include "sheet_parts.hpp"
 
 namespace shaftcut::assembly_sheet {
 
-using cut_sheet::Block;
-using cut_sheet::Blocks;
-using cut_sheet::Lead;
-using cut_sheet::Spacing;
+using sheet::Block;
+using sheet::Blocks;
+using sheet::Lead;
+using sheet::Spacing;
 
 // "3 shafts alike", "1 shaft".
 std::string count_words(const BuildPlan& plan);
@@ -44,6 +45,6 @@ double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan);
 void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan);
 double entries_height(const BuildPlan& plan);
 // The boxes for the closed lengths of the shafts that draw_entries() has none for; nothing where it has them all.
-void draw_more_entries(cut_sheet::Sheets& sheets, const BuildPlan& plan);
+void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan);
 
 }  // namespace shaftcut::assembly_sheet

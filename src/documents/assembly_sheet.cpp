@@ -16,21 +16,21 @@ std::string loud_words(const BuildPlan& plan)
     return plan.count == 1 ? "BUILD 1" : "BUILD " + std::to_string(plan.count) + " ALIKE";
 }
 
-cut_sheet::Heading heading_of(const BuildPlan& plan)
+sheet::Heading heading_of(const BuildPlan& plan)
 {
     return {plan.order, plan.owner, "assembly", plan.shaft_title, {{"Customer: ", plan.customer}, {"Machine: ", plan.machine}},
             {"Due", plan.due}, {"Ordered", count_words(plan)}, loud_words(plan), plan.built ? "" : "DO NOT BUILD"};
 }
 
 // Cautions and the fields to sign, across the foot of sheet 1; gives what is left above them.
-Rect draw_foot(cut_sheet::Sheets& sheets, const BuildPlan& plan)
+Rect draw_foot(sheet::Sheets& sheets, const BuildPlan& plan)
 {
     Canvas& canvas = sheets.canvas();
     const Rect room = sheets.room();
     const double entries = room.bottom() - entries_height(plan);
-    const Block cautions = cut_sheet::caution_block(plan.cautions, Spacing::close);
-    const double height = cut_sheet::height_of(canvas, room.width, cautions) + cut_sheet::between_lists;
-    cut_sheet::place(canvas, {room.x, entries - height, room.width, height}, {cautions});
+    const Block cautions = sheet::caution_block(plan.cautions, Spacing::close);
+    const double height = sheet::height_of(canvas, room.width, cautions) + sheet::between_lists;
+    sheet::place(canvas, {room.x, entries - height, room.width, height}, {cautions});
     draw_entries(canvas, {room.x, entries, room.width, 0}, plan);
     return {room.x, sheets.y(), room.width, entries - height - sheets.y()};
 }
@@ -40,7 +40,7 @@ void append(Blocks& blocks, const Blocks& more) { blocks.insert(blocks.end(), mo
 bool fits(const Canvas& canvas, Rect column, const Blocks& blocks)
 {
     Canvas trial = canvas;
-    return cut_sheet::place(trial, column, blocks).next == blocks.size();
+    return sheet::place(trial, column, blocks).next == blocks.size();
 }
 
 // The lists in two columns, what to fetch on the left and what to do on the right if that can be; what has no room there follows on
@@ -72,7 +72,7 @@ Lists lists_of(const BuildPlan& plan, Spacing spacing)
 bool fits_running_on(const Canvas& canvas, Rect left, Rect right, const Blocks& all)
 {
     Canvas trial = canvas;
-    return fits(canvas, right, cut_sheet::remaining(all, cut_sheet::place(trial, left, all).next));
+    return fits(canvas, right, sheet::remaining(all, sheet::place(trial, left, all).next));
 }
 
 // The two columns of one sheet, and for a list that runs on its left one.
@@ -131,32 +131,32 @@ Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan&
 }
 
 // `first`: what of it is not to be missed; may be empty.
-void say_continued(cut_sheet::Sheets& sheets, Rect column, const std::string& first = "")
+void say_continued(sheet::Sheets& sheets, Rect column, const std::string& first = "")
 {
     sheets.canvas().begin(Part::paragraph);
     sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, "▼ " + first + "continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
     sheets.next();
 }
 
-void draw_lists(cut_sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
+void draw_lists(sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
 {
     Canvas& canvas = sheets.canvas();
     const double width = (between.width - column_gap) / 2;
     const Rect left{between.x, between.y, width, between.height};
     Rect right{between.x + width + column_gap, between.y, width, between.height};
     const Columns columns = columns_of(canvas, left, right, plan);
-    const std::size_t next = cut_sheet::place(canvas, left, columns.left).next;
-    const Blocks beside = columns.runs_on ? cut_sheet::remaining(columns.left, next) : columns.right;
+    const std::size_t next = sheet::place(canvas, left, columns.left).next;
+    const Blocks beside = columns.runs_on ? sheet::remaining(columns.left, next) : columns.right;
     const bool continued = !columns.rest.empty() || !fits(canvas, right, beside);
     if (continued) right.height -= continued_line;
-    const std::size_t drawn = cut_sheet::place(canvas, right, beside).next;
+    const std::size_t drawn = sheet::place(canvas, right, beside).next;
     if (!continued) return;
     say_continued(sheets, right, columns.rest_warns ? "WARNING, " : "");
     sheets.flow(beside, drawn);
     sheets.flow(columns.rest);
 }
 
-void draw_work(cut_sheet::Sheets& sheets, const BuildPlan& plan)
+void draw_work(sheet::Sheets& sheets, const BuildPlan& plan)
 {
     const auto below = [&](double gap) { return Rect{sheets.room().x, sheets.y() + gap, sheets.room().width, 0}; };
     sheets.move_to(draw_use(sheets.canvas(), below(-1.8), plan));
@@ -165,7 +165,7 @@ void draw_work(cut_sheet::Sheets& sheets, const BuildPlan& plan)
     draw_lists(sheets, draw_foot(sheets, plan), plan);
 }
 
-void draw_refusal(cut_sheet::Sheets& sheets, const BuildPlan& plan)
+void draw_refusal(sheet::Sheets& sheets, const BuildPlan& plan)
 {
     sheets.move_to(draw_refused(sheets.canvas(), {sheets.room().x, sheets.y() - 0.5, sheets.room().width, 0}));
     const Rect between = draw_foot(sheets, plan);
@@ -173,7 +173,7 @@ void draw_refusal(cut_sheet::Sheets& sheets, const BuildPlan& plan)
     append(blocks, joined({warning_blocks(plan, Spacing::usual), check_blocks(plan, Spacing::usual)}));
     const bool continued = !fits(sheets.canvas(), between, blocks);
     const Rect column{between.x, between.y, between.width, between.height - (continued ? continued_line : 0)};
-    const std::size_t rest = cut_sheet::place(sheets.canvas(), column, blocks).next;
+    const std::size_t rest = sheet::place(sheets.canvas(), column, blocks).next;
     if (!continued) return;
     say_continued(sheets, column);
     sheets.flow(blocks, rest);
@@ -186,12 +186,12 @@ std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper, const 
 {
     using namespace assembly_sheet;
     const Fonts fonts(files);
-    const cut_sheet::Heading heading = heading_of(plan);
-    cut_sheet::Sheets sheets(fonts, heading, paper);
+    const sheet::Heading heading = heading_of(plan);
+    sheet::Sheets sheets(fonts, heading, paper);
     if (plan.built) draw_work(sheets, plan);
     else draw_refusal(sheets, plan);
     draw_more_entries(sheets, plan);
-    const Blocks in_full = cut_sheet::long_field_blocks(sheets.canvas(), heading);
+    const Blocks in_full = sheet::long_field_blocks(sheets.canvas(), heading);
     if (!in_full.empty() && sheets.count() == 1) sheets.next();
     sheets.flow(in_full);
     return sheets.finished();

@@ -6,14 +6,13 @@
 namespace shaftcut::assembly_sheet {
 namespace {
 
-using cut_sheet::add_list;
-using cut_sheet::spoken;
+using sheet::add_list;
 
 // "closing clearance: pass, 44 mm, worst 42 mm, limit 40 mm".
 std::string made_text(const BuildPlan& plan, const Check& check)
 {
     const auto with = [&](const char* name, const std::optional<std::int64_t>& figure) {
-        return figure ? ", " + std::string(name) + cut_sheet::check_figure(plan.units, check, figure) : std::string();
+        return figure ? ", " + std::string(name) + check_figure(plan.units, check, figure) : std::string();
     };
     return spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass") + with("", check.value) + with("worst ", check.worst) + with("limit ", check.limit);
 }

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "cut_sheet_parts.hpp"
 #include "geometry_parts.hpp"
 
 namespace shaftcut {
@@ -210,8 +211,8 @@ std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const Font
     if (order.verdict == Verdict::refused) draw_refusal(begun, order);
     else draw_work(begun, order);
     draw_checks(sheets, order);
-    draw_extremes(sheets, order);
-    draw_machines(sheets, order);
+    geometry::draw_extremes(sheets, order);
+    geometry::draw_machines(sheets, order);
     draw_readings(sheets, order);
     draw_stated(sheets, order);
     sheets.flow(long_field_blocks(sheets.canvas(), sheets.heading()));

@@ -111,19 +111,6 @@ int decimals_of(const Check& check)
 
 }  // namespace
 
-std::string check_figure(Units units, const Check& check, const std::optional<std::int64_t>& thousandths)
-{
-    if (!thousandths) return "—";
-    switch (check.unit) {
-    case CheckUnit::mm: return figure_of_with_millimetres(rounded_as(check.id), Length::micrometres(*thousandths), units, decimals_of(check));
-    case CheckUnit::deg: return figure(Angle::millidegrees(*thousandths)) + "°";
-    case CheckUnit::percent: return figure(Angle::millidegrees(*thousandths)) + " %";
-    case CheckUnit::kilowatt: return figure(Angle::millidegrees(*thousandths)) + " kW";
-    case CheckUnit::none: break;
-    }
-    return figure(Angle::millidegrees(*thousandths), 3);
-}
-
 void draw_checks(Sheets& sheets, const WorkOrder& order)
 {
     sheets.ensure(40);

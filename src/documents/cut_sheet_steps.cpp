@@ -23,20 +23,6 @@ std::string not_checked(const WorkOrder& order)
 
 }  // namespace
 
-void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong)
-{
-    if (texts.empty()) return;
-    blocks.push_back({Lead::heading, heading});
-    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
-}
-
-Block caution_block(const std::vector<std::string>& cautions, Spacing spacing)
-{
-    Block block{Lead::none, "", true, spacing};
-    for (const std::string& caution : cautions) block.text += (block.text.empty() ? "" : " ") + caution;
-    return block;
-}
-
 Blocks step_blocks(const WorkOrder& order)
 {
     Blocks blocks;

@@ -1,7 +1,6 @@
-// The figures and names of the cut sheet as its reader sees them.
-#include <algorithm>
-
+// The names of the cut sheet as its reader sees them.
 #include "cut_sheet_parts.hpp"
+#include "verdict_words.hpp"
 
 namespace shaftcut::cut_sheet {
 
@@ -50,26 +49,11 @@ std::vector<TubeView> tube_views(const WorkOrder& order)
     return views;
 }
 
-std::string printed(const WorkOrder& order, Length length, Rounded as)
+Heading heading_of(const WorkOrder& order, const std::string& type)
 {
-    return figure_of_with_unit(as, length, order.units);
-}
-
-std::string beside(const WorkOrder& order, Length length, Rounded as)
-{
-    return order.units == Units::in ? figure_of_with_unit(as, length, Units::mm) : std::string();
-}
-
-std::string printed_with_both(const WorkOrder& order, Length length, Rounded as)
-{
-    return figure_of_with_millimetres(as, length, order.units);
-}
-
-std::string spoken(CheckId id)
-{
-    std::string name = to_word(id);
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
+    const std::string shaft = order.shaft.number.empty() ? "Drive shaft" : "Drive shaft " + order.shaft.number;
+    return {order.order, order.owner, type, shaft + ": fitting its length", heading_fields(order),
+            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order) : ""};
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -4,7 +4,7 @@
 #include "shaftcut/trade/geometry_words.hpp"
 #include "shaftcut/trade/machine_dimensions.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::geometry {
 namespace {
 
 constexpr std::size_t in_a_row = 4;
@@ -107,4 +107,4 @@ void draw_stated_machines(Sheets& sheets, const WorkOrder& order)
         if (fit.geometry) draw_one(sheets, order, fit);
 }
 
-}  // namespace shaftcut::cut_sheet
+}  // namespace shaftcut::geometry

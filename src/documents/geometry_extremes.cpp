@@ -4,7 +4,7 @@
 #include "geometry_parts.hpp"
 #include "shaftcut/trade/geometry_words.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::geometry {
 namespace {
 
 constexpr double name_width = 48, figure_width = 30, baseline_at = 5, to_beside = 4.2, after_row = 0.6;
@@ -90,4 +90,4 @@ void draw_extremes(Sheets& sheets, const WorkOrder& order)
     draw_stated_machines(sheets, order);
 }
 
-}  // namespace shaftcut::cut_sheet
+}  // namespace shaftcut::geometry

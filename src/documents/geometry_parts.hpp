@@ -1,10 +1,13 @@
-// The parts of the page that shows a machine's geometry. Private to the documents.
+// The parts of the pages that show a machine's geometry. Private to the documents.
 #pragma once
 
-#include "cut_sheet_parts.hpp"
+#include "printed.hpp"
 #include "shaftcut/trade/machine_view.hpp"
+#include "sheet_parts.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::geometry {
+
+using namespace sheet;
 
 // "−220 mm" for "-220 mm": a sign that is seen.
 std::string with_minus(const std::string& figure);
@@ -27,4 +30,4 @@ void draw_stated_machines(Sheets& sheets, const WorkOrder& order);
 // Every extreme with its position, over all machines of the order, and the dimensions that they come from.
 void draw_extremes(Sheets& sheets, const WorkOrder& order);
 
-}  // namespace shaftcut::cut_sheet
+}  // namespace shaftcut::geometry

@@ -5,7 +5,7 @@
 #include "geometry_parts.hpp"
 #include "labelled_drawing.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::geometry {
 namespace {
 
 constexpr double axis_left = 20, axis_right = 22, above = 9, below = 25, bar_pitch = 3.6;
@@ -237,4 +237,4 @@ void draw_plot(Sheets& sheets, const WorkOrder& order, const MachineView& view, 
     sheets.flow(words);
 }
 
-}  // namespace shaftcut::cut_sheet
+}  // namespace shaftcut::geometry

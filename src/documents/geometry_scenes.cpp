@@ -7,7 +7,7 @@
 #include "labelled_drawing.hpp"
 #include "shaftcut/trade/geometry_words.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::geometry {
 namespace {
 
 constexpr double cell_gap = 4, head = 10, foot = 6, side_margin = 4, words_height = 9, labels_above = 10;
@@ -263,4 +263,18 @@ void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view
     sheets.move_to(top + height + words_height + cell_gap);
 }
 
-}  // namespace shaftcut::cut_sheet
+void draw_machines(Sheets& sheets, const WorkOrder& order)
+{
+    std::size_t machine = 0;
+    for (const FitReading& fit : order.fits) {
+        if (!fit.geometry) continue;
+        const MachineView& view = order.machines[machine++];
+        sheets.next();
+        sheets.flow({{Lead::heading, "The machine and its shaft, to scale" + (view.tractor.empty() ? "" : ": " + view.tractor)}});
+        sheets.move_to(sheets.y() + 1);
+        draw_scenes(sheets, order, view);
+        draw_plot(sheets, order, view, fit.geometry->machine);
+    }
+}
+
+}  // namespace shaftcut::geometry

@@ -1,30 +1,13 @@
 #include "shaftcut/documents/geometry_sheet.hpp"
 
+#include "cut_sheet_parts.hpp"
 #include "geometry_parts.hpp"
 
 namespace shaftcut {
-
-namespace cut_sheet {
-
-void draw_machines(Sheets& sheets, const WorkOrder& order)
-{
-    std::size_t machine = 0;
-    for (const FitReading& fit : order.fits) {
-        if (!fit.geometry) continue;
-        const MachineView& view = order.machines[machine++];
-        sheets.next();
-        sheets.flow({{Lead::heading, "The machine and its shaft, to scale" + (view.tractor.empty() ? "" : ": " + view.tractor)}});
-        sheets.move_to(sheets.y() + 1);
-        draw_scenes(sheets, order, view);
-        draw_plot(sheets, order, view, fit.geometry->machine);
-    }
-}
-
-}  // namespace cut_sheet
-
 namespace {
 
 using namespace cut_sheet;
+using namespace geometry;
 
 Blocks listed_under(const char* heading, const std::vector<std::string>& sentences)
 {

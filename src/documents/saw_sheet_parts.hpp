@@ -1,16 +1,16 @@
 // The parts of the saw sheet, and the sheets that they run over.
 #pragma once
 
-#include "cut_sheet_parts.hpp"
 #include "shaftcut/documents/canvas.hpp"
 #include "shaftcut/documents/paper.hpp"
 #include "shaftcut/trade/saw_order.hpp"
+#include "sheet_parts.hpp"
 
 namespace shaftcut::saw_sheet {
 
-using cut_sheet::Block;
-using cut_sheet::Blocks;
-using cut_sheet::Lead;
+using sheet::Block;
+using sheet::Blocks;
+using sheet::Lead;
 
 // What the title of a sheet says.
 struct Title {

@@ -82,12 +82,12 @@ void Sheets::ensure(double height)
 void Sheets::flow(const Blocks& blocks)
 {
     for (std::size_t next_block = 0; next_block < blocks.size();) {
-        const cut_sheet::Placed placed = cut_sheet::place(canvas(), {room().x, y_, room().width, left_over()}, blocks, next_block);
+        const sheet::Placed placed = sheet::place(canvas(), {room().x, y_, room().width, left_over()}, blocks, next_block);
         next_block = placed.next;
         y_ = placed.bottom;
         if (next_block < blocks.size()) next();
     }
-    y_ += cut_sheet::between_lists;
+    y_ += sheet::between_lists;
 }
 
 std::vector<Page> Sheets::finished(std::size_t of) const

@@ -1,9 +1,9 @@
 // Tables over the whole width of a sheet, which go on over as many sheets as they need.
 #include <algorithm>
 
-#include "cut_sheet_parts.hpp"
+#include "sheet_parts.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::sheet {
 namespace {
 
 constexpr double gap = 2, after_row = 0.2;
@@ -54,4 +54,4 @@ void draw_table(Sheets& sheets, const Table& table)
     }
 }
 
-}  // namespace shaftcut::cut_sheet
+}  // namespace shaftcut::sheet

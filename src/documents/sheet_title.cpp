@@ -1,11 +1,10 @@
-// The title block with the fields that ISO 7200:2004 asks for, the order's code, and the verdict below it.
+// The title block with the fields that ISO 7200:2004 asks for, and the order's code.
 #include <algorithm>
 
 #include "shaftcut/documents/qr.hpp"
-#include "cut_sheet_parts.hpp"
-#include "verdict_words.hpp"
+#include "sheet_parts.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::sheet {
 namespace {
 
 constexpr double right_part = 66, inset = 1.8, row = 5.4;
@@ -106,13 +105,6 @@ double whom_for_width(double width, const Heading& heading)
 
 }  // namespace
 
-Heading heading_of(const WorkOrder& order, const std::string& type)
-{
-    const std::string shaft = order.shaft.number.empty() ? "Drive shaft" : "Drive shaft " + order.shaft.number;
-    return {order.order, order.owner, type, shaft + ": fitting its length", heading_fields(order),
-            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order) : ""};
-}
-
 double draw_title_block(Canvas& canvas, Rect room, const Heading& heading)
 {
     const Code code = qr_code(heading.order);
@@ -172,4 +164,4 @@ Blocks long_field_blocks(const Canvas& canvas, const Heading& heading)
     return blocks;
 }
 
-}  // namespace shaftcut::cut_sheet
+}  // namespace shaftcut::sheet

@@ -1,10 +1,9 @@
 // Running text in columns, and the sheets that it runs over.
 #include <algorithm>
 
-#include "shaftcut/documents/cut_sheet.hpp"
-#include "cut_sheet_parts.hpp"
+#include "sheet_parts.hpp"
 
-namespace shaftcut::cut_sheet {
+namespace shaftcut::sheet {
 namespace {
 
 constexpr const char* continued = ", continued";
@@ -87,6 +86,20 @@ Placed place(Canvas& canvas, Rect column, const Blocks& blocks, std::size_t from
     return {blocks.size(), y};
 }
 
+void add_list(Blocks& blocks, const std::string& heading, const std::vector<std::string>& texts, bool strong)
+{
+    if (texts.empty()) return;
+    blocks.push_back({Lead::heading, heading});
+    for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, strong});
+}
+
+Block caution_block(const std::vector<std::string>& cautions, Spacing spacing)
+{
+    Block block{Lead::none, "", true, spacing};
+    for (const std::string& caution : cautions) block.text += (block.text.empty() ? "" : " ") + caution;
+    return block;
+}
+
 Sheets::Sheets(const Fonts& fonts, Heading heading, Paper paper)
     : fonts_(fonts), heading_(std::move(heading)), size_(size_of(paper))
 {
@@ -145,4 +158,4 @@ std::vector<Page> Sheets::finished() const
     return pages;
 }
 
-}  // namespace shaftcut::cut_sheet
+}  // namespace shaftcut::sheet
