@@ -6,8 +6,8 @@
 #include <exception>
 #include <iostream>
 
-#include "shaftcut/commands/command.hpp"
-#include "shaftcut/commands/hand_out.hpp"
+#include "command.hpp"
+#include "hand_out.hpp"
 
 namespace {
 

@@ -4,10 +4,10 @@
 #include <set>
 
 #include "commands/program.hpp"
-#include "shaftcut/commands/load.hpp"
-#include "shaftcut/reading/xml.hpp"
+#include "load.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
+#include "xml/xml.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -4,7 +4,7 @@
 #include <set>
 
 #include "commands/program.hpp"
-#include "documents/workbook_parts.hpp"
+#include "documents/spreadsheet/workbook_parts.hpp"
 #include "shaftcut/engine/answer.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
@@ -87,7 +87,7 @@ TEST_CASE("saw plans: the names that the workbook's header promises are in the w
     const SamplePlan plan;
     const auto names = parts_of(read_all(plan.file("-saw-plan.xlsx"))).names;
     const std::vector<std::string> spans = code_spans(page().prose);
-    const Names promised = matches(read_all(source_folder + "/include/shaftcut/documents/saw_workbook.hpp"), std::regex("`([a-z_]+)`"));
+    const Names promised = matches(read_all(source_folder + "/src/documents/saw_book/saw_workbook.hpp"), std::regex("`([a-z_]+)`"));
     CHECK(promised.size() == 10);
     for (const std::string& name : promised) {
         INFO(name);

@@ -6,9 +6,9 @@
 #include <set>
 
 #include "commands/program.hpp"
-#include "documents/workbook_parts.hpp"
-#include "shaftcut/commands/options.hpp"
-#include "shaftcut/trade/checks.hpp"
+#include "documents/spreadsheet/workbook_parts.hpp"
+#include "options.hpp"
+#include "shaftcut/trade/checks/checks.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
 #include "support/shell.hpp"
@@ -221,7 +221,7 @@ TEST_CASE("every name of the workbook that is described is there, and every one 
         INFO(name);
         CHECK(names.count(name) == 1);
     }
-    const std::string header = read_all(source_folder + "/include/shaftcut/documents/work_order_workbook.hpp");
+    const std::string header = read_all(source_folder + "/src/documents/work_order_book/work_order_workbook.hpp");
     for (const std::string& name : matches(header, std::regex("`([a-z_]+)`"))) {
         INFO(name);
         CHECK(described.count(name) == 1);

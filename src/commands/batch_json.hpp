@@ -3,9 +3,9 @@
 
 #include <optional>
 
-#include "shaftcut/commands/command.hpp"
-#include "shaftcut/commands/options.hpp"
-#include "shaftcut/commands/output.hpp"
+#include "command.hpp"
+#include "options.hpp"
+#include "output.hpp"
 #include "shaftcut/engine/answer.hpp"
 
 namespace shaftcut {

@@ -4,10 +4,10 @@
 
 #include "batch_json.hpp"
 #include "engine_command.hpp"
+#include "hand_out.hpp"
 #include "saw_options.hpp"
 #include "saw_progress.hpp"
-#include "shaftcut/commands/hand_out.hpp"
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -2,7 +2,7 @@
 #include <ostream>
 
 #include "engine_command.hpp"
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -5,9 +5,9 @@
 #include <algorithm>
 #include <ostream>
 
-#include "shaftcut/commands/options.hpp"
+#include "options.hpp"
 #include "shaftcut/engine/engine.hpp"
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -3,7 +3,7 @@
 
 #include <memory>
 
-#include "shaftcut/commands/command.hpp"
+#include "command.hpp"
 
 namespace shaftcut {
 

@@ -1,10 +1,10 @@
-#include "shaftcut/commands/configuration.hpp"
+#include "configuration.hpp"
 
 #include <algorithm>
 #include <ostream>
 
 #include "configuration_place.hpp"
-#include "shaftcut/commands/load.hpp"
+#include "load.hpp"
 
 namespace shaftcut {
 

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

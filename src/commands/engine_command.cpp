@@ -3,7 +3,7 @@
 #include <ostream>
 #include <sstream>
 
-#include "shaftcut/commands/load.hpp"
+#include "load.hpp"
 
 namespace shaftcut {
 

@@ -5,8 +5,8 @@
 #include <chrono>
 
 #include "commands.hpp"
-#include "shaftcut/commands/configuration.hpp"
-#include "shaftcut/commands/options.hpp"
+#include "configuration.hpp"
+#include "options.hpp"
 
 namespace shaftcut {
 

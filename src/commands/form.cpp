@@ -2,8 +2,8 @@
 #include <ostream>
 
 #include "engine_command.hpp"
-#include "shaftcut/commands/hand_out.hpp"
-#include "shaftcut/words/text.hpp"
+#include "hand_out.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,11 +1,11 @@
-#include "shaftcut/commands/hand_out.hpp"
+#include "hand_out.hpp"
 
 #include <algorithm>
 #include <filesystem>
 #include <new>
 
-#include "shaftcut/commands/output.hpp"
-#include "shaftcut/commands/supersede.hpp"
+#include "output.hpp"
+#include "supersede.hpp"
 
 namespace shaftcut {
 

@@ -1,4 +1,4 @@
-#include "shaftcut/commands/interrupt.hpp"
+#include "interrupt.hpp"
 
 #include <ctime>
 #include <initializer_list>

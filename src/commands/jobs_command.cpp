@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <ostream>
 
-#include "shaftcut/commands/hand_out.hpp"
-#include "shaftcut/words/text.hpp"
+#include "hand_out.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,9 +1,9 @@
-#include "shaftcut/commands/options.hpp"
+#include "options.hpp"
 
 #include <boost/version.hpp>
 
 #include "configuration_place.hpp"
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace po = boost::program_options;

@@ -1,4 +1,4 @@
-#include "shaftcut/commands/output.hpp"
+#include "output.hpp"
 
 #include <fcntl.h>
 #include <sys/file.h>
@@ -14,7 +14,7 @@
 #include <thread>
 #include <utility>
 
-#include "shaftcut/commands/interrupt.hpp"
+#include "interrupt.hpp"
 #include "temporary.hpp"
 
 namespace shaftcut {

@@ -1,7 +1,7 @@
 #include "saw_options.hpp"
 
-#include "shaftcut/words/parse.hpp"
-#include "shaftcut/words/text.hpp"
+#include "parse.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -4,7 +4,7 @@
 #include <boost/program_options.hpp>
 #include <string>
 
-#include "shaftcut/commands/options.hpp"
+#include "options.hpp"
 
 namespace shaftcut {
 

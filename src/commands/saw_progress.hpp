@@ -3,9 +3,9 @@
 
 #include <chrono>
 
-#include "shaftcut/commands/command.hpp"
-#include "shaftcut/commands/interrupt.hpp"
-#include "shaftcut/commands/load.hpp"
+#include "command.hpp"
+#include "interrupt.hpp"
+#include "load.hpp"
 
 namespace shaftcut {
 

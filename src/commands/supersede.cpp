@@ -1,4 +1,4 @@
-#include "shaftcut/commands/supersede.hpp"
+#include "supersede.hpp"
 
 #include <fcntl.h>
 #include <unistd.h>

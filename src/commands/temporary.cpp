@@ -12,7 +12,7 @@
 #include <filesystem>
 #include <string_view>
 
-#include "shaftcut/commands/output.hpp"
+#include "output.hpp"
 
 namespace shaftcut {
 namespace {

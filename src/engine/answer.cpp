@@ -5,7 +5,7 @@
 #include <future>
 
 #include "document_lists.hpp"
-#include "shaftcut/documents/labels_sheet.hpp"
+#include "labels/labels_sheet.hpp"
 
 namespace shaftcut {
 namespace {

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "shaftcut/engine/wishes.hpp"
-#include "shaftcut/trade/batch.hpp"
+#include "shaftcut/trade/build/batch.hpp"
 
 namespace shaftcut {
 

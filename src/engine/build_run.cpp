@@ -5,8 +5,8 @@
 
 #include "batch_plans.hpp"
 #include "build_state.hpp"
-#include "shaftcut/reading/orders_reader.hpp"
-#include "shaftcut/reading/pieces.hpp"
+#include "orders_reader.hpp"
+#include "pieces.hpp"
 
 namespace shaftcut {
 

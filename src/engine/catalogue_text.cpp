@@ -2,13 +2,13 @@
 #include <fmt/format.h>
 
 #include "known.hpp"
-#include "shaftcut/documents/cairo_pages.hpp"
-#include "shaftcut/documents/font.hpp"
-#include "shaftcut/documents/qr.hpp"
-#include "shaftcut/documents/spreadsheet.hpp"
+#include "page/cairo_pages.hpp"
+#include "page/font.hpp"
+#include "page/qr.hpp"
 #include "shaftcut/engine/engine.hpp"
-#include "shaftcut/reading/xml.hpp"
-#include "shaftcut/words/text.hpp"
+#include "spreadsheet/spreadsheet.hpp"
+#include "text.hpp"
+#include "xml/xml.hpp"
 
 namespace shaftcut {
 namespace {

@@ -2,18 +2,18 @@
 
 #include <array>
 
-#include "shaftcut/documents/assembly_sheet.hpp"
-#include "shaftcut/documents/batch_saw_sheets.hpp"
-#include "shaftcut/documents/batch_workbook.hpp"
-#include "shaftcut/documents/build_terminal.hpp"
-#include "shaftcut/documents/cairo_pages.hpp"
-#include "shaftcut/documents/cut_sheet.hpp"
-#include "shaftcut/documents/geometry_sheet.hpp"
-#include "shaftcut/documents/labels_sheet.hpp"
-#include "shaftcut/documents/lengths_terminal.hpp"
-#include "shaftcut/documents/saw_sheet.hpp"
-#include "shaftcut/documents/saw_workbook.hpp"
-#include "shaftcut/documents/work_order_workbook.hpp"
+#include "assembly/assembly_sheet.hpp"
+#include "cut_sheet/cut_sheet.hpp"
+#include "geometry_sheet/geometry_sheet.hpp"
+#include "labels/labels_sheet.hpp"
+#include "page/cairo_pages.hpp"
+#include "saw_book/batch_workbook.hpp"
+#include "saw_book/saw_workbook.hpp"
+#include "saw_sheet/batch_saw_sheets.hpp"
+#include "saw_sheet/saw_sheet.hpp"
+#include "terminal/build_terminal.hpp"
+#include "terminal/lengths_terminal.hpp"
+#include "work_order_book/work_order_workbook.hpp"
 
 namespace shaftcut {
 namespace {

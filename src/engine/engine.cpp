@@ -4,14 +4,14 @@
 #include <filesystem>
 
 #include "build_state.hpp"
+#include "catalogue_reader.hpp"
+#include "job_reader.hpp"
 #include "known.hpp"
+#include "order_number.hpp"
 #include "saw_state.hpp"
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/reading/job_reader.hpp"
-#include "shaftcut/reading/known_names.hpp"
-#include "shaftcut/reading/order_number.hpp"
-#include "shaftcut/reading/workshop_reader.hpp"
-#include "shaftcut/words/text.hpp"
+#include "source/known_names.hpp"
+#include "text.hpp"
+#include "workshop_reader.hpp"
 
 namespace shaftcut {
 namespace {

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "shaftcut/trade/catalogue.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
 
 namespace shaftcut {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "shaftcut/engine/wishes.hpp"
-#include "shaftcut/trade/saw_order.hpp"
+#include "shaftcut/trade/saw/saw_order.hpp"
 
 namespace shaftcut {
 

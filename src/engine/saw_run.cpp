@@ -1,10 +1,10 @@
 #include "shaftcut/engine/saw_run.hpp"
 
+#include "pieces.hpp"
 #include "saw_in_time.hpp"
 #include "saw_state.hpp"
-#include "shaftcut/reading/faults.hpp"
 #include "shaftcut/engine/engine.hpp"
-#include "shaftcut/reading/pieces.hpp"
+#include "source/faults.hpp"
 
 namespace shaftcut {
 

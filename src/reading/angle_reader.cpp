@@ -1,7 +1,7 @@
-#include "shaftcut/reading/angle_reader.hpp"
+#include "angle_reader.hpp"
 
-#include "shaftcut/reading/each_once.hpp"
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
+#include "xml/each_once.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,14 +1,14 @@
-#include "shaftcut/reading/catalogue_reader.hpp"
+#include "catalogue_reader.hpp"
 
 #include <map>
 #include <set>
 
-#include "shaftcut/reading/each_once.hpp"
-#include "shaftcut/reading/element.hpp"
-#include "shaftcut/reading/limits_reader.hpp"
-#include "shaftcut/reading/parts_reader.hpp"
-#include "shaftcut/trade/job.hpp"
-#include "shaftcut/words/text.hpp"
+#include "limits_reader.hpp"
+#include "parts_reader.hpp"
+#include "shaftcut/trade/data/job.hpp"
+#include "text.hpp"
+#include "xml/each_once.hpp"
+#include "xml/element.hpp"
 
 namespace shaftcut {
 

@@ -1,7 +1,7 @@
-#include "shaftcut/reading/circumstances_reader.hpp"
+#include "circumstances_reader.hpp"
 
-#include "shaftcut/reading/limits_reader.hpp"
-#include "shaftcut/reading/order_number.hpp"
+#include "limits_reader.hpp"
+#include "order_number.hpp"
 
 namespace shaftcut {
 

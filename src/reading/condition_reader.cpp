@@ -1,4 +1,4 @@
-#include "shaftcut/reading/condition_reader.hpp"
+#include "condition_reader.hpp"
 
 #include <algorithm>
 

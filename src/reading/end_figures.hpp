@@ -1,7 +1,7 @@
 // Which ends of a shaft state their joint's figures themselves. Private to the reading layer.
 #pragma once
 
-#include "shaftcut/trade/job.hpp"
+#include "shaftcut/trade/data/job.hpp"
 
 namespace shaftcut {
 

@@ -1,14 +1,14 @@
-#include "shaftcut/reading/fit_reader.hpp"
+#include "fit_reader.hpp"
 
+#include "angle_reader.hpp"
 #include "end_figures.hpp"
-#include "shaftcut/reading/angle_reader.hpp"
-#include "shaftcut/reading/each_once.hpp"
-#include "shaftcut/reading/machine_reader.hpp"
-#include "shaftcut/reading/measurement_reader.hpp"
-#include "shaftcut/trade/hitch.hpp"
-#include "shaftcut/trade/hitch_problems.hpp"
-#include "shaftcut/trade/hitch_shaft.hpp"
-#include "shaftcut/words/text.hpp"
+#include "hitch/hitch_problems.hpp"
+#include "hitch/hitch_shaft.hpp"
+#include "machine_reader.hpp"
+#include "measurement_reader.hpp"
+#include "shaftcut/trade/hitch/hitch.hpp"
+#include "text.hpp"
+#include "xml/each_once.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,6 +1,6 @@
-#include "shaftcut/reading/half_reader.hpp"
+#include "half_reader.hpp"
 
-#include "shaftcut/reading/measurement_reader.hpp"
+#include "measurement_reader.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,6 +1,6 @@
 #include "hidden_text.hpp"
 
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 

@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "shaftcut/words/parse.hpp"
+#include "parse.hpp"
 
 namespace shaftcut {
 

@@ -1,10 +1,10 @@
-#include "shaftcut/reading/job_reader.hpp"
+#include "job_reader.hpp"
 
-#include "shaftcut/reading/circumstances_reader.hpp"
-#include "shaftcut/reading/element.hpp"
-#include "shaftcut/reading/fit_reader.hpp"
-#include "shaftcut/reading/order_number.hpp"
-#include "shaftcut/reading/shaft_reader.hpp"
+#include "circumstances_reader.hpp"
+#include "fit_reader.hpp"
+#include "order_number.hpp"
+#include "shaft_reader.hpp"
+#include "xml/element.hpp"
 
 namespace shaftcut {
 namespace {

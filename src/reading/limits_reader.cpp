@@ -1,4 +1,4 @@
-#include "shaftcut/reading/limits_reader.hpp"
+#include "limits_reader.hpp"
 
 namespace shaftcut {
 namespace {

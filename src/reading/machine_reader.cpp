@@ -1,6 +1,6 @@
-#include "shaftcut/reading/machine_reader.hpp"
+#include "machine_reader.hpp"
 
-#include "shaftcut/trade/machine_words.hpp"
+#include "data/machine_words.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,4 +1,4 @@
-#include "shaftcut/reading/measurement_reader.hpp"
+#include "measurement_reader.hpp"
 
 namespace shaftcut {
 

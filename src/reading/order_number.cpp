@@ -1,10 +1,10 @@
-#include "shaftcut/reading/order_number.hpp"
+#include "order_number.hpp"
 
 #include <algorithm>
 #include <chrono>
 #include <string>
 
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,13 +1,13 @@
 // Lists of orders as CSV: one order a line.
 #include <algorithm>
 
+#include "csv/csv.hpp"
+#include "order_number.hpp"
+#include "orders_reader.hpp"
 #include "outside_bounds.hpp"
-#include "shaftcut/reading/csv.hpp"
-#include "shaftcut/reading/element.hpp"
-#include "shaftcut/reading/known_names.hpp"
-#include "shaftcut/reading/order_number.hpp"
-#include "shaftcut/reading/orders_reader.hpp"
-#include "shaftcut/words/text.hpp"
+#include "source/known_names.hpp"
+#include "text.hpp"
+#include "xml/element.hpp"
 
 namespace shaftcut {
 namespace {

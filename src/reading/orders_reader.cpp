@@ -1,12 +1,12 @@
-#include "shaftcut/reading/orders_reader.hpp"
+#include "orders_reader.hpp"
 
+#include "fit_reader.hpp"
+#include "limits_reader.hpp"
+#include "order_number.hpp"
 #include "outside_bounds.hpp"
-#include "shaftcut/reading/element.hpp"
-#include "shaftcut/reading/fit_reader.hpp"
-#include "shaftcut/reading/limits_reader.hpp"
-#include "shaftcut/reading/order_number.hpp"
-#include "shaftcut/reading/shaft_reader.hpp"
-#include "shaftcut/words/text.hpp"
+#include "shaft_reader.hpp"
+#include "text.hpp"
+#include "xml/element.hpp"
 
 namespace shaftcut {
 namespace {

@@ -4,8 +4,8 @@
 #include <optional>
 #include <string>
 
-#include "shaftcut/trade/bounds.hpp"
-#include "shaftcut/words/parse.hpp"
+#include "data/bounds.hpp"
+#include "parse.hpp"
 
 namespace shaftcut {
 

@@ -1,8 +1,8 @@
-#include "shaftcut/reading/parts_reader.hpp"
+#include "parts_reader.hpp"
 
 #include <algorithm>
 
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

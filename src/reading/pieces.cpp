@@ -1,7 +1,7 @@
-#include "shaftcut/reading/pieces.hpp"
+#include "pieces.hpp"
 
-#include "shaftcut/words/parse.hpp"
-#include "shaftcut/words/text.hpp"
+#include "parse.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

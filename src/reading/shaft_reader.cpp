@@ -1,15 +1,15 @@
-#include "shaftcut/reading/shaft_reader.hpp"
+#include "shaft_reader.hpp"
 
 #include <algorithm>
 
+#include "condition_reader.hpp"
 #include "end_figures.hpp"
-#include "shaftcut/reading/condition_reader.hpp"
-#include "shaftcut/reading/each_once.hpp"
-#include "shaftcut/reading/half_reader.hpp"
-#include "shaftcut/reading/measurement_reader.hpp"
-#include "shaftcut/trade/build_order.hpp"
-#include "shaftcut/trade/hitch_shaft.hpp"
-#include "shaftcut/words/text.hpp"
+#include "half_reader.hpp"
+#include "hitch/hitch_shaft.hpp"
+#include "measurement_reader.hpp"
+#include "shaftcut/trade/data/build_order.hpp"
+#include "text.hpp"
+#include "xml/each_once.hpp"
 
 namespace shaftcut {
 namespace {

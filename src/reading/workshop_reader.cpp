@@ -1,7 +1,7 @@
-#include "shaftcut/reading/workshop_reader.hpp"
+#include "workshop_reader.hpp"
 
-#include "shaftcut/reading/element.hpp"
-#include "shaftcut/reading/limits_reader.hpp"
+#include "limits_reader.hpp"
+#include "xml/element.hpp"
 
 namespace shaftcut {
 namespace {

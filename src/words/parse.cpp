@@ -1,9 +1,9 @@
-#include "shaftcut/words/parse.hpp"
+#include "parse.hpp"
 
 #include <numeric>
 #include <optional>
 
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,4 +1,4 @@
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 #include <algorithm>
 #include <array>

@@ -3,7 +3,7 @@
 #include <cstdio>
 #include <ctime>
 
-#include "shaftcut/trade/hitch.hpp"
+#include "shaftcut/trade/hitch/hitch.hpp"
 #include "support/machines.hpp"
 
 namespace {

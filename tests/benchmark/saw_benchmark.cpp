@@ -9,7 +9,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "shaftcut/trade/saw_greedy.hpp"
+#include "saw/saw_greedy.hpp"
 #include "support/general_solver.hpp"
 #include "support/linear_programme.hpp"
 #include "support/saw_checker.hpp"

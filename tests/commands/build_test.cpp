@@ -4,11 +4,11 @@
 #include <set>
 #include <sstream>
 
+#include "catalogue_reader.hpp"
 #include "commands/build_calls.hpp"
-#include "shaftcut/commands/load.hpp"
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/reading/orders_reader.hpp"
-#include "shaftcut/trade/checks.hpp"
+#include "load.hpp"
+#include "orders_reader.hpp"
+#include "shaftcut/trade/checks/checks.hpp"
 #include "support/catch.hpp"
 
 using namespace shaftcut;

@@ -2,7 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "commands/process.hpp"
-#include "shaftcut/documents/zip.hpp"
+#include "spreadsheet/zip.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

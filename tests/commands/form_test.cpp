@@ -1,4 +1,4 @@
-#include "program.hpp"
+#include "commands/program.hpp"
 
 #include "support/catch.hpp"
 

@@ -2,7 +2,7 @@
 #include <functional>
 
 #include "commands/process.hpp"
-#include "shaftcut/commands/load.hpp"
+#include "load.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -1,9 +1,9 @@
 // shaftcut lengths as a program: its documents, its answers and its refusals.
 #include <nlohmann/json.hpp>
 
-#include "program.hpp"
-#include "shaftcut/words/text.hpp"
+#include "commands/program.hpp"
 #include "support/catch.hpp"
+#include "text.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

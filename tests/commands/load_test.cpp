@@ -1,4 +1,4 @@
-#include "shaftcut/commands/load.hpp"
+#include "load.hpp"
 
 #include <cstdlib>
 #include <fstream>

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/commands/command.hpp"
+#include "command.hpp"
 #include "support/folder.hpp"
 
 namespace shaftcut::test {

@@ -1,9 +1,9 @@
-#include "program.hpp"
+#include "commands/program.hpp"
 
 #include <regex>
 
-#include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
+#include "text.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -2,7 +2,7 @@
 #include <iterator>
 #include <set>
 
-#include "program.hpp"
+#include "commands/program.hpp"
 #include "support/catch.hpp"
 #include "support/engine.hpp"
 

@@ -1,8 +1,8 @@
 #include <nlohmann/json.hpp>
 
 #include "commands/saw_lists.hpp"
-#include "shaftcut/words/text.hpp"
 #include "support/catch.hpp"
+#include "text.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

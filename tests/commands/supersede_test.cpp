@@ -1,7 +1,7 @@
 // A refused run with --replace leaves no paper of an earlier run under a name that says it still holds.
-#include "shaftcut/commands/supersede.hpp"
+#include "supersede.hpp"
 
-#include "program.hpp"
+#include "commands/program.hpp"
 #include "support/catch.hpp"
 
 using namespace shaftcut;

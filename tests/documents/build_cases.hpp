@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/trade/batch.hpp"
+#include "shaftcut/trade/build/batch.hpp"
 #include "support/jobs.hpp"
 #include "support/linear_programme.hpp"
 

@@ -2,16 +2,16 @@
 #include <set>
 
 #include "documents/build_cases.hpp"
-#include "documents/page_checks.hpp"
-#include "documents/print_checks.hpp"
+#include "documents/page/page_checks.hpp"
+#include "documents/page/print_checks.hpp"
+#include "labels/labels_sheet.hpp"
+#include "page/cairo_pages.hpp"
+#include "page/font.hpp"
 #include "shaftcut/engine/answer.hpp"
-#include "shaftcut/documents/cairo_pages.hpp"
-#include "shaftcut/documents/font.hpp"
-#include "shaftcut/documents/labels_sheet.hpp"
-#include "shaftcut/trade/saw_order.hpp"
-#include "shaftcut/words/text.hpp"
+#include "shaftcut/trade/saw/saw_order.hpp"
 #include "support/catch.hpp"
 #include "support/fonts.hpp"
+#include "text.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

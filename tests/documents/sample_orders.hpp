@@ -5,12 +5,12 @@
 #include <string>
 #include <vector>
 
-#include "documents/sheet_cases.hpp"
-#include "shaftcut/commands/load.hpp"
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/reading/job_reader.hpp"
-#include "shaftcut/reading/workshop_reader.hpp"
+#include "catalogue_reader.hpp"
+#include "documents/cut_sheet/sheet_cases.hpp"
+#include "job_reader.hpp"
+#include "load.hpp"
 #include "support/catch.hpp"
+#include "workshop_reader.hpp"
 
 namespace shaftcut::test {
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/trade/saw_order.hpp"
+#include "shaftcut/trade/saw/saw_order.hpp"
 #include "support/linear_programme.hpp"
 
 namespace shaftcut::test {

@@ -2,9 +2,9 @@
 #include <nlohmann/json.hpp>
 
 #include "fuzz/targets.hpp"
-#include "shaftcut/words/text.hpp"
 #include "support/engine.hpp"
 #include "support/fonts.hpp"
+#include "text.hpp"
 
 namespace shaftcut::fuzz {
 namespace {

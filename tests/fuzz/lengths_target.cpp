@@ -1,7 +1,7 @@
 #include <optional>
 
 #include "fuzz/targets.hpp"
-#include "shaftcut/words/parse.hpp"
+#include "parse.hpp"
 
 namespace shaftcut::fuzz {
 namespace {

@@ -1,6 +1,6 @@
 #include "fuzz/targets.hpp"
-#include "shaftcut/words/text.hpp"
 #include "support/engine.hpp"
+#include "text.hpp"
 
 namespace shaftcut::fuzz {
 namespace {

@@ -1,6 +1,6 @@
-#include "base_jobs.hpp"
+#include "oracle/base_jobs.hpp"
 
-#include "slipped_jobs.hpp"
+#include "oracle/slipped_jobs.hpp"
 #include "support/machine_jobs.hpp"
 
 namespace shaftcut::test {

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::test {
 

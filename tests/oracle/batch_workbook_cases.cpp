@@ -6,7 +6,7 @@
 #include <random>
 
 #include "documents/build_cases.hpp"
-#include "shaftcut/documents/batch_workbook.hpp"
+#include "saw_book/batch_workbook.hpp"
 
 namespace {
 

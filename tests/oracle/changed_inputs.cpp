@@ -1,11 +1,11 @@
-#include "changed_inputs.hpp"
+#include "oracle/changed_inputs.hpp"
 
 #include <algorithm>
 #include <random>
 #include <utility>
 
-#include "deciding_job_fits.hpp"
-#include "shaftcut/trade/bounds.hpp"
+#include "data/bounds.hpp"
+#include "oracle/deciding_job_fits.hpp"
 
 namespace shaftcut::test {
 namespace {

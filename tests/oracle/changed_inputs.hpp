@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "base_jobs.hpp"
+#include "oracle/base_jobs.hpp"
 
 namespace shaftcut::test {
 

@@ -1,4 +1,4 @@
-#include "deciding_job_fits.hpp"
+#include "oracle/deciding_job_fits.hpp"
 
 #include <algorithm>
 

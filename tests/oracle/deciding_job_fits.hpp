@@ -1,7 +1,7 @@
 // The deciding lengths of several fits as fits of their own, for jobs that change what the workbook holds of them.
 #pragma once
 
-#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::test {
 

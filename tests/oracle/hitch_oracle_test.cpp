@@ -6,7 +6,7 @@
 #include <sstream>
 #include <string>
 
-#include "shaftcut/trade/hitch.hpp"
+#include "shaftcut/trade/hitch/hitch.hpp"
 #include "support/catch.hpp"
 #include "support/folder.hpp"
 #include "support/machines.hpp"

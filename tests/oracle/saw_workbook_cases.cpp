@@ -5,7 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "documents/saw_cases.hpp"
-#include "shaftcut/documents/saw_workbook.hpp"
+#include "saw_book/saw_workbook.hpp"
 
 namespace {
 

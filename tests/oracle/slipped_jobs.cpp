@@ -1,4 +1,4 @@
-#include "slipped_jobs.hpp"
+#include "oracle/slipped_jobs.hpp"
 
 #include "support/jobs.hpp"
 

@@ -1,7 +1,7 @@
 // Jobs that hold a slip, or rest on a single figure: those among the base jobs that take the ways through consistency and confirmation.
 #pragma once
 
-#include "base_jobs.hpp"
+#include "oracle/base_jobs.hpp"
 
 namespace shaftcut::test {
 

@@ -8,9 +8,9 @@
 #include <iostream>
 #include <nlohmann/json.hpp>
 
-#include "changed_inputs.hpp"
-#include "shaftcut/documents/json.hpp"
-#include "shaftcut/documents/work_order_workbook.hpp"
+#include "oracle/changed_inputs.hpp"
+#include "shaftcut/documents/json/json.hpp"
+#include "work_order_book/work_order_workbook.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -1,4 +1,4 @@
-#include "shaftcut/reading/catalogue_reader.hpp"
+#include "catalogue_reader.hpp"
 
 #include "reading/support.hpp"
 

@@ -1,6 +1,6 @@
 // Characters that nobody sees, in lists and files of every kind; and those that are mended.
+#include "pieces.hpp"
 #include "reading/support.hpp"
-#include "shaftcut/reading/pieces.hpp"
 
 using namespace reading_test;
 using namespace shaftcut;

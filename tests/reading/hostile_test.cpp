@@ -1,8 +1,8 @@
 // Files that nobody writes by mistake: each is refused, soon, without much memory, and with few words.
 #include <ctime>
 
-#include "shaftcut/reading/xml.hpp"
 #include "reading/support.hpp"
+#include "xml/xml.hpp"
 
 using namespace reading_test;
 using namespace shaftcut;

@@ -1,4 +1,4 @@
-#include "shaftcut/reading/job_reader.hpp"
+#include "job_reader.hpp"
 
 #include "reading/support.hpp"
 

@@ -1,5 +1,5 @@
 // What a job may say beside its lengths.
-#include "shaftcut/reading/job_reader.hpp"
+#include "job_reader.hpp"
 
 #include "reading/support.hpp"
 

@@ -1,4 +1,4 @@
-#include "shaftcut/reading/machine_reader.hpp"
+#include "machine_reader.hpp"
 
 #include "reading/support.hpp"
 

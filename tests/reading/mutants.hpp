@@ -7,9 +7,9 @@
 #include <utility>
 #include <vector>
 
-#include "shaftcut/reading/xml.hpp"
-#include "shaftcut/trade/catalogue.hpp"
-#include "shaftcut/trade/terms.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
+#include "shaftcut/trade/data/terms.hpp"
+#include "xml/xml.hpp"
 
 namespace reading_test {
 

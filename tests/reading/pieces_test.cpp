@@ -1,4 +1,4 @@
-#include "shaftcut/reading/pieces.hpp"
+#include "pieces.hpp"
 
 #include "support/catch.hpp"
 

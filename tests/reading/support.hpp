@@ -7,12 +7,12 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/reading/catalogue_reader.hpp"
-#include "shaftcut/commands/load.hpp"
-#include "shaftcut/reading/job_reader.hpp"
-#include "shaftcut/reading/orders_reader.hpp"
-#include "shaftcut/reading/workshop_reader.hpp"
+#include "catalogue_reader.hpp"
+#include "job_reader.hpp"
+#include "load.hpp"
+#include "orders_reader.hpp"
 #include "support/catch.hpp"
+#include "workshop_reader.hpp"
 
 namespace reading_test {
 

@@ -1,4 +1,4 @@
-#include "shaftcut/reading/workshop_reader.hpp"
+#include "workshop_reader.hpp"
 
 #include "reading/support.hpp"
 

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/trade/order/work_order.hpp"
 #include "support/differences.hpp"
 
 namespace shaftcut::test {

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/trade/hitch.hpp"
+#include "shaftcut/trade/hitch/hitch.hpp"
 #include "support/plain_method.hpp"
 #include "support/random_jobs.hpp"
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <variant>
 
-#include "shaftcut/commands/load.hpp"
+#include "load.hpp"
 
 namespace shaftcut::test {
 

@@ -1,7 +1,7 @@
 // The files of the documents' font, read once for all tests.
 #pragma once
 
-#include "shaftcut/commands/load.hpp"
+#include "load.hpp"
 
 namespace shaftcut::test {
 

@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <optional>
 
-#include "shaftcut/trade/saw.hpp"
+#include "shaftcut/trade/saw/saw.hpp"
 
 namespace shaftcut::test {
 

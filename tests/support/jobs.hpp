@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::test {
 

@@ -1,7 +1,7 @@
 // The linear programme's library for tests that plan saws themselves.
 #pragma once
 
-#include "shaftcut/commands/load.hpp"
+#include "load.hpp"
 
 namespace shaftcut::test {
 

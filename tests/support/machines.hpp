@@ -3,7 +3,7 @@
 
 #include <cstdint>
 
-#include "shaftcut/trade/placement.hpp"
+#include "shaftcut/trade/hitch/placement.hpp"
 
 namespace support {
 

@@ -2,7 +2,7 @@
 #if !__has_include(<catch2/catch_all.hpp>)
 #define CATCH_CONFIG_RUNNER
 #endif
-#include "catch.hpp"
+#include "support/catch.hpp"
 
 #if __has_include(<catch2/catch_all.hpp>)
 #include <catch2/reporters/catch_reporter_registrars.hpp>

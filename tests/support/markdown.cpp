@@ -1,11 +1,11 @@
-#include "markdown.hpp"
+#include "support/markdown.hpp"
 
 #include <algorithm>
 #include <cctype>
 #include <fstream>
 #include <regex>
 
-#include "catch.hpp"
+#include "support/catch.hpp"
 
 namespace shaftcut::test {
 namespace {

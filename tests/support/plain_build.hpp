@@ -3,7 +3,7 @@
 // built, and by its own rules where a new shaft's differ.
 #pragma once
 
-#include "shaftcut/trade/build_order.hpp"
+#include "shaftcut/trade/data/build_order.hpp"
 #include "support/plain_method.hpp"
 
 namespace shaftcut::test::plain {

@@ -7,11 +7,11 @@
 #include <optional>
 #include <vector>
 
-#include "shaftcut/trade/catalogue.hpp"
-#include "shaftcut/trade/checks.hpp"
-#include "shaftcut/trade/confirmation.hpp"
-#include "shaftcut/trade/job.hpp"
-#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/trade/checks/checks.hpp"
+#include "shaftcut/trade/checks/confirmation.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
+#include "shaftcut/trade/data/job.hpp"
+#include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::test::plain {
 

@@ -4,8 +4,8 @@
 #include <cstdint>
 #include <random>
 
-#include "shaftcut/trade/catalogue.hpp"
-#include "shaftcut/trade/job.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
+#include "shaftcut/trade/data/job.hpp"
 
 namespace shaftcut::test {
 

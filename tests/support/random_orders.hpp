@@ -1,7 +1,7 @@
 // Random orders with the catalogue and the workshop that they need, the same for the same number on every machine.
 #pragma once
 
-#include "shaftcut/trade/build_order.hpp"
+#include "shaftcut/trade/data/build_order.hpp"
 #include "support/random_jobs.hpp"
 
 namespace shaftcut::test {

@@ -1,7 +1,7 @@
 // Verifies a saw plan's proof by cases by enumeration. Shares no code with the solver.
 #pragma once
 
-#include "shaftcut/trade/saw.hpp"
+#include "shaftcut/trade/saw/saw.hpp"
 
 namespace shaftcut::test {
 

@@ -3,7 +3,7 @@
 
 #include <cstdint>
 
-#include "shaftcut/trade/saw.hpp"
+#include "shaftcut/trade/saw/saw.hpp"
 
 namespace shaftcut::test {
 

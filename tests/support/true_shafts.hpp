@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/trade/order/work_order.hpp"
 #include "support/plain_method.hpp"
 #include "support/random_jobs.hpp"
 

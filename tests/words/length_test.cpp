@@ -1,6 +1,6 @@
 #include "shaftcut/words/length.hpp"
 
-#include "shaftcut/words/parse.hpp"
+#include "parse.hpp"
 #include "support/catch.hpp"
 
 using namespace shaftcut;

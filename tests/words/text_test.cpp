@@ -1,5 +1,5 @@
 // Text that people see: what no file may hold, and how it is shown where it stands in a message.
-#include "shaftcut/words/text.hpp"
+#include "text.hpp"
 
 #include "support/catch.hpp"
 

@@ -7,13 +7,13 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/documents/document.hpp"
-#include "shaftcut/documents/measuring_form.hpp"
+#include "shaftcut/documents/form/measuring_form.hpp"
+#include "shaftcut/documents/page/document.hpp"
 #include "shaftcut/engine/wishes.hpp"
-#include "shaftcut/trade/batch.hpp"
-#include "shaftcut/trade/build_plan.hpp"
-#include "shaftcut/trade/saw_order.hpp"
-#include "shaftcut/trade/work_order.hpp"
+#include "shaftcut/trade/build/batch.hpp"
+#include "shaftcut/trade/build/build_plan.hpp"
+#include "shaftcut/trade/order/work_order.hpp"
+#include "shaftcut/trade/saw/saw_order.hpp"
 #include "shaftcut/words/problem.hpp"
 
 namespace shaftcut {

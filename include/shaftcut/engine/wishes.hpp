@@ -5,12 +5,12 @@
 #include <functional>
 #include <optional>
 
-#include "shaftcut/documents/document.hpp"
-#include "shaftcut/documents/font_files.hpp"
-#include "shaftcut/documents/json.hpp"
-#include "shaftcut/documents/paper.hpp"
-#include "shaftcut/documents/terminal.hpp"
-#include "shaftcut/reading/source.hpp"
+#include "shaftcut/documents/json/json.hpp"
+#include "shaftcut/documents/page/document.hpp"
+#include "shaftcut/documents/page/font_files.hpp"
+#include "shaftcut/documents/page/paper.hpp"
+#include "shaftcut/documents/terminal/terminal.hpp"
+#include "shaftcut/reading/source/source.hpp"
 
 namespace shaftcut {
 

@@ -1,0 +1,35 @@
+// What a cut rests on and no second figure confirms: to be measured, or looked at, before anything is sawn.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shaftcut/trade/checks/checks.hpp"
+
+namespace shaftcut {
+
+// What is to be measured, in the order of the bench: a length, but the last three, which are looks.
+enum class Confirmed { closed, closed_inner_cross, inner_half, outer_half, inner_shoulder, outer_shoulder, inner_guard, outer_guard, built };
+template <> struct Words<Confirmed> {
+    static constexpr std::array all{"closed",         "closed_inner_cross", "inner_half",  "outer_half", "inner_shoulder",
+                                    "outer_shoulder", "inner_guard",        "outer_guard", "built"};
+};
+
+struct Confirmation {
+    Confirmed what = Confirmed::closed;
+    std::optional<Length> expected, plus_minus;  // nothing for a look
+    std::string says;                            // what to measure or look at, what is expected, and why
+    bool is_look() const { return !expected; }
+};
+
+// What is to be confirmed of a shaft that is not refused. `tape`: the ± of the reading that confirms.
+//   each half that was not measured: its derived length ± u_C + u of the shoulder + tape
+//   a half or a stop that rests on its own figure (stops.hpp): itself ± its u + tape
+//   of a wide-angle shaft with a measured half but none whose stop is stated too: the closed length between the inner crosses
+//   closed length and halves that disagree: the closed length as stated, and the measured half of M's path
+//   looks: each guard that was not measured and is used again; the year of an exposed lock of a primary shaft where it is not stated
+// Checked by confirmation_test and against a second implementation by differential_test.
+std::vector<Confirmation> confirmations(const CheckInput& input, Length tape);
+
+}  // namespace shaftcut

@@ -1,0 +1,25 @@
+// Files for the engine, each fault said: the configuration that every command needs, and what a call names.
+#pragma once
+
+#include <optional>
+
+#include "command.hpp"
+#include "shaftcut/engine/engine.hpp"
+
+namespace shaftcut {
+
+// The engine with the configuration of this folder, or the outcome to end with, every fault of its files said on `console`.
+struct EngineLoaded {
+    std::optional<Engine> engine;
+    Outcome outcome = Outcome::answered;
+};
+// An empty `folder`: none was found, and every place that was tried is said.
+EngineLoaded load_engine(const std::string& folder, Console& console);
+
+// Says each problem on a line of its own. Bad input, where there is any.
+Outcome report(const Problems& problems, Console& console);
+
+// The file's bytes; where it cannot be read, says why and gives nothing.
+std::optional<Source> load_or_report(const std::string& path, Console& console);
+
+}  // namespace shaftcut

@@ -1,0 +1,173 @@
+// The lengths to saw, in boxes: the largest figures on the assembly work order; and the boxes to write in.
+#include <algorithm>
+
+#include "assembly/assembly_parts.hpp"
+#include "shaftcut/trade/saw/saw_order.hpp"
+
+namespace shaftcut::assembly_sheet {
+namespace {
+
+constexpr double gap = 2, inset = 1.6, name_at = 3.8, figure_at = 10.7, first_note = 4.4, note_pitch = 3.6, below = 1.4;
+constexpr Lettering to_saw{5.2, Weight::bold};
+
+struct Blank {
+    std::string name;    // "INNER TUBE"
+    Length length;
+    bool sawn = true;
+    std::vector<std::string> notes;
+};
+
+// What the finished shaft is held to, so it is not rounded to the paper's unit.
+std::string tolerance_text(const BuildPlan& plan, const std::optional<Length>& coarse)
+{
+    const std::string saw = "± " + figure_with_unit(plan.saw.plus_minus, Units::mm);
+    return coarse ? saw + " (class c: ± " + figure_with_unit(*coarse, Units::mm) + ")" : saw;
+}
+
+Blank tube_blank(const BuildPlan& plan, Tube tube)
+{
+    const BuiltShaft& built = *plan.built;
+    Blank blank{tube == Tube::inner ? "INNER TUBE" : "OUTER TUBE", built.lengths.blank[tube], built.sawn[tube], {}};
+    if (plan.units == Units::in) blank.notes.push_back(figure_with_unit(blank.length, Units::mm, Toward::nearest, 3));
+    blank.notes.push_back(tolerance_text(plan, built.coarse_tolerance[tube]));
+    const auto& hole = built.lengths.pin_hole[tube];
+    blank.notes.push_back(hole ? "hole " + hole_text(*hole, plan.units) + " from yoke end" : "pin hole: through its yoke");
+    return blank;
+}
+
+Blank guard_blank(const BuildPlan& plan, Tube tube)
+{
+    const BuiltLengths& lengths = plan.built->lengths;
+    Blank blank{tube == Tube::inner ? "INNER GUARD" : "OUTER GUARD", *lengths.guard_blank[tube], true, {}};
+    if (plan.units == Units::in) blank.notes.push_back(figure_with_unit(blank.length, Units::mm, Toward::nearest, 3));
+    blank.notes.push_back(tolerance_text(plan, std::nullopt) + "; fitted, it ends");
+    blank.notes.push_back(figure_with_unit(*lengths.guard_half[tube], plan.units) + " from " + (is_wide_angle(plan, end_of(plan.ordered, tube)) ? "INNER cross" : "the cross"));
+    return blank;
+}
+
+std::vector<Blank> blanks_of(const BuildPlan& plan)
+{
+    std::vector<Blank> blanks;
+    for (const Tube tube : both_tubes) blanks.push_back(tube_blank(plan, tube));
+    for (const Tube tube : both_tubes)
+        if (plan.built->lengths.guard_blank[tube]) blanks.push_back(guard_blank(plan, tube));
+    return blanks;
+}
+
+std::vector<std::string> note_lines(const Canvas& canvas, double width, const Blank& blank)
+{
+    std::vector<std::string> lines;
+    for (const std::string& note : blank.notes)
+        for (const std::string& line : canvas.fonts().wrap(note, lettering::note.cap_height, lettering::note.weight, width)) lines.push_back(line);
+    return lines;
+}
+
+void draw_blank(Canvas& canvas, Rect box, const BuildPlan& plan, const Blank& blank)
+{
+    const double x = box.x + inset, width = box.width - 2 * inset;
+    canvas.box(box, blank.sawn ? pen::outline : pen::dimension);
+    canvas.fitted({x, box.y + name_at}, width, blank.name + (blank.sawn ? ": saw to" : ", MADE TO"), lettering::strong);
+    canvas.fitted({x, box.y + figure_at}, width, saw_figure(blank.length, plan.units) + " " + unit_word(plan.units), to_saw);
+    double y = box.y + figure_at + first_note - note_pitch;
+    for (const std::string& line : note_lines(canvas, width, blank)) canvas.text({x, y += note_pitch}, line, lettering::note);
+}
+
+// The closed lengths of as many shafts alike have their boxes on the first sheet; of more on a sheet of their own, and of no more
+// than a sheet holds.
+constexpr int most_on_first_sheet = 6, across = 6, most_boxes = 100;
+constexpr double entry_height = 10;
+
+bool has_row_of_shafts(const BuildPlan& plan) { return plan.built && plan.count > 1 && plan.count <= most_on_first_sheet; }
+bool has_sheet_of_shafts(const BuildPlan& plan) { return plan.built && plan.count > most_on_first_sheet; }
+
+std::string closed_words(const BuildPlan& plan) { return length_text(plan, plan.built->closed_at[plan.reference]); }
+
+// From shaft number `first` on, `across` at most.
+void draw_shaft_boxes(Canvas& canvas, Rect room, int first, int last, int boxes)
+{
+    const double width = room.width / boxes;
+    for (int number = first; number <= last; ++number)
+        sheet::draw_entry(canvas, {room.x + (number - first) * width, room.y, width, entry_height}, "shaft " + std::to_string(number), "");
+}
+
+// What should be measured, and a box for each.
+void draw_row_of_shafts(Canvas& canvas, Rect room, const BuildPlan& plan)
+{
+    constexpr double name_width = 50;
+    sheet::draw_entry(canvas, {room.x, room.y, name_width, entry_height}, "Closed, measured", closed_words(plan));
+    draw_shaft_boxes(canvas, {room.x + name_width, room.y, room.width - name_width, entry_height}, 1, plan.count, plan.count);
+}
+
+struct Entry {
+    std::string name, expected;
+    double share;
+};
+
+std::vector<Entry> entries_of(const BuildPlan& plan)
+{
+    std::vector<Entry> entries;
+    if (plan.built) {
+        const std::string each = plan.count == 1 ? "" : ", each shaft";
+        if (plan.count == 1) entries.push_back({"Closed", closed_words(plan), 48});
+        else if (has_sheet_of_shafts(plan)) entries.push_back({"Closed: last sheet", closed_words(plan), 48});
+        if (const auto pulled = longest_to_try(plan)) entries.push_back({"Pulled out" + each, length_text(plan, *pulled), 48});
+    }
+    for (const auto& [name, share] : {std::pair{"Name", 34.0}, std::pair{"Date", 24.0}, std::pair{"Signature", 36.0}}) entries.push_back({name, "", share});
+    return entries;
+}
+
+}  // namespace
+
+double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan)
+{
+    const std::vector<Blank> blanks = blanks_of(plan);
+    const double width = (room.width + gap) / static_cast<double>(blanks.size()) - gap;
+    std::size_t lines = 0;
+    for (const Blank& blank : blanks) lines = std::max(lines, note_lines(canvas, width - 2 * inset, blank).size());
+    const double height = figure_at + first_note + note_pitch * static_cast<double>(lines - 1) + below;
+    canvas.begin(Part::figure);
+    double x = room.x;
+    for (const Blank& blank : blanks) {
+        draw_blank(canvas, {x, room.y, width, height}, plan, blank);
+        x += width + gap;
+    }
+    return room.y + height;
+}
+
+double entries_height(const BuildPlan& plan) { return has_row_of_shafts(plan) ? 2 * entry_height : entry_height; }
+
+void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan)
+{
+    canvas.begin(Part::table);
+    if (has_row_of_shafts(plan)) {
+        draw_row_of_shafts(canvas, room, plan);
+        room.y += entry_height;
+    }
+    const std::vector<Entry> entries = entries_of(plan);
+    double shares = 0, x = room.x;
+    for (const Entry& entry : entries) shares += entry.share;
+    for (const Entry& entry : entries) {
+        const double width = room.width * entry.share / shares;
+        sheet::draw_entry(canvas, {x, room.y, width, entry_height}, entry.name, entry.expected);
+        x += width;
+    }
+}
+
+void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan)
+{
+    if (!has_sheet_of_shafts(plan)) return;
+    if (sheets.count() == 1) sheets.next();
+    const int boxes = std::min(plan.count, most_boxes);
+    sheets.ensure(3 * entry_height);
+    sheets.flow({{Lead::heading, "Closed length of each shaft, measured: " + closed_words(plan) + " " + from_words(plan)}});
+    for (int first = 1; first <= boxes; first += across) {
+        sheets.ensure(entry_height);
+        const Rect room = sheets.room();
+        sheets.canvas().begin(Part::table);
+        draw_shaft_boxes(sheets.canvas(), {room.x, sheets.y(), room.width, entry_height}, first, std::min(first + across - 1, boxes), across);
+        sheets.move_to(sheets.y() + entry_height);
+    }
+    if (boxes < plan.count) sheets.flow({{Lead::none, "Shafts " + std::to_string(boxes + 1) + " to " + std::to_string(plan.count) + ": write theirs on copies of this sheet, with their numbers.", true}});
+}
+
+}  // namespace shaftcut::assembly_sheet

@@ -1,0 +1,50 @@
+// The parts of the assembly work order, each drawn by one function, and the figures as the assembly worker sees them.
+#pragma once
+
+#include <string>
+
+#include "page/canvas.hpp"
+#include "page/sheet_parts.hpp"
+#include "printed.hpp"
+#include "shaftcut/trade/build/build_plan.hpp"
+
+namespace shaftcut::assembly_sheet {
+
+using sheet::Block;
+using sheet::Blocks;
+using sheet::Lead;
+using sheet::Spacing;
+
+// "3 shafts alike", "1 shaft".
+std::string count_words(const BuildPlan& plan);
+// From where the closed length and the positions run: "from the OUTER cross", "between crosses".
+std::string from_words(const BuildPlan& plan);
+// "860 mm", in inches with the millimetres beside.
+std::string length_text(const BuildPlan& plan, Length length, Toward toward = Toward::nearest);
+// Of a tube as its half's name: "TRACTOR END".
+std::string end_name(End end);
+bool is_wide_angle(const BuildPlan& plan, End end);
+
+Blocks part_blocks(const BuildPlan& plan, Spacing spacing);       // to fetch, for all shafts of the order
+Blocks operation_blocks(const BuildPlan& plan, Spacing spacing);  // in order, to tick
+Blocks warning_blocks(const BuildPlan& plan, Spacing spacing);    // bold; empty where nothing warns
+Blocks check_blocks(const BuildPlan& plan, Spacing spacing);      // a line each: those that passed or failed, and what was not checked
+Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
+Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be
+
+// Each draws within the width of `room` from its top down and returns the y below itself.
+double draw_refused(Canvas& canvas, Rect room);  // in the largest words
+
+// The following only of a plan that can be built.
+double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan);
+double draw_shaft(Canvas& canvas, Rect room, const BuildPlan& plan);
+double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan);
+
+// The boxes to write in: control lengths of a shaft that is built, who did it, when, and a signature. The closed length of each of a
+// few shafts alike has its box; those of more stand on a sheet of their own.
+void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan);
+double entries_height(const BuildPlan& plan);
+// The boxes for the closed lengths of the shafts that draw_entries() has none for; nothing where it has them all.
+void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan);
+
+}  // namespace shaftcut::assembly_sheet

@@ -1,0 +1,205 @@
+#include "assembly/assembly_sheet.hpp"
+
+#include <algorithm>
+
+#include "assembly/assembly_parts.hpp"
+
+namespace shaftcut {
+namespace assembly_sheet {
+namespace {
+
+constexpr double column_gap = 3, continued_line = 5, below_drawing = 0.8;
+
+std::string loud_words(const BuildPlan& plan)
+{
+    if (!plan.built) return "";
+    return plan.count == 1 ? "BUILD 1" : "BUILD " + std::to_string(plan.count) + " ALIKE";
+}
+
+sheet::Heading heading_of(const BuildPlan& plan)
+{
+    return {plan.order, plan.owner, "assembly", plan.shaft_title, {{"Customer: ", plan.customer}, {"Machine: ", plan.machine}},
+            {"Due", plan.due}, {"Ordered", count_words(plan)}, loud_words(plan), plan.built ? "" : "DO NOT BUILD"};
+}
+
+// Cautions and the fields to sign, across the foot of sheet 1; gives what is left above them.
+Rect draw_foot(sheet::Sheets& sheets, const BuildPlan& plan)
+{
+    Canvas& canvas = sheets.canvas();
+    const Rect room = sheets.room();
+    const double entries = room.bottom() - entries_height(plan);
+    const Block cautions = sheet::caution_block(plan.cautions, Spacing::close);
+    const double height = sheet::height_of(canvas, room.width, cautions) + sheet::between_lists;
+    sheet::place(canvas, {room.x, entries - height, room.width, height}, {cautions});
+    draw_entries(canvas, {room.x, entries, room.width, 0}, plan);
+    return {room.x, sheets.y(), room.width, entries - height - sheets.y()};
+}
+
+void append(Blocks& blocks, const Blocks& more) { blocks.insert(blocks.end(), more.begin(), more.end()); }
+
+bool fits(const Canvas& canvas, Rect column, const Blocks& blocks)
+{
+    Canvas trial = canvas;
+    return sheet::place(trial, column, blocks).next == blocks.size();
+}
+
+// The lists in two columns, what to fetch on the left and what to do on the right if that can be; what has no room there follows on
+// another sheet.
+struct Columns {
+    Blocks left, right;
+    bool runs_on = false;  // one list: the left column's goes on in the right one
+    Blocks rest{};
+    bool rest_warns = false;
+};
+
+Blocks joined(std::initializer_list<Blocks> lists)
+{
+    Blocks blocks;
+    for (const Blocks& list : lists) append(blocks, list);
+    return blocks;
+}
+
+struct Lists {
+    Blocks parts, operations, warnings, checks, notes;
+};
+
+Lists lists_of(const BuildPlan& plan, Spacing spacing)
+{
+    return {part_blocks(plan, spacing), operation_blocks(plan, spacing), warning_blocks(plan, spacing), check_blocks(plan, spacing), note_blocks(plan, spacing)};
+}
+
+// Whether one list has room in both columns, running on from the left one.
+bool fits_running_on(const Canvas& canvas, Rect left, Rect right, const Blocks& all)
+{
+    Canvas trial = canvas;
+    return fits(canvas, right, sheet::remaining(all, sheet::place(trial, left, all).next));
+}
+
+// The two columns of one sheet, and for a list that runs on its left one.
+using Pair = std::pair<Blocks, Blocks>;
+
+std::optional<Columns> first_that_fits(const Canvas& canvas, Rect left, Rect right, const std::vector<Pair>& pairs, const std::vector<Blocks>& running)
+{
+    for (const auto& [first, second] : pairs)
+        if (fits(canvas, left, first) && fits(canvas, right, second)) return Columns{first, second};
+    for (const Blocks& all : running)
+        if (fits_running_on(canvas, left, right, all)) return Columns{all, {}, true};
+    return std::nullopt;
+}
+
+std::optional<Columns> on_one_sheet(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
+{
+    const auto& [parts, operations, warnings, checks, notes] = lists;
+    return first_that_fits(canvas, left, right,
+                           {{joined({parts, warnings, checks, notes}), operations}, {joined({parts, warnings, checks}), joined({operations, notes})},
+                            {joined({parts, warnings}), joined({operations, checks, notes})}, {parts, joined({operations, warnings, checks, notes})}},
+                           {joined({parts, operations, warnings, checks, notes}), joined({parts, warnings, checks, operations, notes}), joined({parts, notes, operations, warnings, checks})});
+}
+
+// At the bench parts and work are what counts, and the warnings.
+std::optional<Columns> work_and_warnings(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
+{
+    const auto& [parts, operations, warnings, checks, notes] = lists;
+    return first_that_fits(canvas, left, right, {{joined({parts, warnings}), operations}, {parts, joined({operations, warnings})}},
+                           {joined({parts, operations, warnings}), joined({parts, warnings, operations}), joined({warnings, parts, operations})});
+}
+
+std::optional<Columns> work_alone(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
+{
+    return first_that_fits(canvas, left, right, {{lists.parts, lists.operations}}, {joined({lists.parts, lists.operations})});
+}
+
+Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan& plan)
+{
+    const Lists usual = lists_of(plan, Spacing::usual), close = lists_of(plan, Spacing::close);
+    for (const Lists& lists : {usual, close})
+        if (auto columns = on_one_sheet(canvas, left, right, lists)) return *columns;
+    right.height -= continued_line;
+    for (const Lists& lists : {usual, close})
+        if (auto columns = work_and_warnings(canvas, left, right, lists)) {
+            columns->rest = joined({usual.checks, usual.notes});
+            return *columns;
+        }
+    const Blocks rest = joined({usual.warnings, usual.checks, usual.notes});
+    for (const Lists& lists : {usual, close})
+        if (auto columns = work_alone(canvas, left, right, lists)) {
+            columns->rest = rest;
+            columns->rest_warns = !usual.warnings.empty();
+            return *columns;
+        }
+    return {joined({close.parts, close.operations}), {}, true, rest, !usual.warnings.empty()};
+}
+
+// `first`: what of it is not to be missed; may be empty.
+void say_continued(sheet::Sheets& sheets, Rect column, const std::string& first = "")
+{
+    sheets.canvas().begin(Part::paragraph);
+    sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, "▼ " + first + "continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
+    sheets.next();
+}
+
+void draw_lists(sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
+{
+    Canvas& canvas = sheets.canvas();
+    const double width = (between.width - column_gap) / 2;
+    const Rect left{between.x, between.y, width, between.height};
+    Rect right{between.x + width + column_gap, between.y, width, between.height};
+    const Columns columns = columns_of(canvas, left, right, plan);
+    const std::size_t next = sheet::place(canvas, left, columns.left).next;
+    const Blocks beside = columns.runs_on ? sheet::remaining(columns.left, next) : columns.right;
+    const bool continued = !columns.rest.empty() || !fits(canvas, right, beside);
+    if (continued) right.height -= continued_line;
+    const std::size_t drawn = sheet::place(canvas, right, beside).next;
+    if (!continued) return;
+    say_continued(sheets, right, columns.rest_warns ? "WARNING, " : "");
+    sheets.flow(beside, drawn);
+    sheets.flow(columns.rest);
+}
+
+void draw_work(sheet::Sheets& sheets, const BuildPlan& plan)
+{
+    const auto below = [&](double gap) { return Rect{sheets.room().x, sheets.y() + gap, sheets.room().width, 0}; };
+    sheets.move_to(draw_use(sheets.canvas(), below(-1.8), plan));
+    sheets.move_to(draw_shaft(sheets.canvas(), below(0), plan));
+    sheets.move_to(draw_blanks(sheets.canvas(), below(0.5), plan) + below_drawing);
+    draw_lists(sheets, draw_foot(sheets, plan), plan);
+}
+
+void draw_refusal(sheet::Sheets& sheets, const BuildPlan& plan)
+{
+    sheets.move_to(draw_refused(sheets.canvas(), {sheets.room().x, sheets.y() - 0.5, sheets.room().width, 0}));
+    const Rect between = draw_foot(sheets, plan);
+    Blocks blocks = refusal_blocks(plan);
+    append(blocks, joined({warning_blocks(plan, Spacing::usual), check_blocks(plan, Spacing::usual)}));
+    const bool continued = !fits(sheets.canvas(), between, blocks);
+    const Rect column{between.x, between.y, between.width, between.height - (continued ? continued_line : 0)};
+    const std::size_t rest = sheet::place(sheets.canvas(), column, blocks).next;
+    if (!continued) return;
+    say_continued(sheets, column);
+    sheets.flow(blocks, rest);
+}
+
+}  // namespace
+}  // namespace assembly_sheet
+
+std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper, const FontFiles& files)
+{
+    using namespace assembly_sheet;
+    const Fonts fonts(files);
+    const sheet::Heading heading = heading_of(plan);
+    sheet::Sheets sheets(fonts, heading, paper);
+    if (plan.built) draw_work(sheets, plan);
+    else draw_refusal(sheets, plan);
+    draw_more_entries(sheets, plan);
+    const Blocks in_full = sheet::long_field_blocks(sheets.canvas(), heading);
+    if (!in_full.empty() && sheets.count() == 1) sheets.next();
+    sheets.flow(in_full);
+    return sheets.finished();
+}
+
+DocumentInfo assembly_sheet_info(const BuildPlan& plan)
+{
+    return document_info("Assembly work order " + plan.order, plan.owner, plan.shaft_title);
+}
+
+}  // namespace shaftcut

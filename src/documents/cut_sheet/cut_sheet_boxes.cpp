@@ -1,0 +1,103 @@
+// The boxes that say how much comes off each tube: the largest figures on the sheet.
+#include <algorithm>
+
+#include "cut_sheet/cut_sheet_parts.hpp"
+
+namespace shaftcut::cut_sheet {
+namespace {
+
+constexpr double padding = 1.7, low_height = 12.6, high_height = 17, names_at = 8, names_width = 29.5;
+// How far the kept length may be narrowed before the box becomes a high one.
+constexpr double narrowest_kept = 0.8;
+
+std::string kept_text(const WorkOrder& order, const TubeView& view)
+{
+    return view.kept ? "(keep " + figure_of(Rounded::kept, *view.kept, order.units) + ")" : "(confirm)";
+}
+
+std::string tolerance_text(const WorkOrder& order)
+{
+    // What the worst cases count with, so it is not rounded to the paper's unit.
+    return "± " + figure_with_unit(order.saw.plus_minus, Units::mm);
+}
+
+// A guard that was not measured has a cut to be confirmed.
+std::string cut_text(const WorkOrder& order, const TubeView& view)
+{
+    return printed(order, *view.cut, Rounded::cut) + (view.kept ? "" : " ?");
+}
+
+// The figure to cut in its heavy frame; its right edge.
+double draw_figure(Canvas& canvas, Point top_left, double room, const std::string& text)
+{
+    const double height = 9;
+    const Rect set = canvas.fitted({top_left.x + padding, top_left.y + 7.3}, room - 2 * padding, text, lettering::cut);
+    canvas.box({top_left.x, top_left.y, set.width + 2 * padding, height}, pen::outline);
+    return set.right() + padding;
+}
+
+void draw_nothing_to_cut(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view)
+{
+    draw_number(canvas, {box.x + 4.5, box.y + box.height / 2}, view.number, Fill::white);
+    const double x = box.x + 9;
+    canvas.text({x, box.y + 4.9}, view.name(), lettering::strong);
+    const Rect words = canvas.text({x, box.y + 10.4}, "do not cut", lettering::name);
+    const std::string stays = view.kept ? "(stays " + printed_with_both(order, *view.kept, Rounded::kept) + ")" : "(not measured)";
+    canvas.fitted({words.right() + 3, box.y + 10.4}, box.right() - words.right() - 4, stays, lettering::figure);
+}
+
+// All in one row: name, figure, kept length.
+void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view)
+{
+    draw_number(canvas, {box.x + 4.2, box.y + box.height / 2}, view.number, Fill::black);
+    const double x = box.x + names_at, figure_at = x + names_width;
+    canvas.fitted({x, box.y + 4.9}, names_width - 1, half_name(view.end), lettering::strong);
+    canvas.text({x, box.y + 10.4}, view.guard ? "GUARD" : "TUBE", lettering::name);
+    canvas.text({figure_at - 1, box.y + 10.4}, "cut off", lettering::note, Align::right);
+    const double after = draw_figure(canvas, {figure_at, box.y + 1.8}, box.right() - figure_at, cut_text(order, view)) + 1.5;
+    const double room = box.right() - after - 1;
+    canvas.fitted({after, box.y + 5.2}, room, tolerance_text(order), lettering::figure);
+    canvas.fitted({after, box.y + 10.9}, room, kept_text(order, view), lettering::figure);
+}
+
+// The name above the figure; in inches the millimetres below the kept length.
+void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view)
+{
+    draw_number(canvas, {box.x + 4.5, box.y + 3.5}, view.number, Fill::black);
+    const Rect name = canvas.text({box.x + 9, box.y + 4.7}, view.name() + " cut off", lettering::strong);
+    canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, tolerance_text(order), lettering::note, Align::right);
+    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, cut_text(order, view)) + 2;
+    const double room = box.right() - after - 1;
+    const bool alone = order.units == Units::mm && view.kept;
+    canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_text(order, view), lettering::figure);
+    const std::string kept = view.kept ? ", keep " + beside(order, *view.kept, Rounded::kept) : ": hold the halves side by side";
+    if (order.units == Units::in) canvas.fitted({after, box.y + 15.5}, room, beside(order, *view.cut, Rounded::cut) + kept, lettering::note);
+    else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, "not measured: hold side by side", lettering::note);
+}
+
+bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const TubeView& view)
+{
+    const double cut = canvas.width_of(cut_text(order, view), lettering::cut) + 2 * padding;
+    const double kept = std::max(canvas.width_of(tolerance_text(order), lettering::figure), narrowest_kept * canvas.width_of(kept_text(order, view), lettering::figure));
+    return names_at + names_width + cut + 1.5 + kept + 1 <= width;
+}
+
+}  // namespace
+
+double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order)
+{
+    const std::vector<TubeView> views = tube_views(order);
+    const bool low = order.units == Units::mm && std::all_of(views.begin(), views.end(), [&](const TubeView& view) { return fits_low(canvas, width, order, view); });
+    return low ? low_height : high_height;
+}
+
+void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view)
+{
+    const Rect box{room.x, room.y, room.width, cut_box_height(canvas, room.width, order)};
+    canvas.box(box, pen::guard);
+    if (!view.comes_off()) draw_nothing_to_cut(canvas, box, order, view);
+    else if (box.height == high_height) draw_high(canvas, box, order, view);
+    else draw_low(canvas, box, order, view);
+}
+
+}  // namespace shaftcut::cut_sheet

@@ -1,0 +1,59 @@
+// The names of the cut sheet as its reader sees them.
+#include "cut_sheet/cut_sheet_parts.hpp"
+#include "verdict_words.hpp"
+
+namespace shaftcut::cut_sheet {
+
+std::string half_name(End end)
+{
+    return end == End::tractor ? "TRACTOR HALF" : "IMPLEMENT HALF";
+}
+
+std::string cross_name(Reference reference)
+{
+    return reference == Reference::outer_cross ? "outer cross" : "inner cross";
+}
+
+std::string TubeView::name() const
+{
+    return half_name(end) + (guard ? " · GUARD" : " · TUBE");
+}
+
+TubeView tube_view(const WorkOrder& order, End end, bool guard)
+{
+    TubeView view;
+    view.number = (end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
+    view.end = end;
+    view.tube = tube_on(order.shaft, end);
+    view.guard = guard;
+    view.used = !guard || guard_is_used(order.shaft, view.tube);
+    if (!view.used) return view;
+    const Half& half = order.reading.shaft.halves[view.tube];
+    const std::optional<Toleranced>& before = guard ? half.guard : half.length;
+    if (before) view.before = before->value;
+    view.measured = before && (guard || half.measured);
+    if (order.cut) {
+        const CutPlan& plan = order.cut->plan;
+        view.cut = guard ? plan.guard_cut[view.tube] : std::optional(plan.cut[view.tube]);
+        view.kept = guard ? plan.guard_half[view.tube] : plan.half[view.tube];
+    }
+    return view;
+}
+
+std::vector<TubeView> tube_views(const WorkOrder& order)
+{
+    std::vector<TubeView> views;
+    for (const End end : both_ends)
+        for (const bool guard : {true, false})
+            if (const TubeView view = tube_view(order, end, guard); view.used) views.push_back(view);
+    return views;
+}
+
+Heading heading_of(const WorkOrder& order, const std::string& type)
+{
+    const std::string shaft = order.shaft.number.empty() ? "Drive shaft" : "Drive shaft " + order.shaft.number;
+    return {order.order, order.owner, type, shaft + ": fitting its length", heading_fields(order),
+            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order) : ""};
+}
+
+}  // namespace shaftcut::cut_sheet

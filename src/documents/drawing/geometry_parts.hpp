@@ -1,0 +1,33 @@
+// The parts of the pages that show a machine's geometry. Private to the documents.
+#pragma once
+
+#include "page/sheet_parts.hpp"
+#include "printed.hpp"
+#include "shaftcut/trade/order/machine_view.hpp"
+
+namespace shaftcut::geometry {
+
+using namespace sheet;
+
+// "−220 mm" for "-220 mm": a sign that is seen.
+std::string with_minus(const std::string& figure);
+
+// Height of the plot and of the words below it.
+inline constexpr double plot_height = 88, below_plot = 13;
+
+// Every position of the machine, in plan and side view or in side view alone, as large as leaves room for the plot below.
+void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view);
+
+// Telescoping length, and the overlap where the job is not refused, against turn or lift, with the limits.
+void draw_plot(Sheets& sheets, const WorkOrder& order, const MachineView& view, const Machine& machine);
+
+// All of them, one machine after another, each on its own sheet.
+void draw_machines(Sheets& sheets, const WorkOrder& order);
+
+// The dimensions that the job gave of each machine, with their tolerances, in the order of the measuring form.
+void draw_stated_machines(Sheets& sheets, const WorkOrder& order);
+
+// Every extreme with its position, over all machines of the order, and the dimensions that they come from.
+void draw_extremes(Sheets& sheets, const WorkOrder& order);
+
+}  // namespace shaftcut::geometry

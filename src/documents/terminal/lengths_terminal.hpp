@@ -1,0 +1,11 @@
+// The operating lengths of a machine in a few lines of at most 80 columns.
+#pragma once
+
+#include "shaftcut/documents/terminal/terminal.hpp"
+
+namespace shaftcut {
+
+// `order` must hold a machine's geometry.
+std::string lengths_text(const WorkOrder& order, Colour colour);
+
+}  // namespace shaftcut

@@ -1,0 +1,51 @@
+#include "terminal/terminal_lines.hpp"
+
+#include <fmt/format.h>
+
+#include "text.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr std::size_t columns = 80;
+
+std::size_t width(const std::string& text) { return code_points(text).size(); }
+
+}  // namespace
+
+std::string wrapped(const std::string& head, const std::string& text)
+{
+    const std::string indent(width(head) + 1, ' ');
+    std::string out = head + " ";
+    std::size_t used = indent.size();
+    bool first = true;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::string word = text.substr(at, end - at);
+        at = end + 1;
+        if (!first && used + 1 + width(word) > columns) {
+            out += "\n" + indent;
+            used = indent.size();
+            first = true;
+        }
+        out += (first ? "" : " ") + word;
+        used += (first ? 0 : 1) + width(word);
+        first = false;
+    }
+    return out + "\n";
+}
+
+std::string check_line(const Check& check, Colour colour)
+{
+    const char* code = check.result == CheckResult::fail ? "1;31" : check.result == CheckResult::warn ? "1;33" : "2";
+    const std::string head = fmt::format("  {:<11}", to_word(check.result));
+    const std::string text = wrapped(head, std::string(to_word(check.id)) + ": " + check.says);
+    return painted(text.substr(0, head.size()), code, colour) + text.substr(head.size());
+}
+
+std::string painted(const std::string& text, const char* code, Colour colour)
+{
+    return colour == Colour::ansi ? fmt::format("\x1b[{}m{}\x1b[0m", code, text) : text;
+}
+
+}  // namespace shaftcut

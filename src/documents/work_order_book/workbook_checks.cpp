@@ -1,0 +1,255 @@
+// The checks that lengths decide, as formulas: the same comparisons as the program's own, each ignoring less than 0.01 mm.
+#include <algorithm>
+
+#include "checks/check_rules.hpp"
+#include "work_order_book/workbook_lines.hpp"
+
+namespace shaftcut::workbook {
+namespace {
+
+const std::string cut_known = "cut_is_known=\"yes\"";
+
+std::string all_of(const std::vector<std::string>& conditions)
+{
+    if (conditions.empty()) return "TRUE";
+    std::string text = "AND(";
+    for (const std::string& one : conditions) text += (text.back() == '(' ? "" : ",") + one;
+    return text + ")";
+}
+
+std::string any_of(const std::vector<std::string>& conditions)
+{
+    if (conditions.empty()) return "FALSE";
+    std::string text = "OR(";
+    for (const std::string& one : conditions) text += (text.back() == '(' ? "" : ",") + one;
+    return text + ")";
+}
+
+LiveCheck clearance_check(const WorkOrder&)
+{
+    LiveCheck check;
+    check.known = cut_known;
+    check.value = "clearance_value";
+    check.worst = "clearance_worst";
+    check.limit = "closing_clearance";
+    check.fails = any_of({clearly_below_expression("clearance_value", "closing_clearance"), "clearance_worst<0.01"});
+    check.warns = clearly_below_expression("clearance_worst", "closing_clearance_floor");
+    return check;
+}
+
+LiveCheck overlap_check(const WorkOrder& order, Range range)
+{
+    const std::string word = to_word(range);
+    LiveCheck check;
+    check.known = all_of({cut_known, "ISNUMBER(" + word + "_length)"});
+    if (range == Range::turning) check.unknown = "IF(stops_known=\"yes\",\"NOT-CHECKED\",\"FAIL\")";
+    check.value = word + "_overlap_value";
+    check.worst = word + "_overlap_worst";
+    check.limit = word + "_overlap_limit";
+    check.sure = is_sure(order, range);
+    check.fails = clearly_below_expression(check.value, check.limit);
+    check.warns = clearly_below_expression(check.worst, check.limit);
+    return check;
+}
+
+// Where a half that would be cut has no seat or least tube nothing is known, unless the other one is already too short.
+LiveCheck tube_left_check(const WorkOrder& order)
+{
+    std::vector<std::string> needed;
+    std::string known_tube_is_short = "FALSE";
+    for (const Tube tube : both_tubes) {
+        const Half& half = order.reading.shaft.halves[tube];
+        if (half.seat && half.least_tube) known_tube_is_short = for_tube("IF(sawn_THIS_tube>0,spare_THIS_tube<=-0.01,FALSE)", tube);
+        else needed.push_back(for_tube("sawn_THIS_tube=0", tube));
+    }
+    LiveCheck check;
+    // The cut is asked for only once it is known: AND would look at it in any case.
+    check.known = needed.empty() ? cut_known : "IF(" + cut_known + ",IF(" + all_of(needed) + ",TRUE," + (needed.size() == 2 ? "FALSE" : known_tube_is_short) + "),FALSE)";
+    check.limit = "0";
+    if (needed.size() == 2) return check;
+    check.value = "tube_left_value";
+    check.fails = "IF(ISNUMBER(tube_left_value)," + clearly_below_expression("tube_left_value", "0") + ",FALSE)";
+    return check;
+}
+
+bool has(const Half& half, Feature feature)
+{
+    return std::find(half.features.begin(), half.features.end(), feature) != half.features.end();
+}
+
+LiveCheck shortening_check(const WorkOrder& order)
+{
+    std::vector<std::string> fails, warns;
+    for (const Tube tube : both_tubes) {
+        const Half& half = order.reading.shaft.halves[tube];
+        if (half.shortening_forbidden) fails.push_back(for_tube("sawn_THIS_tube>0", tube));
+        if (half.lubrication_hole) fails.push_back(for_tube(clearly_below_expression("left_THIS_half", "THIS_hole"), tube));
+        if (has(half, Feature::coated) || has(half, Feature::end_stop)) warns.push_back(for_tube("sawn_THIS_tube>0", tube));
+        if (has(half, Feature::one_chain_guard)) warns.push_back(for_tube(clearly_below_expression("one_chain_shortening", "sawn_THIS_guard"), tube));
+    }
+    LiveCheck check;
+    check.of_length = false;
+    check.known = cut_known;
+    check.fails = any_of(fails);
+    check.warns = any_of(warns);
+    return check;
+}
+
+bool faces_known(const WorkOrder& order)
+{
+    const auto& halves = order.reading.shaft.halves;
+    return halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder;
+}
+
+bool seats_known(const WorkOrder& order)
+{
+    return std::all_of(both_tubes.begin(), both_tubes.end(), [&](Tube tube) {
+        const Half& half = order.reading.shaft.halves[tube];
+        return half.seat && half.least_tube;
+    });
+}
+
+std::string unless_known(bool known, const std::string& what)
+{
+    return known ? "" : " It needs " + what + ", which no series gives here.";
+}
+
+std::string unless_used(const WorkOrder& order) { return lacks_guard(order) ? " A guard is missing or not used again: fit a complete one before the shaft runs." : ""; }
+
+LiveCheck guard_clearance_check(const WorkOrder& order)
+{
+    LiveCheck check;
+    check.known = faces_known(order) ? all_of({cut_known, "has_inner_guard", "has_outer_guard"}) : "FALSE";
+    check.value = "guard_clearance_value";
+    check.limit = "closing_clearance";
+    check.fails = clearly_below_expression("guard_clearance_value", "0");
+    check.warns = clearly_below_expression("guard_clearance_value", "closing_clearance");
+    return check;
+}
+
+LiveCheck guard_cover_check(const WorkOrder& order)
+{
+    LiveCheck check;
+    check.known = all_of({cut_known, "has_inner_guard", "has_outer_guard", "ISNUMBER(greatest_length)"});
+    check.unknown = "IF(guard_cut_away=\"yes\",\"FAIL\",\"NOT-CHECKED\")";
+    check.value = "guard_cover_value";
+    check.worst = "guard_cover_worst";
+    check.limit = "guard_overlap";
+    std::vector<std::string> sure;
+    for (const Range range : all_ranges)
+        if (order.fit.longest_at_least[range]) sure.push_back(is_sure(order, range));
+    if (!sure.empty()) check.sure = all_of(sure);
+    check.fails = any_of({"guard_cut_away=\"yes\"", clearly_below_expression("guard_cover_worst", "0")});
+    check.warns = clearly_below_expression("guard_cover_value", "guard_overlap");
+    return check;
+}
+
+LiveCheck guard_setback_check(const WorkOrder& order)
+{
+    LiveCheck check;
+    if (lacks_guard(order)) {
+        check.known = "FALSE";
+        return check;
+    }
+    check.known = all_of({cut_known, "OR(has_inner_guard,has_outer_guard)"});
+    check.value = "setback_value";
+    check.limit = "guard_setback";
+    check.warns = any_of({clearly_below_expression("setback_value", "0"), clearly_below_expression("guard_setback", "setback_value")});
+    return check;
+}
+
+std::string length_limit(const WorkOrder& order, Limit limit)
+{
+    return figure_with_unit(order.limits.length(limit), order.units, Toward::up, 3);
+}
+
+std::string part(const WorkOrder& order, Limit limit) { return limit_text(limit, order.limits[limit].value, order.units); }
+
+std::string work_after_cut(const WorkOrder& order)
+{
+    std::string text;
+    for (const Tube tube : both_tubes) {
+        const Half& half = order.reading.shaft.halves[tube];
+        if (half.shortening_forbidden) text += for_tube(" The THIS tube must not be cut.", tube);
+        if (half.lubrication_hole) text += for_tube(" The THIS tube must not end before its lubrication hole.", tube);
+        if (has(half, Feature::coated)) text += for_tube(" If the THIS tube is cut: deburr without tearing its coating, treat the bare edge.", tube);
+        if (has(half, Feature::end_stop)) text += for_tube(" If the THIS tube is cut: take its end stop off first, fit it again at the new end.", tube);
+        if (has(half, Feature::one_chain_guard))
+            text += for_tube(" If the THIS guard loses more than ", tube) + length_limit(order, Limit::one_chain_shortening) + ": second chain at the tractor end.";
+    }
+    return text.empty() ? "Nothing that is known of this shaft forbids a cut." : text.substr(1);
+}
+
+std::string least_asked(const WorkOrder& order, Range range)
+{
+    if (range == Range::standing) return "At least " + length_limit(order, Limit::least_overlap_standing) + " at the longest length with the PTO stopped.";
+    if (range == Range::working) return "Of the new closed overlap at least " + part(order, Limit::overlap_working) + " at the longest working length.";
+    return "Of the new closed overlap at least " + part(order, Limit::overlap_turning) + " and at least " + length_limit(order, Limit::least_overlap_turning) +
+           " at the longest turning length.";
+}
+
+std::string overlap_asked(const WorkOrder& order, Range range)
+{
+    const bool at_least = order.fit.longest_at_least[range].has_value();
+    return least_asked(order, range) + (at_least ? " Some tractors state no such length: it can fail and cannot pass." : "");
+}
+
+// One row a check, in its order: the formulas of those that follow the lengths, nothing for the others.
+struct LiveRow {
+    CheckId id;
+    LiveCheck (*formulas)(const WorkOrder&);
+};
+constexpr std::array<LiveRow, check_rules.size()> live_rows{{
+    {CheckId::consistency, nullptr},  // made of finding_lines instead
+    {CheckId::closing_clearance, clearance_check},
+    {CheckId::overlap_working, [](const WorkOrder& order) { return overlap_check(order, Range::working); }},
+    {CheckId::overlap_turning, [](const WorkOrder& order) { return overlap_check(order, Range::turning); }},
+    {CheckId::overlap_standing, [](const WorkOrder& order) { return overlap_check(order, Range::standing); }},
+    {CheckId::tube_left, tube_left_check},
+    {CheckId::shortening_allowed, shortening_check},
+    {CheckId::guard_clearance, guard_clearance_check},
+    {CheckId::guard_cover, guard_cover_check},
+    {CheckId::guard_setback, guard_setback_check},
+    {CheckId::joint_angle_tractor, nullptr},
+    {CheckId::joint_angle_implement, nullptr},
+    {CheckId::irregularity, nullptr},
+    {CheckId::locking, nullptr},
+    {CheckId::connection, nullptr},
+    {CheckId::overload_device, nullptr},
+    {CheckId::rating, nullptr},
+    {CheckId::condition, nullptr},
+}};
+
+// A check whose result lengths can change has its formulas, and only such a one.
+static_assert(in_order_of_checks(live_rows));
+static_assert(std::equal(live_rows.begin(), live_rows.end(), check_rules.begin(),
+                         [](const LiveRow& row, const CheckRule& rule) { return (row.formulas != nullptr) == rule.follows_lengths; }));
+
+}  // namespace
+
+std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id)
+{
+    const auto formulas = live_rows[static_cast<std::size_t>(id)].formulas;
+    return formulas ? std::optional(formulas(order)) : std::nullopt;
+}
+
+std::string what_is_asked(const WorkOrder& order, CheckId id)
+{
+    for (const Range range : all_ranges)
+        if (id == overlap_check_id(range)) return overlap_asked(order, range);
+    switch (id) {
+    case CheckId::closing_clearance:
+        return "Left to close at the shortest. Fails under the limit or if the tolerances could use it up, by either way of stopping and of marking; warns if they could leave under " +
+               length_limit(order, Limit::closing_clearance_floor) + ".";
+    case CheckId::tube_left: return "What the shorter tube keeps beyond the series' least tube; fails below 0." + unless_known(seats_known(order), "every seat and least tube");
+    case CheckId::shortening_allowed: return work_after_cut(order);
+    case CheckId::guard_clearance:
+        return "Left to close between the guards at the shortest. Warns under the limit, fails below 0." + unless_known(faces_known(order), "both guard shoulders") + unless_used(order);
+    case CheckId::guard_cover:
+        return "Guard on guard at the greatest longest. Warns under the limit, fails if the tolerances could bare the shaft or a guard that is cut would keep too little." + unless_used(order);
+    case CheckId::guard_setback: return "How far a guard tube ends short of its drive tube; warns beyond the limit or if it is longer." + unless_used(order);
+    default: return check_of(order.checks, id).says;
+    }
+}
+
+}  // namespace shaftcut::workbook

@@ -1,0 +1,58 @@
+// The sheets of the work order's workbook. Private to it.
+#pragma once
+
+#include "spreadsheet/sheet_builder.hpp"
+#include "work_order_book/workbook_lines.hpp"
+
+namespace shaftcut::workbook {
+
+// Where the Basis sheet says yes or no to each finding.
+struct Finding {
+    std::string cell;
+    bool refuses = true;
+    std::string words_from_here;  // now, of the first that is found, from this one on; empty: none
+};
+
+struct BasisSheet {
+    Worksheet sheet;
+    Names names;
+    std::vector<Finding> findings;
+};
+BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer);
+
+struct OrderSheet {
+    Worksheet sheet;
+    Names names;
+};
+OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer);
+
+// What the sheet is about: whose shaft, for which machine, as it came in, who measured.
+void add_heading(SheetBuilder& sheet, const WorkOrder& order);
+
+// The parts of the Order sheet, each of which ends its last row. `results` are the cells of the checks' results.
+void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+void add_confirmations(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order);
+std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings);
+void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results);
+
+Worksheet parts_sheet(const WorkOrder& order, const std::string& footer);
+
+// One for each machine whose geometry is known.
+Worksheet machine_sheet(const WorkOrder& order, const MachineView& view, const std::string& name, const std::string& footer);
+
+// How many confirmations are asked now, as "CUT: CONFIRM 2 FIRST"; empty for none.
+std::string confirm_first(const WorkOrder& order);
+
+// A formula, or its value where it has no text.
+CellContent content_of(const CellFormula& formula);
+// A formula that is empty while the verdict is refused.
+CellFormula unless_refused(const WorkOrder& order, const std::string& expression, std::variant<double, std::string> now);
+// A number format: inches and a fraction. (Two question marks before a slash would be a trigraph.)
+inline constexpr const char* fraction_format = "# ?\?/??";
+// Sixteenths of an inch as the cut sheet prints them: what is kept rounded down, what is cut to the nearest.
+std::string sixteenths_expression(const std::string& millimetres, Toward toward);
+double sixteenths(Length length, Toward toward);
+
+}  // namespace shaftcut::workbook

@@ -1,0 +1,18 @@
+// A job: one shaft and the fits that it must serve.
+#pragma once
+
+#include "shaftcut/reading/source/source.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
+#include "shaftcut/trade/data/job.hpp"
+#include "source/read.hpp"
+
+namespace shaftcut {
+
+// Reads `job`, whose parts may stand in any order, and compares what it names with `catalogue` (see read_shaft). An
+// order is 1 to 40 letters, digits, ".", "_" or "-" and does not begin with ".", and what stands before its
+// first dot is no device's name on Windows (CON, PRN, AUX, NUL, COM0-9, LPT0-9); a date is a day of the calendar as
+// YYYY-MM-DD. Lengths that contradict each other are no fault of the file: the trade's checks refuse them.
+// config/job.xsd says the same for editors. Checked in tests/reading/job_reader_test.cpp and by tests/reading/bad/.
+Read<Job> read_job(const Source& source, const Catalogue& catalogue);
+
+}  // namespace shaftcut

@@ -1,0 +1,14 @@
+// The workshop's own settings, config/workshop.xml.
+#pragma once
+
+#include "shaftcut/reading/source/source.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
+#include "source/read.hpp"
+
+namespace shaftcut {
+
+// Reads `workshop` with its limits, saw, measuring tolerance and stock bars, in any order. config/workshop.xsd says the same for
+// editors. Checked in tests/reading/workshop_reader_test.cpp and by tests/reading/bad/.
+Read<Workshop> read_workshop(const Source& source);
+
+}  // namespace shaftcut

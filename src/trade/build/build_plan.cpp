@@ -1,0 +1,127 @@
+#include "shaftcut/trade/build/build_plan.hpp"
+
+#include <algorithm>
+
+#include "build/build_trial.hpp"
+#include "cut/general_tolerance.hpp"
+#include "data/shaft_title.hpp"
+#include "text.hpp"
+
+namespace shaftcut {
+namespace {
+
+void fill_heading(BuildPlan& plan, const BuildSetting& setting)
+{
+    const BuildOrder& order = setting.order;
+    plan.order = order.order;
+    plan.customer = order.customer;
+    plan.machine = order.machine;
+    plan.due = order.due;
+    plan.owner = setting.workshop.name;
+    plan.count = order.count;
+    plan.units = setting.units;
+    plan.shaft_title = shaft_title(order.shaft, &setting.series);
+    plan.shape = setting.series.shape;
+    plan.series = setting.series.name;
+    plan.guard = order.guard;
+    plan.ordered = order.shaft;
+    plan.ordered_closed = order.closed;
+    plan.reference = setting.ordered.reference;
+    plan.has_wide_angle = setting.ordered.has_wide_angle;
+    plan.fits = setting.fits;
+    plan.fit = setting.fit;
+    plan.ordered_use = ordered_use(setting);
+    plan.limits = setting.limits;
+    plan.saw = setting.saw;
+    plan.measuring_plus_minus = setting.workshop.measuring_plus_minus;
+}
+
+std::optional<std::int64_t> tubes_mass(const std::vector<ShaftPart>& parts)
+{
+    std::int64_t mass = 0;
+    for (const ShaftPart& part : parts) {
+        if (part.kind != PartKind::tube) continue;
+        if (!part.mass) return std::nullopt;
+        mass += *part.mass;
+    }
+    return mass;
+}
+
+void fill_overlaps(BuiltShaft& built, const CutPlan& as_built, const Fit& fit)
+{
+    built.overlap_closed = as_built.overlap_at(as_built.closed);
+    if (fit.shortest) built.overlap_shortest = as_built.overlap_at(fit.shortest->value);
+    for (const Range range : all_ranges)
+        if (const auto& longest = fit.longest[range]) built.overlap_longest[range] = as_built.overlap_at(longest->value);
+}
+
+BuiltShaft built_shaft(const BuildSetting& setting, const BuildTrial& trial)
+{
+    BuiltShaft built;
+    built.lengths = *trial.lengths;
+    built.closed_at = trial.reading.closed_at;
+    built.shaft = trial.shaft;
+    built.reading = trial.reading;
+    fill_overlaps(built, *trial.as_built, setting.fit);
+    built.use = use_range(setting, *trial.lengths);
+    for (const Tube tube : both_tubes) {
+        built.coarse_tolerance[tube] = coarse_tolerance(built.lengths.blank[tube]);
+        built.sawn[tube] = !trial.reading.shaft.halves[tube].shortening_forbidden;
+    }
+    built.parts = parts_of(setting.series, setting.order, *trial.lengths);
+    built.tubes_mass = tubes_mass(built.parts);
+    return built;
+}
+
+std::string no_piece(const char* start, Tube tube, const char* piece) { return std::string(start) + to_word(tube) + " " + piece; }
+
+// What no check of a shaft that exists asks: whether there is a piece to saw at all, and a pin hole on it.
+void find_impossible_pieces(std::vector<std::string>& reasons, const BuiltLengths& lengths)
+{
+    for (const Tube tube : both_tubes) {
+        const auto& guard = lengths.guard_blank[tube];
+        const auto& hole = lengths.pin_hole[tube];
+        if (lengths.blank[tube] <= Length()) reasons.push_back(no_piece("Nothing would be left of the ", tube, "tube beyond its seat."));
+        else if (hole && *hole >= lengths.blank[tube]) reasons.push_back(no_piece("The pin hole would lie beyond the end of the ", tube, "tube."));
+        if (guard && *guard <= Length()) reasons.push_back(no_piece("Nothing would be left of the ", tube, "guard tube beyond its seat."));
+    }
+}
+
+std::vector<std::string> reasons_of(const BuildSetting& setting, const BuildTrial& trial)
+{
+    std::vector<std::string> reasons;
+    if (!setting.unstated.empty())
+        reasons.push_back("No shaft can be built of series " + setting.series.name + ": the catalogue does not state " + listed(setting.unstated, "and") + ".");
+    const std::vector<std::string> failed = reasons_to_refuse(trial.checks);
+    reasons.insert(reasons.end(), failed.begin(), failed.end());
+    if (!trial.lengths) return reasons;
+    find_impossible_pieces(reasons, *trial.lengths);
+    const std::vector<std::string> too_long = too_long_reasons(setting, *trial.lengths);
+    reasons.insert(reasons.end(), too_long.begin(), too_long.end());
+    return reasons;
+}
+
+}  // namespace
+
+BuildPlan plan_build(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units)
+{
+    const Series& series = *find_series(catalogue, *order.shaft.series);
+    const BuildSetting setting = build_setting(order, catalogue, workshop, units, series);
+    const BuildTrial trial = try_building(setting, setting.fit, room_of(setting, setting.fit));
+    BuildPlan plan;
+    fill_heading(plan, setting);
+    plan.checks = trial.checks;
+    plan.reasons = reasons_of(setting, trial);
+    if (plan.reasons.empty() && trial.lengths) {
+        plan.verdict = BuildVerdict::build;
+        plan.built = built_shaft(setting, trial);
+        plan.built->operations = operations_of(plan);
+    } else {
+        plan.ways_out = build_ways_out(setting, trial);
+    }
+    plan.notes = build_notes(plan, setting);
+    plan.cautions = build_cautions(plan);
+    return plan;
+}
+
+}  // namespace shaftcut

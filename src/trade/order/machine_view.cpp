@@ -1,0 +1,135 @@
+#include "shaftcut/trade/order/machine_view.hpp"
+
+#include <algorithm>
+
+#include "cut/geometry_words.hpp"
+
+namespace shaftcut {
+namespace {
+
+constexpr int curve_points = 61;
+
+bool same(Length a, Length b) { return !clearly_below(a, b) && !clearly_above(a, b); }
+
+// A position found by a search is kept to the micrometre or thousandth of a degree, and its length computed again differs by as little.
+void take_extreme(MachineScene& scene, const OperatingLengths& lengths)
+{
+    for (const Range range : all_ranges)
+        if (lengths.ranges[range] && same(scene.length, lengths.ranges[range]->longest.length)) {
+            scene.length = lengths.ranges[range]->longest.length;
+            scene.printed_as = Rounded::longest;
+        }
+    if (!same(scene.length, lengths.shortest.length)) return;
+    scene.length = lengths.shortest.length;
+    scene.printed_as = Rounded::shortest;
+}
+
+MachineScene scene(const std::string& name, const GeometryReading& geometry, const Posture& at)
+{
+    MachineScene scene;
+    scene.name = name;
+    scene.at = at;
+    const Coordinates position = coordinates(at);
+    scene.pto_groove = pto_groove(geometry.machine);
+    if (const auto* trailed = std::get_if<Trailed>(&geometry.machine)) {
+        scene.input = input_shaft(*trailed, position);
+        scene.pin = {trailed->pin_behind.value.mm(), 0, trailed->pin_height.value.mm()};
+    } else {
+        scene.linkage = linkage(std::get<Mounted>(geometry.machine), position[0]);
+        scene.input = scene.linkage.value().input;
+    }
+    const BentShaft bent = shaft_in_place(geometry.machine, geometry.shaft, position).value();
+    scene.outer[End::tractor] = scene.pto_groove + geometry.shaft.tractor.cross_to_groove.mm() * bent.tractor_axis;
+    scene.outer[End::implement] = scene.input.groove - geometry.shaft.implement.cross_to_groove.mm() * bent.implement_axis;
+    scene.inner[End::tractor] = bent.tractor_inner;
+    scene.inner[End::implement] = bent.implement_inner;
+    scene.length = Length::from_mm(bent.length);
+    take_extreme(scene, geometry.lengths);
+    scene.angles[End::tractor] = Angle::from_radians(bent.tractor_angle());
+    scene.angles[End::implement] = Angle::from_radians(bent.implement_angle());
+    return scene;
+}
+
+// Of a trailed machine.
+void add_longest(MachineView& view, const GeometryReading& geometry)
+{
+    std::optional<Range> of;
+    const auto& ranges = geometry.lengths.ranges;
+    for (const Range range : all_ranges)
+        if (ranges[range] && (!of || ranges[range]->longest.length > ranges[*of]->longest.length)) of = range;
+    view.scenes.push_back(scene(std::string("Longest, ") + to_word(*of), geometry, ranges[*of]->longest.at));
+    // On a machine that does not move it is the shortest too.
+    view.scenes.back().length = ranges[*of]->longest.length;
+    view.scenes.back().printed_as = Rounded::longest;
+}
+
+Range furthest_turning(const Trailed& machine)
+{
+    std::optional<Range> of;
+    for (const Range range : all_ranges)
+        if (machine.ranges[range] && (!of || machine.ranges[range]->turn.value > machine.ranges[*of]->turn.value)) of = range;
+    return of.value();
+}
+
+void add_turns(MachineView& view, const Trailed& machine, const HitchShaft& shaft)
+{
+    view.curve_range = furthest_turning(machine);
+    for (const TurnPoint& point : lengths_against_turn(machine, shaft, *machine.ranges[*view.curve_range], curve_points)) {
+        CurvePoint& drawn = view.curve.emplace_back();
+        drawn.turn = point.turn;
+        drawn.length = point.level;
+        drawn.shortest = point.shortest;
+        drawn.longest = point.longest;
+        drawn.angles[End::tractor] = point.tractor;
+        drawn.angles[End::implement] = point.implement;
+    }
+}
+
+// From the lowest of all ranges to the highest.
+MountedRange whole_lift(const Mounted& machine)
+{
+    std::optional<MountedRange> whole;
+    for (const Range range : all_ranges) {
+        const auto& part = machine.ranges[range];
+        if (!part) continue;
+        if (!whole) whole = part;
+        if (part->lowest.value < whole->lowest.value) whole->lowest = part->lowest;
+        if (part->highest.value > whole->highest.value) whole->highest = part->highest;
+    }
+    return whole.value();
+}
+
+void add_lift(MachineView& view, const MountedRange& whole, const Mounted& machine, const HitchShaft& shaft)
+{
+    for (const LiftPoint& point : lengths_against_lift(machine, shaft, whole, curve_points)) {
+        CurvePoint& drawn = view.curve.emplace_back();
+        drawn.height = point.height;
+        drawn.length = drawn.shortest = drawn.longest = point.length;
+        drawn.angles[End::tractor] = point.tractor;
+        drawn.angles[End::implement] = point.implement;
+    }
+}
+
+}  // namespace
+
+MachineView machine_view(const FitReading& fit)
+{
+    const GeometryReading& geometry = fit.geometry.value();
+    MachineView view;
+    view.tractor = fit.tractor;
+    const MachineScene shortest = scene("Shortest", geometry, geometry.lengths.shortest.at);
+    if (const auto* trailed = std::get_if<Trailed>(&geometry.machine)) {
+        view.scenes.push_back(shortest);
+        add_longest(view, geometry);
+        add_turns(view, *trailed, geometry.shaft);
+        return view;
+    }
+    view.mounted = true;
+    const Mounted& machine = std::get<Mounted>(geometry.machine);
+    const MountedRange whole = whole_lift(machine);
+    view.scenes = {scene("Lowest", geometry, MountedPosture{whole.lowest.value}), shortest, scene("Highest", geometry, MountedPosture{whole.highest.value})};
+    add_lift(view, whole, machine, geometry.shaft);
+    return view;
+}
+
+}  // namespace shaftcut

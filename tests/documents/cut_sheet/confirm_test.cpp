@@ -1,0 +1,211 @@
+// What is confirmed before the saw, and what a job says around its lengths, on the papers.
+#include "commands/program.hpp"
+#include "cut_sheet/cut_sheet.hpp"
+#include "documents/cut_sheet/confirm_cases.hpp"
+#include "documents/page/page_checks.hpp"
+#include "documents/page/print_checks.hpp"
+#include "documents/sample_orders.hpp"
+#include "page/cairo_pages.hpp"
+#include "shaftcut/documents/json/json.hpp"
+#include "shaftcut/documents/terminal/terminal.hpp"
+#include "support/fonts.hpp"
+
+#include <nlohmann/json.hpp>
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+std::string band_of(const WorkOrder& order)
+{
+    const std::string verdict = order.verdict == Verdict::cut ? "CUT" : "FITS AS IT IS";
+    return order.confirm.empty() ? verdict : verdict + ": CONFIRM " + std::to_string(order.confirm.size()) + " FIRST";
+}
+
+// Where on the page the text with these words begins; off the page where there is none.
+double top_of(const Page& page, const std::string& words)
+{
+    for (const Text& text : texts_of(page))
+        if (text.text.find(words) != std::string::npos) return text.box.y;
+    return page.height;
+}
+
+// On one sheet: the band, each expected length with its box, the sentence, and no step above them.
+void check_first_sheet(const WorkOrder& order, const Page& page)
+{
+    CHECK(find(page, band_of(order)));
+    const std::string outside = order.verdict == Verdict::cut ? "nothing is sawn" : "it is not fitted";
+    CHECK(contains({page}, "Outside its ±, or a no: " + outside + ". The figures go back for a new sheet."));
+    std::int64_t looks = 0;
+    for (const Confirmation& one : order.confirm) {
+        looks += one.is_look() ? 1 : 0;
+        if (one.is_look()) continue;
+        const std::string expected = figure(*one.expected, order.units) + " ± " + figure_with_unit(*one.plus_minus, order.units, Toward::down);
+        INFO(expected);
+        CHECK(contains({page}, expected));
+    }
+    CHECK(count_of({page}, "yes") == looks);
+    CHECK(count_of({page}, "no") == looks);
+    CHECK(top_of(page, "1. PTO off") > top_of(page, "Outside its"));
+}
+
+// For each expected length there is a box around it or beside it that is wide enough to write in and holds no other text.
+void check_boxes(const WorkOrder& order, const Page& page)
+{
+    const auto free_boxes = [&] {
+        std::size_t count = 0;
+        for (const Rect& box : boxes_of(page)) {
+            if (box.width < 25 || box.height < 8 || box.height > 13 || box.y < top_of(page, "Confirm before")) continue;
+            double taken = 0;
+            for (const Text& text : texts_of(page))
+                if (overlap(box, text.box)) taken = std::max(taken, text.box.height);
+            if (taken < box.height / 2) ++count;
+        }
+        return count;
+    };
+    const auto lengths = std::count_if(order.confirm.begin(), order.confirm.end(), [](const Confirmation& one) { return !one.is_look(); });
+    CHECK(free_boxes() >= static_cast<std::size_t>(lengths));
+}
+
+}  // namespace
+
+TEST_CASE("what is confirmed stands on the first sheet before the steps, however many and however long the names")
+{
+    for (const SheetCase& one : confirm_cases())
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
+            CHECK(find(pages.front(), band_of(one.order)));
+            if (one.order.confirm.empty()) continue;
+            check_first_sheet(one.order, pages.front());
+            check_boxes(one.order, pages.front());
+            for (const Confirmation& confirmation : one.order.confirm) CHECK(contains(pages, confirmation.says));
+        }
+}
+
+TEST_CASE("every text of a sheet with confirmations can be read, and no line leaves it")
+{
+    for (const SheetCase& one : confirm_cases())
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
+            for (std::size_t i = 0; i < pages.size(); ++i) {
+                INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
+                check_texts(pages[i]);
+                check_lines(pages[i], 9);
+            }
+            for (const std::string& step : one.order.steps) CHECK(contains(pages, step));
+            CHECK(contains(pages, "Signature"));
+            CHECK(count_of(pages, "Signature") == 1);
+        }
+}
+
+TEST_CASE("every sample has room for what may have to be confirmed of it")
+{
+    const Folder folder;
+    for (SheetCase& one : sample_orders(source_folder)) {
+        if (one.order.verdict == Verdict::refused) continue;
+        one.order.confirm = confirmations(5);
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
+            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
+            check_first_sheet(one.order, pages.front());
+            check_texts(pages.front());
+            write(folder.file("sheet.pdf"), pdf_of(pages, cut_sheet_info(one.order), font_files()));
+            CHECK(output_of("pdftotext -l 1 -layout " + folder.file("sheet.pdf") + " -").find(band_of(one.order)) != std::string::npos);
+        }
+    }
+}
+
+TEST_CASE("the terminal's first line says how many are confirmed first")
+{
+    WorkOrder order = worked_in(demo_job(), Units::mm);
+    CHECK(terminal_text(order, Colour::none).starts_with("K-1042: CUT\n"));
+    order.confirm = confirmations(2);
+    CHECK(terminal_text(order, Colour::none).starts_with("K-1042: CUT: CONFIRM 2 FIRST\n"));
+    order = worked_in(fits_job(), Units::mm);
+    order.confirm = confirmations(1);
+    CHECK(terminal_text(order, Colour::none).starts_with("K-1042: FITS AS IT IS: CONFIRM 1 FIRST\n"));
+}
+
+TEST_CASE("JSON lists what is confirmed, and has the fields that a register fills")
+{
+    WorkOrder order = worked_in(demo_job(), Units::mm);
+    CHECK(nlohmann::json::parse(json_of(order, JsonLayout::one_line)).at("confirm") == nlohmann::json::array());
+    order.confirm = confirmations(2);
+    const auto json = nlohmann::json::parse(json_of(order, JsonLayout::one_line));
+    const auto& list = json.at("confirm");
+    REQUIRE(list.size() == 2);
+    CHECK(list[0] == nlohmann::json({{"what", "inner_half"}, {"expected_mm", 690.0}, {"plus_minus_mm", 6.0}, {"says", order.confirm[0].says}}));
+    CHECK(list[1] == nlohmann::json({{"what", "inner_guard"}, {"expected_mm", nullptr}, {"plus_minus_mm", nullptr}, {"says", order.confirm[1].says}}));
+    for (const char* field : {"issue", "copy", "issued", "fingerprint"}) CHECK(json.at(field).is_null());
+    CHECK(json.at("language") == "en");
+}
+
+TEST_CASE("a guard that is missing or damaged has no box and no figure, and is the first warning of the front")
+{
+    for (const GuardUse use : {GuardUse::none, GuardUse::damaged})
+        for (const Units units : {Units::mm, Units::in}) {
+            Job job_ = demo_job();
+            job_.shaft.halves[Tube::inner].guard_use = use;
+            job_.shaft.halves[Tube::inner].guard.reset();
+            const WorkOrder order = worked_in(job_, units);
+            REQUIRE(order.verdict == Verdict::cut);
+            const auto json = nlohmann::json::parse(json_of(order, JsonLayout::one_line));
+            CHECK(json.at("cut_mm").at("inner_guard").is_null());
+            CHECK(json.at("keep_mm").at("inner_guard_half").is_null());
+            CHECK(json.at("cut_mm").at("outer_guard").is_number());
+            const Page first = draw_cut_sheet(order, Paper::a4, font_files()).front();
+            CHECK(contains({first}, "WARNING: The shaft must not run as it is: the implement half "));
+            CHECK(top_of(first, "WARNING") < top_of(first, "TRACTOR HALF"));
+            CHECK_FALSE(contains({first}, "3 implement guard"));
+            CHECK(contains({first}, "4 implement tube"));
+            CHECK(contains({first}, use == GuardUse::none ? "there is none" : "damaged: not used again"));
+            CHECK(says(order.steps, "Saw the tractor half's guard tube only."));
+            CHECK(says(order.steps, "Fit a new guard to the implement half."));
+            CHECK(terminal_text(order, Colour::none).find("WARNING     The shaft must not run") != std::string::npos);
+        }
+}
+
+TEST_CASE("each fact around a job's lengths has its line on the sheet")
+{
+    Job job_ = demo_job();
+    job_.circumstances = {"0123 456", "drawbar, second hole", 30'500, {"Demo tractor 60", "the neighbour's"}, false, false, {"A. Fitter", "2026-11-20", "steel tape"}, "trial field only", "B. Foreman"};
+    JobShaft& shaft = job_.shaft;
+    shaft.number = "S-0412";
+    shaft.condition = Condition{Completeness::complete, Completeness::missing, CrossWear::worn, std::nullopt, LockState::stiff, Weld::none, std::nullopt, Phase::in_plane, std::nullopt, {}};
+    shaft.halves[Tube::inner].series = OtherSeries{"Rowan 5"};
+    shaft.halves[Tube::outer].series = OtherSeries{};
+    shaft.halves[Tube::outer].stop_depth = measured(562);
+    shaft.ends[End::tractor].spacing = mm(64);
+    JobFit& fit = job_.fits[0];
+    fit.shortest_at = "turned left to the stop";
+    fit.longest_at[Range::standing] = "lifted for the road";
+    fit.views[End::tractor] = AngleViews{Range::turning, Angle::degrees(38), Angle::degrees(14)};
+    const WorkOrder order = worked_in(job_, Units::mm);
+    const std::vector<Page> pages = draw_cut_sheet(order, Paper::a4, font_files());
+    for (const char* words :
+         {"Drive shaft S-0412: fitting its length", "Customer: Demo customer (invented), telephone 0123 456", "Tractor: Demo tractor 90, 30.5 kW at the PTO, drawbar, second hole", "Machine: Demo tedder, NOT HERE",
+          "Other tractors: NOT MEASURED: Demo tractor 60; the neighbour's", "Shortest 742 mm (turned left to the stop)", "standing 905 mm (lifted for the road)"}) {
+        INFO(words);
+        CHECK(contains({pages.front()}, words));
+    }
+    for (const char* words : {"shaft number S-0412", "hitch drawbar, second hole", "measured A. Fitter, 2026-11-20, with steel tape", "a limit made looser trial field only; by B. Foreman",
+                              "as it came in guard complete, chains missing, crosses worn, locks stiff, no weld, forks in plane", "implement half of series Rowan 5",
+                              "tractor half of no known series", "tractor half's stop 562 mm from its tube's free end inwards", "tractor joint crosses 64 mm apart",
+                              "tractor joint, turning 40°: from 38° seen from the side and 14° seen from above", "742 mm ± 2 mm at the inner cross, turned left to the stop"}) {
+        INFO(words);
+        CHECK(contains(pages, words));
+    }
+    CHECK(says(order.notes, "Not measured, but drives the machine too: Demo tractor 60 and the neighbour's."));
+    CHECK(says(order.notes, "The machine is not here"));
+    CHECK(says(order.notes, "A limit was made looser by B. Foreman: trial field only."));
+    CHECK(says(order.steps, "have its shortest length read again, without this sheet in sight"));
+}
+
+TEST_CASE("that no other tractor drives the machine is said too")
+{
+    Job job_ = demo_job();
+    job_.circumstances.no_other_tractors = true;
+    CHECK(contains({draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4, font_files()).front()}, "Other tractors: none"));
+}

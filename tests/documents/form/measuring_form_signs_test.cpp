@@ -1,0 +1,64 @@
+// What the measuring form says of signs and slopes.
+#include <map>
+
+#include "documents/page/page_checks.hpp"
+#include "shaftcut/documents/form/measuring_form.hpp"
+#include "support/catch.hpp"
+#include "support/fonts.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+MeasuringForm plain_form()
+{
+    MeasuringForm form;
+    form.plus_minus = Length::millimetres(2);
+    return form;
+}
+
+// The box to write in that has this word in its corner.
+Rect box_named(const Page& page, const std::string& word)
+{
+    for (const Rect& box : boxes_of(page))
+        for (const Text& text : texts_of(page))
+            if (box.width > 20 && text.text == word && text.baseline.x >= box.x && text.baseline.x < box.x + 3 && text.baseline.y >= box.y && text.baseline.y < box.y + 5) return box;
+    FAIL("no box " << word);
+    return {};
+}
+
+}  // namespace
+
+TEST_CASE("measuring form: what may be negative has a minus to tick in its own box, with what it means")
+{
+    const std::map<std::string, std::string> trailed{{"input-left", "right"}, {"input-tilt", "falls"}};
+    const std::map<std::string, std::string> mounted{{"lower-pivot-behind", "in front"}, {"top-pivot-behind", "in front"}, {"input-above", "below"}, {"input-tilt", "falls"}};
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const std::vector<Page> pages = draw_measuring_form(plain_form(), paper, font_files());
+        for (const auto& [page, signed_ones] : {std::pair(pages[3], trailed), {pages[4], mounted}}) {
+            std::size_t ticks = 0;
+            for (const Mark& mark : page.marks)
+                if (const auto* path = std::get_if<Path>(&mark.what)) ticks += is_tick(*path) ? 1 : 0;
+            CHECK(ticks == signed_ones.size());
+            for (const auto& [word, side] : signed_ones) {
+                INFO(word);
+                const Rect box = box_named(page, word);
+                std::string inside_it;
+                for (const Text& text : texts_of(page))
+                    if (text.box.x >= box.x && text.box.right() <= box.right() && text.box.y >= box.y && text.box.bottom() <= box.bottom()) inside_it += text.text + "|";
+                CHECK(inside_it.find("−|" + side) != std::string::npos);
+            }
+        }
+    }
+}
+
+TEST_CASE("measuring form: a crest and a hollow have one name each, the job format's")
+{
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const std::string text = all_text(draw_measuring_form(plain_form(), paper, font_files()));
+        CHECK(text.find("overacrest") != std::string::npos);
+        CHECK(text.find("hump") == std::string::npos);
+        CHECK(text.find("inadip") == std::string::npos);
+    }
+}
