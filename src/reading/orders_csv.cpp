@@ -4,7 +4,7 @@
 #include "csv/csv.hpp"
 #include "order_number.hpp"
 #include "orders_reader.hpp"
-#include "outside_bounds.hpp"
+#include "source/outside_bounds.hpp"
 #include "source/known_names.hpp"
 #include "text.hpp"
 #include "xml/element.hpp"

@@ -3,7 +3,7 @@
 #include "fit_reader.hpp"
 #include "limits_reader.hpp"
 #include "order_number.hpp"
-#include "outside_bounds.hpp"
+#include "source/outside_bounds.hpp"
 #include "shaft_reader.hpp"
 #include "text.hpp"
 #include "xml/element.hpp"

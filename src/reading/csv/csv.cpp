@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "hidden_text.hpp"
+#include "source/hidden_text.hpp"
 #include "text.hpp"
 
 namespace shaftcut {

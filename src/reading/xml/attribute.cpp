@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "outside_bounds.hpp"
+#include "source/outside_bounds.hpp"
 #include "text.hpp"
 #include "xml/element.hpp"
 

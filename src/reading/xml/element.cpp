@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 
-#include "outside_bounds.hpp"
+#include "source/outside_bounds.hpp"
 #include "text.hpp"
 
 namespace shaftcut {

@@ -8,7 +8,7 @@
 
 #include <pugixml.hpp>
 
-#include "hidden_text.hpp"
+#include "source/hidden_text.hpp"
 #include "text.hpp"
 #include "xml/xml_text.hpp"
 

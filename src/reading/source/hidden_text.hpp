@@ -12,7 +12,7 @@ namespace shaftcut {
 ParseFault hidden_fault(char32_t point);
 
 // One fault for each such character in `text`, however often it stands there. Those in `allowed` are none.
-// Checked by tests/reading/bad/ and in tests/reading/hidden_text_test.cpp.
+// Checked by tests/reading/bad/ and in tests/reading/source/hidden_text_test.cpp.
 std::vector<ParseFault> hidden_faults(std::string_view text, std::u32string_view allowed = {});
 
 }  // namespace shaftcut

@@ -1,4 +1,4 @@
-#include "outside_bounds.hpp"
+#include "source/outside_bounds.hpp"
 
 namespace shaftcut {
 namespace {

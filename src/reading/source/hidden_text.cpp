@@ -1,4 +1,4 @@
-#include "hidden_text.hpp"
+#include "source/hidden_text.hpp"
 
 #include "text.hpp"
 
