@@ -8,12 +8,6 @@
 namespace shaftcut::workbook {
 namespace {
 
-Length least_stop(const Half& half, Tube tube)
-{
-    const Length by_seat = half.seat ? (tube == Tube::inner ? *half.seat : *half.seat - past_outer_end) : Length();
-    return std::max(by_seat, least_shoulder);
-}
-
 // A shoulder of the job's own; it moves with the half's length where it was found by a stop depth.
 void add_own_shoulder(std::vector<FindingLine>& lines, const WorkOrder& order, Tube tube)
 {
@@ -23,13 +17,13 @@ void add_own_shoulder(std::vector<FindingLine>& lines, const WorkOrder& order, T
     const bool stated = half.shoulder_place && half.shoulder;
     const Length now = stated ? half.shoulder->value : Length();
     lines.push_back({label + " is less than the least that it can be: no tube stops that near to the cross",
-                     {yes_if(own, clearly_below_expression(name, literal(least_stop(half, tube)))), yes_or_no(stated && clearly_below(now, least_stop(half, tube)))}});
+                     {yes_if(own, clearly_below_expression(name, literal(least_stop(half.seat, tube)))), yes_or_no(stated && clearly_below(now, least_stop(half.seat, tube)))}});
     const auto limit = [&](Length length) { return figure_with_unit(length, order.units, Toward::nearest, 1); };
     lines.push_back({label + " is not within " + limit(shoulder_bounds.least) + " to " + limit(shoulder_bounds.greatest),
                      {yes_if(own, "OR(" + name + "<" + literal(shoulder_bounds.least) + "," + name + ">" + literal(shoulder_bounds.greatest) + ")"),
                       yes_or_no(stated && !shoulder_bounds.hold(now))}});
     if (half.series_shoulder) {
-        const Length usual = std::max(usual_difference, Length::micrometres(half.series_shoulder->um() / usual_part));
+        const Length usual = usual_difference_from(*half.series_shoulder);
         const std::string differs = "ROUND(ABS(" + name + "-" + literal(*half.series_shoulder) + ")-" + literal(usual) + ",3)>=0.01";
         lines.push_back({label + " is not its series', and the closed length does not bear it out",
                          {yes_if(own, "AND(" + differs + "," + stop_is_unconfirmed(tube) + ")"),
@@ -51,15 +45,6 @@ void add_disagreement(std::vector<FindingLine>& lines, const WorkOrder& order)
     const std::string stopped = "IF(AND(guards_stop=\"yes\",agreement=\"longer\"),\"" + std::string(guards) + "\",\"\")";
     lines.push_back({"the closed length is not what halves and shoulders give, each tube is cut as if it were the one that stops", {yes_if(disagrees), yes_or_no(!agrees(order))}, false,
                      {stopped, std::string(order.stops && order.stops->guards_stop ? guards : "")}});
-}
-
-std::vector<Length> spacing_sums(const PerEach<End, Length>& spacing)
-{
-    std::vector<Length> sums;
-    for (const End end : both_ends)
-        if (spacing[end] != Length()) sums.push_back(spacing[end]);
-    if (sums.size() == 2) sums.push_back(sums[0] + sums[1]);
-    return sums;
 }
 
 // What is added to C where it was read at the other cross: read as from the outer one the spacings were taken off for nothing.

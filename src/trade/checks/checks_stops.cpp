@@ -23,17 +23,11 @@ std::string shoulder_text(const CheckInput& input, Tube tube)
     return text(input, {shoulder_name(input, tube), half.shoulder->value, half.shoulder_place.value_or(Place())});
 }
 
-Length least_stop(const Half& half, Tube tube)
-{
-    const Length by_seat = half.seat ? (tube == Tube::inner ? *half.seat : *half.seat - past_outer_end) : Length();
-    return std::max(by_seat, least_shoulder);
-}
-
 void find_impossible_stop(Findings& found, const CheckInput& input, Tube tube)
 {
     const Half& half = input.reading.shaft.halves[tube];
-    if (!half.shoulder || !clearly_below(half.shoulder->value, least_stop(half, tube))) return;
-    found.contradictions.push_back("Contradiction: " + shoulder_text(input, tube) + " is less than " + plain(input, least_stop(half, tube)) +
+    if (!half.shoulder || !clearly_below(half.shoulder->value, least_stop(half.seat, tube))) return;
+    found.contradictions.push_back("Contradiction: " + shoulder_text(input, tube) + " is less than " + plain(input, least_stop(half.seat, tube)) +
                                    ", the least that it can be: no tube stops that near to the cross. Measure it again.");
 }
 
@@ -79,16 +73,6 @@ void doubt_closed_length(Findings& found, const CheckInput& input)
     else
         says += "it closes further than they allow. The shaft is altered or a figure is wrong: measure again.";
     found.doubts.push_back(says + greater + ask_for_other_half(input));
-}
-
-// The shafts' possible spacings between the two readings: of one end, of the other, of both.
-std::vector<Length> spacing_sums(const PerEach<End, Length>& spacing)
-{
-    std::vector<Length> sums;
-    for (const End end : both_ends)
-        if (spacing[end] != Length()) sums.push_back(spacing[end]);
-    if (sums.size() == 2) sums.push_back(sums[0] + sums[1]);
-    return sums;
 }
 
 bool within(Length difference, Length allowance) { return !clearly_above(difference, allowance) && !clearly_below(difference, -allowance); }

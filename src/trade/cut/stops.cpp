@@ -88,7 +88,7 @@ std::optional<Stops> stops_of(const Shaft& shaft)
 bool differs_from_series(const Half& half)
 {
     if (!half.shoulder_place || !half.series_shoulder) return false;
-    const Length usual = std::max(usual_difference, Length::micrometres(half.series_shoulder->um() / usual_part));
+    const Length usual = usual_difference_from(*half.series_shoulder);
     return !within(half.shoulder->value - *half.series_shoulder, usual);
 }
 
