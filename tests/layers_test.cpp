@@ -28,6 +28,7 @@ const std::map<std::string, std::set<std::string>> below{{"words", {}},
 const std::map<std::string, std::vector<std::string>> rooms{
     {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order"}},
     {"reading", {"source", "xml", "csv", ""}},
+    {"wording", {"", "reading", "hitch", "checks", "advice", "saw", "build", "order", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "terminal", "engine"}},
     {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "json", "terminal", ""}},
 };
 
