@@ -96,13 +96,9 @@ Check for_order(const BuildSetting& setting, const CheckInput& input, Check chec
 
 Job job_of(const BuildSetting& setting, const JobShaft& finished)
 {
-    Job job;
-    job.order = setting.order.order;
-    job.units = setting.order.units;
+    Job job{setting.order, {}, {}, {}};
     job.shaft = finished;
     job.fits = setting.job_fits;
-    job.limits = setting.order.limits;
-    job.place = setting.order.place;
     return job;
 }
 

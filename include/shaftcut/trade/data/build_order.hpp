@@ -11,19 +11,13 @@ inline constexpr int most_shafts_of_an_order = 10'000;
 enum class Guarded { yes, no };
 template <> struct Words<Guarded> { static constexpr std::array all{"yes", "no"}; };
 
-// Either `closed` or `fits` says how long it is to be: never both, never neither.
-struct BuildOrder {
-    std::string order;
+// Either `closed` or `fits` says how long it is to be: never both, never neither. The shaft is of a series; its closed length, halves
+// and year are those of a shaft that exists: not used.
+struct BuildOrder : OrderHead {
     int count = 1;                       // shafts, all alike
-    std::string customer, machine;       // may be empty
     std::string due;                     // YYYY-MM-DD, or empty
-    Units units = Units::mm;
-    JobShaft shaft;                      // of a series; its closed length, halves and year are those of a shaft that exists: not used
     bool guard = true;                   // with guard tubes, bearings and chains
     std::optional<Measurement> closed;   // at shaft.closed_reference
-    std::vector<JobFit> fits;            // what the shaft must serve
-    Limits limits;
-    Place place;
 };
 
 }  // namespace shaftcut

@@ -129,16 +129,22 @@ struct Circumstances {
     std::string limits_why, limits_by;        // why and by whom a limit was loosened
 };
 
-struct Job {
+// What a job and an order of a list have in common.
+struct OrderHead {
     std::string order;
-    std::string date;  // YYYY-MM-DD, or empty
-    std::string customer, machine, tractor;
-    Circumstances circumstances;
+    std::string customer, machine;  // may be empty
     Units units = Units::mm;
     JobShaft shaft;
-    std::vector<JobFit> fits;  // at least one
+    std::vector<JobFit> fits;
     Limits limits;
     Place place;
+};
+
+// A shaft that exists. It has one fit at least.
+struct Job : OrderHead {
+    std::string date;  // YYYY-MM-DD, or empty
+    std::string tractor;
+    Circumstances circumstances;
 };
 
 }  // namespace shaftcut
