@@ -39,11 +39,11 @@ int main(int argc, char** argv)
     try {
         outcome = run_program({argv + 1, argv + argc}, console);
     } catch (const std::exception& fault) {
-        std::cerr << "shaftcut: " << sentence_of(fault) << "\n";
+        std::cerr << "shaftcut: " << sentence_of(fault, console.wording) << "\n";
     }
     // What could not be said was not answered.
     if (!std::cout.flush()) {
-        std::cerr << "shaftcut: standard output could not be written\n";
+        std::cerr << "shaftcut: " << output_lost(console.wording) << "\n";
         outcome = Outcome::unwritable;
     }
     return static_cast<int>(outcome);

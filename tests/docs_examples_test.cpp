@@ -67,7 +67,10 @@ std::string replaced_once(std::string text, const std::string& what, const std::
 std::vector<std::string> messages_of(const std::string& job)
 {
     std::vector<std::string> messages;
-    for (const auto& problem : reading_test::problems_of({"job.xml", job})) messages.push_back(problem.wrong + "; " + problem.right);
+    for (const shaftcut::Fault& fault : reading_test::faults_of(shaftcut::Source{"job.xml", job})) {
+        const shaftcut::Problem problem = problem_of(fault);
+        messages.push_back(problem.wrong + "; " + problem.right);
+    }
     return messages;
 }
 
@@ -125,7 +128,7 @@ TEST_CASE("every whole file shown is read without a fault, and every job shown i
         for (const CodeBlock& block : markdown.blocks) {
             if (block.language != "xml" || !is_whole_file(block)) continue;
             INFO(markdown.path.string() << "\n" << block.text());
-            CHECK(reading_test::lines_of(reading_test::problems_of({"example.xml", block.text()})) == "");
+            CHECK(reading_test::lines_of(reading_test::faults_of(shaftcut::Source{"example.xml", block.text()})) == "");
             ++files;
             if (reading_test::kind_of(block.text()) != "job") continue;
             write_all(folder.file("job.xml"), block.text());

@@ -17,7 +17,7 @@ namespace {
 using Names = std::set<std::string>;
 
 // An element as a schema states it: its attributes with their words, which of them are required, its children.
-struct Stated {
+struct SchemaElement {
     std::map<std::string, Names> attributes;
     Names required, children;
 };
@@ -34,7 +34,7 @@ public:
         for (const XmlElement& child : roots_.back().children) find_elements(child);
     }
 
-    const std::map<std::string, Stated>& elements() const { return elements_; }
+    const std::map<std::string, SchemaElement>& elements() const { return elements_; }
 
 private:
     static std::string value(const XmlElement& element, const std::string& name)
@@ -55,14 +55,14 @@ private:
     {
         if (in.name == "xs:element" && value(in, "name") != "limits") {
             const std::string type = value(in, "type");
-            Stated stated;
+            SchemaElement stated;
             state(type.empty() ? in : types_[type], stated);
             if (!stated.attributes.empty()) elements_[described_as(value(in, "name"), type)] = stated;
         }
         for (const XmlElement& child : in.children) find_elements(child);
     }
 
-    void state(const XmlElement& in, Stated& stated)
+    void state(const XmlElement& in, SchemaElement& stated)
     {
         for (const XmlElement& child : in.children) {
             if (child.name == "xs:attribute") {
@@ -87,10 +87,10 @@ private:
 
     std::vector<XmlElement> roots_;
     std::map<std::string, XmlElement> types_;
-    std::map<std::string, Stated> elements_;
+    std::map<std::string, SchemaElement> elements_;
 };
 
-void compare_element(const Markdown& markdown, const std::string& element, const Stated& stated)
+void compare_element(const Markdown& markdown, const std::string& element, const SchemaElement& stated)
 {
     Names found;
     for (const TableRow& row : markdown.rows_under("`" + element + "`")) {

@@ -12,6 +12,7 @@
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
 #include "support/shell.hpp"
+#include "support/sentences.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -143,8 +144,8 @@ TEST_CASE("the table of limits is the program's")
         INFO(limit.name);
         CHECK(rows[i].cells[0] == "`" + std::string(limit.name) + "`");
         CHECK(rows[i].cells[1] == kind_word(limit.kind));
-        CHECK(rows[i].cells[2] == limit_text(limit.limit, limit.standard, Units::mm));
-        CHECK(rows[i].cells[3] == limit.basis);
+        CHECK(rows[i].cells[2] == limit_text(limit.limit, limit.standard, Wording(Units::mm)));
+        CHECK(rows[i].cells[3] == say(LimitBasis{limit.limit, LimitOrigin::standard}, Wording(Units::mm)));
     }
 }
 

@@ -3,6 +3,9 @@
 #include <filesystem>
 #include <ostream>
 
+#include "commands/call_words.hpp"
+#include "hand_out.hpp"
+
 namespace shaftcut {
 
 BatchJsonOutput::BatchJsonOutput(const CommonOptions& options, const std::string& name, Console& console)
@@ -28,11 +31,11 @@ Outcome BatchJsonOutput::finish(const std::vector<ProfilePlan>& plans)
     write(json_.end(plans));
     if (options_.to_standard_output()) return console_.out ? Outcome::answered : Outcome::unwritable;
     if (!writer_) return Outcome::answered;
-    const std::string fault = writer_->finish(options_.replace ? Existing::replace : Existing::keep);
+    const std::optional<Unwritable> fault = writer_->finish(options_.replace ? Existing::replace : Existing::keep);
     writer_.reset();  // signals need not wait any longer
-    if (fault.empty()) console_.out << "  wrote       " << (std::filesystem::path(options_.output) / file_).string() << "\n";
-    else console_.err << fault << "\n";
-    return fault.empty() ? Outcome::answered : Outcome::unwritable;
+    if (fault) return report(*fault, console_);
+    console_.out << wrote(WroteLine::below, (std::filesystem::path(options_.output) / file_).string(), console_.wording) << "\n";
+    return Outcome::answered;
 }
 
 }  // namespace shaftcut

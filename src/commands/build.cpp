@@ -3,56 +3,52 @@
 #include <ostream>
 
 #include "batch_json.hpp"
+#include "commands/usage_faults.hpp"
 #include "engine_command.hpp"
 #include "hand_out.hpp"
 #include "saw_options.hpp"
 #include "saw_progress.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
 
-constexpr const char* usage =
-    "shaftcut build ORDERS.csv|ORDERS.xml\n\nMakes out a whole list of shafts made to order: an assembly work order of each (PDF) with\n"
-    "its blanks, checks, parts and operations; for all of them together saw plans, labels (PDF), a workbook (XLSX) and the\n"
-    "figures (JSON). Ctrl-C ends the search for saw plans with the best so far.";
-
 CommonOptionTexts build_texts()
 {
     CommonOptionTexts texts;
-    texts.formats = "pdf,xlsx,json";
-    texts.offered = "pdf, xlsx and json";
-    texts.default_units = "an XML list's own, mm for CSV";
-    texts.units_of = "what is written and of lengths in CSV lists that name none";
+    texts.command = CommandName::build;
+    texts.units_text = UnitsText::of_orders;
+    texts.offered = offered_formats(Question::build);
     return texts;
 }
 
 class BuildCommand final : public EngineCommand {
 public:
-    BuildCommand() : EngineCommand(usage, build_texts())
-    {
-        auto described = common_options(texts());
-        add_saw_options(described, saw_texts_, "bars of each profile that it names, instead of the workshop's: a file with the columns profile, length, count and cost");
-        describe(described);
-    }
+    BuildCommand() : EngineCommand(build_texts()) {}
 
 private:
-    std::string check() override
+    boost::program_options::options_description described(const Wording& w) override
     {
-        const auto comes = [](Format format) { return comes_as(Question::build, format); };
-        if (!std::all_of(options().formats.begin(), options().formats.end(), comes)) return "--formats: build writes pdf, xlsx and json";
-        const auto read = checked(saw_texts_, options().units.value_or(Units::mm));
-        if (!read.fault.empty()) return read.fault;
-        saw_ = read.value;
-        return files_fault();
+        auto options = common_options(texts(), w);
+        add_saw_options(options, saw_texts_, OptionText::stock_of_orders, w);
+        return options;
     }
 
-    std::string files_fault() const
+    std::string check(const Wording& w) override
     {
-        if (files().empty()) return "no list is named; give one file of orders, CSV or XML";
-        if (files().size() > 1) return shaftcut::quoted(files()[1]) + " is not expected; build takes one file of orders";
-        if (std::string fault = list_name_fault(files().front(), "orders"); !fault.empty()) return fault;
-        return names_list_of_orders(files().front()) ? "" : shaftcut::quoted(files().front()) + " is neither .csv nor .xml; name it after what it holds";
+        const auto comes = [](Format format) { return comes_as(Question::build, format); };
+        if (!std::all_of(options().formats.begin(), options().formats.end(), comes)) return formats_fault(CommandName::build, texts().offered, w);
+        const auto read = checked(saw_texts_, options().units.value_or(Units::mm), w);
+        if (!read.fault.empty()) return read.fault;
+        saw_ = read.value;
+        return files_fault(w);
+    }
+
+    std::string files_fault(const Wording& w) const
+    {
+        if (files().empty()) return no_file(CommandName::build, w);
+        if (files().size() > 1) return not_expected(CommandName::build, files()[1], w);
+        if (std::string fault = list_name_fault(Question::build, files().front(), w); !fault.empty()) return fault;
+        return names_list_of_orders(files().front()) ? "" : no_list_suffix(files().front(), w);
     }
 
     Outcome answer(const Engine& engine, Console& console) override
@@ -62,7 +58,7 @@ private:
         if (own_stock) saw_.stock = load_or_report(saw_texts_.stock, console);
         wishes_ = wishes(console);
         if (!list) return std::max(Outcome::unwritable, report(Engine::stock_problems(Question::build, wishes_, saw_), console));
-        wishes_.labels_drawn = [&](std::size_t sheets, std::size_t of) { show_progress(sheets, of, "sheets of labels", console); };
+        wishes_.labels_drawn = [&](std::size_t sheets, std::size_t of) { show_progress(sheets, of, Counted::label_sheets, console); };
         BuildStart start = engine.build(*list, wishes_, saw_);
         const Outcome faults = report(start.problems, console);
         if (own_stock && !saw_.stock) return Outcome::unwritable;
@@ -81,16 +77,16 @@ private:
         {
             const InterruptWatch interrupt;  // so that what was begun is taken away or made whole
             while (run.left() > 0) {
-                if (interrupt.came()) return stopped(count - run.left(), count, console);
+                if (interrupt.came()) return ended(count - run.left(), count, console);
                 const BuildPlan plan = run.next();
                 if (!plan.built) outcome = std::max(outcome, Outcome::refused);
                 json.add(plan);
-                outcome = std::max(outcome, or_report("order " + plan.order, console, [&] { return hand_out_order(plan, console); }));
-                show_progress(count - run.left(), count, "orders", console);
+                outcome = std::max(outcome, or_report(order_named(plan.order, console.wording), console, [&] { return hand_out_order(plan, console); }));
+                show_progress(count - run.left(), count, Counted::orders, console);
             }
             SawProgress progress(console);
             batch = run.finish(progress.means(interrupt));
-            if (told_to_end()) return stopped(count, count, console);
+            if (told_to_end()) return ended(count, count, console);
         }
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
         const bool refused = outcome == Outcome::refused;
@@ -100,9 +96,10 @@ private:
         return std::max(outcome, hand_out_batch(batch, refused, console));
     }
 
-    Outcome stopped(std::size_t done, std::size_t of, Console& console) const
+    Outcome ended(std::size_t done, std::size_t of, Console& console) const
     {
-        console.err << files().front() << ": " << (told_to_end() ? "told to end" : "stopped by Ctrl-C") << " after " << done << " of " << of << " orders; run it again for the others and for the list's own documents\n";
+        const StoppedBy by = told_to_end() ? StoppedBy::end : StoppedBy::interrupt;
+        console.err << files().front() << ": " << stopped(by, done, of, console.wording) << "\n";
         return Outcome::unwritable;
     }
 

@@ -1,8 +1,8 @@
 // shaftcut catalogue: what the configuration holds; checks it.
 #include <ostream>
 
+#include "commands/usage_faults.hpp"
 #include "engine_command.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -10,23 +10,23 @@ namespace {
 CommonOptionTexts listing_texts()
 {
     CommonOptionTexts texts;
-    texts.default_units = "mm";
+    texts.command = CommandName::catalogue;
+    texts.units_text = UnitsText::of_listing;
     return texts;
 }
 
 class CatalogueCommand final : public EngineCommand {
 public:
-    CatalogueCommand() : EngineCommand("shaftcut catalogue\n\nLists the folder, connections and series of the configuration, after checking its files.", listing_texts())
-    {
-        describe(listing_options(texts()));
-    }
+    CatalogueCommand() : EngineCommand(listing_texts()) {}
 
 private:
-    std::string check() override { return files().empty() ? "" : shaftcut::quoted(files().front()) + " is not expected; catalogue takes options only"; }
+    boost::program_options::options_description described(const Wording& w) override { return listing_options(texts(), w); }
+
+    std::string check(const Wording& w) override { return files().empty() ? "" : not_expected(CommandName::catalogue, files().front(), w); }
 
     Outcome answer(const Engine& engine, Console& console) override
     {
-        console.out << "configuration " << options().config << "\n";
+        console.out << configuration_line(options().config, console.wording) << "\n";
         Wishes units_only;
         units_only.units = options().units;
         console.out << engine.catalogue(units_only);

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <ostream>
 
+#include "commands/help_words.hpp"
+#include "commands/usage_faults.hpp"
 #include "options.hpp"
 #include "shaftcut/engine/engine.hpp"
 #include "text.hpp"
@@ -12,11 +14,11 @@
 namespace shaftcut {
 namespace {
 
-std::string program_help()
+std::string help_of_program(const Wording& w)
 {
-    std::string text = "shaftcut COMMAND [OPTION]... [FILE]...\n\nCuts PTO drive shafts to length: computes every cut, checks what must hold, and refuses the rest.\n\nCommands\n";
-    for (const CommandRow& row : commands()) text += fmt::format("  {:<11} {}\n", row.name, row.summary);
-    return text + "\nshaftcut COMMAND --help says more; shaftcut --version says what this is.\n";
+    std::string rows;
+    for (const CommandRow& row : commands()) rows += fmt::format("  {:<11} {}\n", row.name, summary(row.command, w));
+    return program_help(rows, w);
 }
 
 #ifdef __clang__
@@ -25,10 +27,7 @@ constexpr const char* compiler = __VERSION__;
 constexpr const char* compiler = "g++ " __VERSION__;
 #endif
 
-std::string version_text()
-{
-    return fmt::format("shaftcut {}\nbuilt with {}; Boost {}, {}\n", SHAFTCUT_VERSION, compiler, boost_built_with(), libraries_built_with());
-}
+std::string version_text(const Wording& w) { return version_lines({SHAFTCUT_VERSION, compiler, boost_built_with(), libraries_built_with()}, w); }
 
 bool asks(const std::vector<std::string>& arguments, const char* option)
 {
@@ -41,58 +40,55 @@ Outcome bad_usage(const std::string& fault, Console& console)
     return Outcome::bad_input;
 }
 
-std::string unknown_command(const std::string& name)
+std::string fault_of_name(const std::string& name, const Wording& w)
 {
     std::vector<std::string> known;
     for (const CommandRow& row : commands()) known.emplace_back(row.name);
-    const std::string near = nearest_name(name, known);
-    return "there is no command " + quoted(name) + "; " + (near.empty() ? "give " : "did you mean " + near + "? there are ") + listed(known, "and");
+    return unknown_command(name, nearest_name(name, known), known, w);
 }
 
 Outcome run_command(const CommandRow& row, const std::vector<std::string>& arguments, Console& console)
 {
     const std::unique_ptr<Command> command = row.make();
     if (asks(arguments, "--help")) {
-        console.out << command->help();
+        console.out << command->help(console.wording);
         return Outcome::answered;
     }
     if (asks(arguments, "--version")) {
-        console.out << version_text();
+        console.out << version_text(console.wording);
         return Outcome::answered;
     }
-    if (const std::string fault = command->set_up(arguments); !fault.empty()) return bad_usage(fault, console);
+    if (const std::string fault = command->set_up(arguments, console.wording); !fault.empty()) return bad_usage(fault, console);
     return command->run(console);
 }
+
+CommandRow row_of(CommandName command, std::unique_ptr<Command> (*make)()) { return {command, to_word(command), make}; }
 
 }  // namespace
 
 const std::vector<CommandRow>& commands()
 {
     static const std::vector<CommandRow> rows{
-        {"cut", "cut sheets and work orders for shafts that exist", make_cut},
-        {"form", "a blank measuring form to take to the tractor", make_form},
-        {"lengths", "shortest and longest operating lengths from the machine's geometry", make_lengths},
-        {"build", "parts, blanks and saw plans for shafts made to order", make_build},
-        {"saw", "a saw plan for any list of pieces on any stock", make_saw},
-        {"catalogue", "what the configuration holds; checks it", make_catalogue},
+        row_of(CommandName::cut, make_cut),     row_of(CommandName::form, make_form), row_of(CommandName::lengths, make_lengths),
+        row_of(CommandName::build, make_build), row_of(CommandName::saw, make_saw),   row_of(CommandName::catalogue, make_catalogue),
     };
     return rows;
 }
 
 Outcome run_program(const std::vector<std::string>& arguments, Console& console)
 {
-    if (arguments.empty()) return bad_usage("no command is given; shaftcut --help lists them", console);
+    if (arguments.empty()) return bad_usage(no_command(console.wording), console);
     if (arguments.front() == "--help") {
-        console.out << program_help();
+        console.out << help_of_program(console.wording);
         return Outcome::answered;
     }
     if (arguments.front() == "--version") {
-        console.out << version_text();
+        console.out << version_text(console.wording);
         return Outcome::answered;
     }
     for (const CommandRow& row : commands())
         if (arguments.front() == row.name) return run_command(row, {arguments.begin() + 1, arguments.end()}, console);
-    return bad_usage(unknown_command(arguments.front()), console);
+    return bad_usage(fault_of_name(arguments.front(), console.wording), console);
 }
 
 }  // namespace shaftcut

@@ -6,6 +6,9 @@
 #include <string>
 #include <vector>
 
+#include "commands/command_name.hpp"
+#include "wording.hpp"
+
 namespace shaftcut {
 
 // What the program ends with. Of several, the greatest counts.
@@ -22,6 +25,7 @@ struct Console {
     std::ostream& err;
     bool colour = false;    // `out` is a terminal
     bool progress = false;  // `err` is a terminal
+    Wording wording = Wording(Units::mm);
 };
 
 class Command {
@@ -31,15 +35,15 @@ public:
     Command& operator=(const Command&) = delete;
     virtual ~Command() = default;
     // Empty, or what is wrong with the arguments and what would be right. Opens no file.
-    virtual std::string set_up(const std::vector<std::string>& arguments) = 0;
+    virtual std::string set_up(const std::vector<std::string>& arguments, const Wording& w) = 0;
     virtual Outcome run(Console& console) = 0;
     // Its usage and options, for --help.
-    virtual std::string help() const = 0;
+    virtual std::string help(const Wording& w) = 0;
 };
 
 struct CommandRow {
+    CommandName command;
     const char* name;
-    const char* summary;
     std::unique_ptr<Command> (*make)();
 };
 

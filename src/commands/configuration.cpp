@@ -18,7 +18,7 @@ std::optional<Source> load_or_report(const std::string& path, Console& console)
 {
     auto loaded = load(path);
     if (const auto* unreadable = std::get_if<Unreadable>(&loaded)) {
-        console.err << unreadable->why << "\n";
+        console.err << say(*unreadable, console.wording) << "\n";
         return std::nullopt;
     }
     return std::get<Source>(std::move(loaded));
@@ -27,7 +27,7 @@ std::optional<Source> load_or_report(const std::string& path, Console& console)
 EngineLoaded load_engine(const std::string& folder, Console& console)
 {
     if (folder.empty()) {
-        console.err << "shaftcut: " << no_configuration() << "\n";
+        console.err << "shaftcut: " << no_configuration(configuration_places(), console.wording) << "\n";
         return {std::nullopt, Outcome::unwritable};
     }
     Configuration configuration;

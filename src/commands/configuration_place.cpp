@@ -5,8 +5,6 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "text.hpp"
-
 namespace shaftcut {
 namespace {
 
@@ -50,11 +48,6 @@ std::string found_configuration()
     const std::vector<std::string> places = configuration_places();
     const auto found = std::find_if(places.begin(), places.end(), holds_configuration);
     return found == places.end() ? "" : *found;
-}
-
-std::string no_configuration()
-{
-    return "no configuration was found: there is neither series.xml nor workshop.xml in " + listed(configuration_places(), "or") + "; name their folder by --config DIR";
 }
 
 }  // namespace shaftcut

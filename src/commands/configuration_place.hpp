@@ -14,7 +14,4 @@ std::vector<std::string> configuration_places();
 // The first of them that holds series.xml or workshop.xml, so that half a configuration is named and not passed over; or "".
 std::string found_configuration();
 
-// For people, where found_configuration() finds none: every place tried, and --config.
-std::string no_configuration();
-
 }  // namespace shaftcut

@@ -5,10 +5,8 @@ namespace shaftcut {
 namespace {
 
 constexpr JobAnswers answers{
-    "shaftcut cut JOB.xml...\n\nWrites a cut sheet (PDF), a work order (XLSX) and the figures (JSON) for each job.",
+    CommandName::cut,
     "pdf,xlsx,json",
-    "pdf, xlsx, json, png and svg",
-    "",
     &Engine::answer,
     Question::cut,
 };

@@ -3,18 +3,19 @@
 #include <ostream>
 #include <sstream>
 
+#include "commands/help_words.hpp"
 #include "load.hpp"
 
 namespace shaftcut {
 
-std::string EngineCommand::set_up(const std::vector<std::string>& arguments)
+std::string EngineCommand::set_up(const std::vector<std::string>& arguments, const Wording& w)
 {
-    const auto parsed = parse_arguments(arguments, *described_);
+    const auto parsed = parse_arguments(arguments, described(w), w);
     if (!parsed.fault.empty()) return parsed.fault;
     files_ = parsed.value;
-    const auto read = checked(texts_);
+    const auto read = checked(texts_, w);
     options_ = read.value;
-    return read.fault.empty() ? check() : read.fault;
+    return read.fault.empty() ? check(w) : read.fault;
 }
 
 Outcome EngineCommand::run(Console& console)
@@ -23,10 +24,10 @@ Outcome EngineCommand::run(Console& console)
     return loaded.engine ? answer(*loaded.engine, console) : loaded.outcome;
 }
 
-std::string EngineCommand::help() const
+std::string EngineCommand::help(const Wording& w)
 {
     std::ostringstream text;
-    text << usage_ << "\n\n" << *described_;
+    text << usage(texts_.command, w) << "\n\n" << described(w);
     return text.str();
 }
 
@@ -42,11 +43,11 @@ Wishes EngineCommand::wishes(const Console& console) const
     return wishes;
 }
 
-void EngineCommand::show_progress(std::size_t done, std::size_t of, const char* what, const Console& console) const
+void EngineCommand::show_progress(std::size_t done, std::size_t of, Counted what, const Console& console) const
 {
     const bool long_call = std::chrono::steady_clock::now() - started_ > std::chrono::seconds(1);
     if (!console.progress || !long_call) return;
-    console.err << "\r" << done << " of " << of << " " << what << (done == of ? "\n" : "") << std::flush;
+    console.err << "\r" << how_far(done, of, what, console.wording) << (done == of ? "\n" : "") << std::flush;
 }
 
 }  // namespace shaftcut

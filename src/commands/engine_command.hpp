@@ -5,6 +5,7 @@
 #include <chrono>
 
 #include "commands.hpp"
+#include "commands/call_words.hpp"
 #include "configuration.hpp"
 #include "options.hpp"
 
@@ -12,19 +13,18 @@ namespace shaftcut {
 
 class EngineCommand : public Command {
 public:
-    std::string set_up(const std::vector<std::string>& arguments) final;
+    std::string set_up(const std::vector<std::string>& arguments, const Wording& w) final;
     Outcome run(Console& console) final;
-    std::string help() const final;
+    std::string help(const Wording& w) final;
 
 protected:
-    // `usage`: for --help, before the options.
-    EngineCommand(const char* usage, CommonOptionTexts texts) : usage_(usage), texts_(std::move(texts)) {}
-    // To be called once, before any other: with the common options, or those of a command that writes no documents.
-    void describe(const boost::program_options::options_description& options) { described_.emplace(options); }
+    explicit EngineCommand(CommonOptionTexts texts) : texts_(std::move(texts)) {}
     CommonOptionTexts& texts() { return texts_; }
+    // The options that it takes: the common ones, where it has no others.
+    virtual boost::program_options::options_description described(const Wording& w) { return common_options(texts_, w); }
 
     // Empty, or what is wrong with the files and options beyond the common ones.
-    virtual std::string check() = 0;
+    virtual std::string check(const Wording& w) = 0;
     virtual Outcome answer(const Engine& engine, Console& console) = 0;
 
     const std::vector<std::string>& files() const { return files_; }
@@ -34,12 +34,10 @@ protected:
     // People's words go where the documents do not.
     std::ostream& words(const Console& console) const { return options_.to_standard_output() ? console.err : console.out; }
     // Once a call has taken more than a second, says on a terminal how far it is.
-    void show_progress(std::size_t done, std::size_t of, const char* what, const Console& console) const;
+    void show_progress(std::size_t done, std::size_t of, Counted what, const Console& console) const;
 
 private:
-    const char* usage_;
     CommonOptionTexts texts_;
-    std::optional<boost::program_options::options_description> described_;
     std::vector<std::string> files_;
     CommonOptions options_;
     std::chrono::steady_clock::time_point started_ = std::chrono::steady_clock::now();

@@ -2,38 +2,40 @@
 #include <ostream>
 
 #include "engine_command.hpp"
+#include "commands/usage_faults.hpp"
 #include "hand_out.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
 
-constexpr const char* usage = "shaftcut form\n\nWrites a blank measuring form (PDF) to take to the tractor: it asks for what a job file holds. No other format is written.";
-
 CommonOptionTexts form_texts()
 {
     CommonOptionTexts texts;
+    texts.command = CommandName::form;
+    texts.units_text = UnitsText::of_listing;
+    texts.offered = offered_formats(Question::form);
     texts.formats = "pdf";
-    texts.default_units = "mm";
-    texts.no_standard_output = "form writes no JSON to standard output; name a folder in --output";
+    texts.json_to_standard_output = false;
     return texts;
 }
 
 class Form final : public EngineCommand {
 public:
-    Form() : EngineCommand(usage, form_texts())
-    {
-        auto described = common_options(texts());
-        described.add_options()("series", boost::program_options::value(&series_)->value_name("NAME"), "draw where this series of the catalogue is measured from");
-        describe(described);
-    }
+    Form() : EngineCommand(form_texts()) {}
 
 private:
-    std::string check() override
+    boost::program_options::options_description described(const Wording& w) override
     {
-        if (!files().empty()) return shaftcut::quoted(files().front()) + " is not expected; form takes options only";
+        auto options = common_options(texts(), w);
+        options.add_options()("series", boost::program_options::value(&series_)->value_name("NAME"), say(OptionText::series, w).c_str());
+        return options;
+    }
+
+    std::string check(const Wording& w) override
+    {
+        if (!files().empty()) return not_expected(CommandName::form, files().front(), w);
         const bool written = std::all_of(options().formats.begin(), options().formats.end(), [](Format format) { return comes_as(Question::form, format); });
-        return written ? "" : "form writes PDF only; leave --formats out, or write --formats pdf";
+        return written ? "" : formats_fault(CommandName::form, texts().offered, w);
     }
 
     Outcome answer(const Engine& engine, Console& console) override
@@ -46,7 +48,7 @@ private:
         }
         const std::vector<Document> forms = documents(*answer.form, options().formats, wished);
         if (const Outcome outcome = make_folder(options(), console); outcome != Outcome::answered) return outcome;
-        return hand_out(forms, "", options(), console, "wrote ");
+        return hand_out(forms, "", options(), console, WroteLine::alone);
     }
 
     std::string series_;

@@ -18,29 +18,25 @@ Outcome make_folder(const CommonOptions& options, Console& console)
         remove_abandoned(options.output);
         return Outcome::answered;
     }
-    console.err << options.output << " could not be made: " << error.message() << "\n";
-    return Outcome::unwritable;
+    return report(Unwritable{options.output, Unwritable::Why::system_made, error}, console);
 }
 
 Outcome check_names(const std::vector<std::string>& names, const CommonOptions& options, Console& console)
 {
     if (options.to_standard_output()) return Outcome::answered;
-    const std::string fault = names_fault(options.output, names, options.replace ? Existing::replace : Existing::keep);
-    if (fault.empty()) return Outcome::answered;
-    console.err << fault << "\n";
-    return Outcome::unwritable;
+    const std::optional<Unwritable> fault = names_fault(options.output, names, options.replace ? Existing::replace : Existing::keep);
+    return fault ? report(*fault, console) : Outcome::answered;
 }
 
-Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console, const char* wrote)
+Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console, WroteLine wrote_line)
 {
-    const std::string fault = write_documents(options.output, documents, options.replace ? Existing::replace : Existing::keep);
+    const std::optional<Unwritable> fault = write_documents(options.output, documents, options.replace ? Existing::replace : Existing::keep);
     console.out << text;
-    if (!fault.empty()) {
+    if (fault) {
         console.out.flush();
-        console.err << fault << "\n";
-        return Outcome::unwritable;
+        return report(*fault, console);
     }
-    for (const Document& document : documents) console.out << wrote << (std::filesystem::path(options.output) / document.name).string() << "\n";
+    for (const Document& document : documents) console.out << wrote(wrote_line, (std::filesystem::path(options.output) / document.name).string(), console.wording) << "\n";
     return Outcome::answered;
 }
 
@@ -56,19 +52,24 @@ Outcome supersede_others(const std::vector<std::string>& names, const std::vecto
     Outcome outcome = Outcome::answered;
     for (const std::string& name : names) {
         if (std::any_of(made.begin(), made.end(), [&](const Document& document) { return document.name == name; })) continue;
-        const Superseded superseded = supersede(options.output, name);
-        if (!superseded.as.empty()) console.out << "  superseded  " << (std::filesystem::path(options.output) / name).string() << ": now " << superseded.as << "\n";
-        if (superseded.fault.empty()) continue;
-        console.err << superseded.fault << "\n";
-        outcome = Outcome::unwritable;
+        const Superseded renamed = supersede(options.output, name);
+        if (!renamed.as.empty()) console.out << superseded((std::filesystem::path(options.output) / name).string(), renamed.as, console.wording) << "\n";
+        if (renamed.fault) outcome = report(*renamed.fault, console);
     }
     return outcome;
 }
 
-std::string sentence_of(const std::exception& fault)
+Outcome report(const Unwritable& fault, Console& console)
 {
-    const bool no_memory = dynamic_cast<const std::bad_alloc*>(&fault) != nullptr;
-    return no_memory ? "there is not enough memory; free some, or divide the file" : fault.what();
+    console.err << say(fault, console.wording) << "\n";
+    return Outcome::unwritable;
+}
+
+std::string sentence_of(const std::exception& fault, const Wording& w)
+{
+    if (dynamic_cast<const std::bad_alloc*>(&fault)) return no_memory(w);
+    const auto* missing = dynamic_cast<const LibraryMissing*>(&fault);
+    return missing ? say(*missing, w) : fault.what();
 }
 
 }  // namespace shaftcut

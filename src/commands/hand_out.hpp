@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "command.hpp"
+#include "commands/call_words.hpp"
+#include "commands/file_faults.hpp"
 #include "options.hpp"
 
 namespace shaftcut {
@@ -19,8 +21,8 @@ Outcome make_folder(const CommonOptions& options, Console& console);
 // checked for standard output.
 Outcome check_names(const std::vector<std::string>& names, const CommonOptions& options, Console& console);
 
-// Writes one order's documents as write_documents() does, says `text` (for people), then the fault or each file written after `wrote`.
-Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console, const char* wrote = "  wrote       ");
+// Writes one order's documents as write_documents() does, says `text` (for people), then the fault or each file written on a line as `wrote_line` says.
+Outcome hand_out(const std::vector<Document>& documents, const std::string& text, const CommonOptions& options, Console& console, WroteLine wrote_line = WroteLine::below);
 
 // Writes JSON to standard output.
 Outcome hand_out_json(const std::string& json, Console& console);
@@ -29,8 +31,11 @@ Outcome hand_out_json(const std::string& json, Console& console);
 // would lie beside them as if it belonged to them, a cut sheet beside a refusal.
 Outcome supersede_others(const std::vector<std::string>& names, const std::vector<Document>& made, const CommonOptions& options, Console& console);
 
+// Says the fault. Unwritable.
+Outcome report(const Unwritable& fault, Console& console);
+
 // What an exception says, as a sentence for people where it is none itself.
-std::string sentence_of(const std::exception& fault);
+std::string sentence_of(const std::exception& fault, const Wording& w);
 
 // Where documents of `whose` cannot be made (no memory, no font, no room for temporary files) that is said, and others are still made.
 template <class HandOut>
@@ -39,7 +44,7 @@ Outcome or_report(const std::string& whose, Console& console, const HandOut& han
     try {
         return hand_out();
     } catch (const std::exception& fault) {
-        console.err << whose << ": " << sentence_of(fault) << "\n";
+        console.err << whose << ": " << sentence_of(fault, console.wording) << "\n";
         return Outcome::unwritable;
     }
 }

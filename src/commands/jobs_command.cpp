@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <ostream>
 
+#include "commands/usage_faults.hpp"
 #include "hand_out.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -12,20 +12,21 @@ namespace {
 CommonOptionTexts texts_for(const JobAnswers& answers)
 {
     CommonOptionTexts texts;
+    texts.command = answers.command;
     texts.formats = answers.default_formats;
-    texts.offered = answers.offered_formats;
+    texts.offered = offered_formats(answers.question);
     return texts;
 }
 
 }  // namespace
 
-JobsCommand::JobsCommand(const JobAnswers& answers) : EngineCommand(answers.usage, texts_for(answers)), answers_(answers) { describe(common_options(texts())); }
+JobsCommand::JobsCommand(const JobAnswers& answers) : EngineCommand(texts_for(answers)), answers_(answers) {}
 
-std::string JobsCommand::check()
+std::string JobsCommand::check(const Wording& w)
 {
     const auto comes = [&](Format format) { return comes_as(answers_.question, format); };
-    if (!std::all_of(options().formats.begin(), options().formats.end(), comes)) return answers_.formats_fault;
-    return files().empty() ? "no job is named; give one or more job files" : "";
+    if (!std::all_of(options().formats.begin(), options().formats.end(), comes)) return formats_fault(answers_.command, texts().offered, w);
+    return files().empty() ? no_file(answers_.command, w) : "";
 }
 
 Outcome JobsCommand::answer(const Engine& engine, Console& console)
@@ -35,17 +36,18 @@ Outcome JobsCommand::answer(const Engine& engine, Console& console)
     const Wishes wished = wishes(console);
     for (std::size_t i = 0; i < files().size(); ++i) {
         outcome = std::max(outcome, run_job(files()[i], engine, wished, console));
-        if (files().size() > 1) show_progress(i + 1, files().size(), "jobs", console);
+        if (files().size() > 1) show_progress(i + 1, files().size(), Counted::jobs, console);
     }
     return outcome;
 }
 
-Problems JobsCommand::why_not(const Answer& answer, const std::string& path)
+Problems JobsCommand::why_not(const Answer& answer, const std::string& path, const Wording& w)
 {
     if (answer.order.empty()) return answer.problems;
     const auto [earlier, added] = order_files_.emplace(answer.key, path);
     if (added) return answer.problems;
-    return {{answer.place, "order " + shaftcut::quoted(answer.order) + " is also the order of " + earlier->second, "give each job of a call its own order number; capitals alone do not tell files apart on many disks"}};
+    const Said again = order_again(answer.order, earlier->second, w);
+    return {{answer.place, again.wrong, again.right}};
 }
 
 Outcome JobsCommand::run_job(const std::string& path, const Engine& engine, const Wishes& wishes, Console& console)
@@ -53,14 +55,14 @@ Outcome JobsCommand::run_job(const std::string& path, const Engine& engine, cons
     const auto source = load_or_report(path, console);
     if (!source) return Outcome::unwritable;
     const Answer answer = (engine.*answers_.ask)(*source, wishes);
-    if (const Outcome faults = report(why_not(answer, path), console); faults != Outcome::answered) return faults;
+    if (const Outcome faults = report(why_not(answer, path, console.wording), console); faults != Outcome::answered) return faults;
     return std::max(refuses(answer) ? Outcome::refused : Outcome::answered, hand_out_or_report(answer, wishes, console));
 }
 
 // Where documents cannot be made (no memory, no font, no room for temporary files) the other jobs are still done.
 Outcome JobsCommand::hand_out_or_report(const Answer& answer, const Wishes& wishes, Console& console) const
 {
-    return or_report("order " + answer.order, console, [&] { return hand_out_answer(answer, wishes, console); });
+    return or_report(order_named(answer.order, console.wording), console, [&] { return hand_out_answer(answer, wishes, console); });
 }
 
 Outcome JobsCommand::hand_out_answer(const Answer& answer, const Wishes& wishes, Console& console) const

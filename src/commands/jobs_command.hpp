@@ -9,10 +9,8 @@ namespace shaftcut {
 
 // What one of them asks.
 struct JobAnswers {
-    const char* usage;              // for --help, before the options
-    const char* default_formats;    // "pdf,json"
-    const char* offered_formats;    // in words, for --help
-    const char* formats_fault;      // what is said of a format in which its answers do not come
+    CommandName command;
+    const char* default_formats;  // "pdf,json"
     Answer (Engine::*ask)(const Source& job, const Wishes& wishes) const;
     Question question;
 };
@@ -22,10 +20,10 @@ public:
     explicit JobsCommand(const JobAnswers& answers);
 
 private:
-    std::string check() override;
+    std::string check(const Wording& w) override;
     Outcome answer(const Engine& engine, Console& console) override;
     Outcome run_job(const std::string& path, const Engine& engine, const Wishes& wishes, Console& console);
-    Problems why_not(const Answer& answer, const std::string& path);
+    Problems why_not(const Answer& answer, const std::string& path, const Wording& w);
     Outcome hand_out_or_report(const Answer& answer, const Wishes& wishes, Console& console) const;
     Outcome hand_out_answer(const Answer& answer, const Wishes& wishes, Console& console) const;
 

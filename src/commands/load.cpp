@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cerrno>
 #include <optional>
-#include <stdexcept>
 #include <system_error>
 
 #include <dlfcn.h>
@@ -27,25 +26,21 @@ private:
     int number_;
 };
 
-Unreadable unreadable(const std::string& path, const std::string& why)
+Unreadable unreadable(const std::string& path, int error)
 {
-    return {path + " cannot be read: " + why};
-}
-
-std::string words_for(int error)
-{
+    using Why = Unreadable::Why;
     switch (error) {
-    case ENOENT: return "there is no such file";
-    case EACCES: return "its permissions do not allow it";
-    case ENOTDIR: return "a part of its path is not a folder";
-    default: return std::generic_category().message(error);
+    case ENOENT: return {path, Why::missing};
+    case EACCES: return {path, Why::not_allowed};
+    case ENOTDIR: return {path, Why::path_not_folder};
+    default: return {path, Why::system, {error, std::generic_category()}};
     }
 }
 
-std::optional<std::string> why_not_a_file(const struct stat& status)
+std::optional<Unreadable::Why> why_not_a_file(const struct stat& status)
 {
     if (S_ISREG(status.st_mode)) return std::nullopt;
-    return S_ISDIR(status.st_mode) ? "it is a folder, not a file" : "it is a device, a pipe or a socket, not a file";
+    return S_ISDIR(status.st_mode) ? Unreadable::Why::folder : Unreadable::Why::not_file;
 }
 
 }  // namespace
@@ -54,8 +49,8 @@ std::variant<Source, Unreadable> load(const std::string& path)
 {
     const Descriptor file(path);
     struct stat status {};
-    if (file.number() < 0 || ::fstat(file.number(), &status) != 0) return unreadable(path, words_for(errno));
-    if (const auto why = why_not_a_file(status)) return unreadable(path, *why);
+    if (file.number() < 0 || ::fstat(file.number(), &status) != 0) return unreadable(path, errno);
+    if (const auto why = why_not_a_file(status)) return Unreadable{path, *why};
     // A byte more than the file has, to see its end; a file that grows meanwhile is read as far as it goes.
     const std::size_t expected = std::min(static_cast<std::size_t>(status.st_size), most_source_bytes);
     Source source{path, std::string(expected + 1, '\0')};
@@ -64,11 +59,11 @@ std::variant<Source, Unreadable> load(const std::string& path)
         if (filled == source.bytes.size()) source.bytes.resize(std::min(2 * filled, most_source_bytes + 1));
         const ssize_t count = ::read(file.number(), source.bytes.data() + filled, source.bytes.size() - filled);
         if (count < 0 && errno == EINTR) continue;
-        if (count < 0) return unreadable(path, words_for(errno));
+        if (count < 0) return unreadable(path, errno);
         if (count == 0) break;
         filled += static_cast<std::size_t>(count);
     }
-    if (filled > most_source_bytes) return unreadable(path, "it is larger than 16 MB");
+    if (filled > most_source_bytes) return Unreadable{path, Unreadable::Why::too_large};
     source.bytes.resize(filled);
     source.bytes.shrink_to_fit();
     return source;
@@ -89,7 +84,7 @@ void* LinearProgrammeLibrary::function(const char* name)
 {
     if (!handle_) handle_ = ::dlopen("libClp.so.1", RTLD_NOW | RTLD_LOCAL);
     void* const found = handle_ ? ::dlsym(handle_, name) : nullptr;
-    if (!found) throw std::runtime_error(std::string("saw plans need the library CLP: ") + ::dlerror());
+    if (!found) throw LibraryMissing(::dlerror());
     return found;
 }
 

@@ -4,14 +4,10 @@
 #include <string>
 #include <variant>
 
+#include "commands/file_faults.hpp"
 #include "shaftcut/engine/engine.hpp"
 
 namespace shaftcut {
-
-// Why a file could not be read: a sentence without a full stop that names the file.
-struct Unreadable {
-    std::string why;
-};
 
 // Reads a regular file of at most most_source_bytes. Unreadable where there is none at `path`, where it may not be
 // opened, where it is a folder, a device, a pipe or a socket (a pipe is never waited for), and where it is larger.
@@ -26,7 +22,7 @@ FontFiles load_fonts();
 // (docs/performance.md). Once loaded it stays.
 class LinearProgrammeLibrary {
 public:
-    void* function(const char* name);  // throws std::runtime_error with a sentence where there is none
+    void* function(const char* name);  // throws LibraryMissing where there is none
 
 private:
     void* handle_ = nullptr;

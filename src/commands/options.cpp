@@ -2,6 +2,7 @@
 
 #include <boost/version.hpp>
 
+#include "commands/usage_faults.hpp"
 #include "configuration_place.hpp"
 #include "text.hpp"
 
@@ -9,29 +10,28 @@ namespace shaftcut {
 namespace po = boost::program_options;
 namespace {
 
-std::string not_one_of(const std::string& option, const std::string& value, const std::vector<std::string>& known)
+std::string not_known(const std::string& option, const std::string& value, const std::vector<std::string>& known, const Wording& w)
 {
-    const std::string near = nearest_name(value, known);
-    return option + " " + quoted(value) + " is not known; " + (near.empty() ? "give " : "did you mean " + near + "? it takes ") + listed(known);
+    return not_one_of(option, value, nearest_name(value, known), known, w);
 }
 
-std::vector<std::string> words_of_files()
+std::vector<std::string> words_of(const std::vector<Format>& formats)
 {
     std::vector<std::string> words;
-    for (const Format format : file_formats()) words.emplace_back(to_word(format));
+    for (const Format format : formats) words.emplace_back(to_word(format));
     return words;
 }
 
 // The formats named in "pdf,json", each once, in the order of Format.
-Checked<std::vector<Format>> read_formats(const std::string& text)
+Checked<std::vector<Format>> read_formats(const std::string& text, const Wording& w)
 {
-    const std::vector<std::string> known = words_of_files();
+    const std::vector<std::string> known = words_of(file_formats());
     std::vector<Format> formats;
     for (std::size_t at = 0; at <= text.size();) {
         const std::size_t end = std::min(text.find(',', at), text.size());
         const std::string word = text.substr(at, end - at);
         const auto found = std::find(known.begin(), known.end(), word);
-        if (found == known.end()) return {{}, not_one_of("--formats", word, known)};
+        if (found == known.end()) return {{}, not_known("--formats", word, known, w)};
         formats.push_back(file_formats()[static_cast<std::size_t>(found - known.begin())]);
         at = end + 1;
     }
@@ -40,73 +40,75 @@ Checked<std::vector<Format>> read_formats(const std::string& text)
     return {std::move(formats)};
 }
 
-Checked<std::optional<Units>> read_units(const std::string& text)
+Checked<std::optional<Units>> read_units(const std::string& text, const Wording& w)
 {
     if (text.empty()) return {};
-    if (text != "mm" && text != "in") return {{}, not_one_of("--units", text, {"mm", "in"})};
+    if (text != "mm" && text != "in") return {{}, not_known("--units", text, {"mm", "in"}, w)};
     return {text == "mm" ? Units::mm : Units::in};
 }
 
-Checked<Paper> read_paper(const std::string& text)
+Checked<Paper> read_paper(const std::string& text, const Wording& w)
 {
-    if (text != "a4" && text != "letter") return {{}, not_one_of("--paper", text, {"a4", "letter"})};
+    if (text != "a4" && text != "letter") return {{}, not_known("--paper", text, {"a4", "letter"}, w)};
     return {text == "a4" ? Paper::a4 : Paper::letter};
 }
 
-std::string unknown_option(const std::string& name, const po::options_description& options)
+std::string not_an_option(const std::string& name, const po::options_description& options, const Wording& w)
 {
     std::vector<std::string> known;
     for (const auto& option : options.options()) known.push_back("--" + option->long_name());
-    const std::string near = nearest_name(name, known);
-    return "there is no option " + name + "; " + (near.empty() ? "--help lists them" : "did you mean " + near + "?");
+    return unknown_option(name, nearest_name(name, known), w);
 }
 
-std::string standard_output_fault(const CommonOptions& options, const CommonOptionTexts& texts)
-{
-    if (!options.to_standard_output()) return {};
-    if (!texts.no_standard_output.empty()) return texts.no_standard_output;
-    if (options.formats == std::vector{Format::json}) return {};
-    return "--output - writes JSON only; add --formats json";
-}
+bool writes_only_json(const CommonOptions& options, const CommonOptionTexts& texts) { return texts.json_to_standard_output && options.formats == std::vector{Format::json}; }
 
 }  // namespace
 
 std::vector<Format> file_formats() { return {Format::pdf, Format::xlsx, Format::json, Format::png, Format::svg}; }
 
-po::options_description listing_options(CommonOptionTexts& texts)
+std::vector<std::string> offered_formats(Question question)
 {
-    po::options_description described("Options");
+    std::vector<Format> offered = file_formats();
+    std::erase_if(offered, [&](Format format) { return !comes_as(question, format); });
+    return words_of(offered);
+}
+
+po::options_description listing_options(CommonOptionTexts& texts, const Wording& w)
+{
+    po::options_description described(say(OptionText::heading, w));
     described.add_options()
-        ("config", po::value(&texts.config)->value_name("DIR"), "folder of series.xml and workshop.xml (default: those beside the program, else the installed ones)")
-        ("units", po::value(&texts.units)->value_name("mm|in"), ("units of " + texts.units_of + " (default: " + texts.default_units + ")").c_str())
-        ("help", "say this")
-        ("version", "say what this program is and what it was built with");
+        ("config", po::value(&texts.config)->value_name("DIR"), say(OptionText::config, w).c_str())
+        ("units", po::value(&texts.units)->value_name("mm|in"), say(texts.units_text, w).c_str())
+        ("help", say(OptionText::help, w).c_str())
+        ("version", say(OptionText::version, w).c_str());
     return described;
 }
 
-po::options_description common_options(CommonOptionTexts& texts)
+po::options_description common_options(CommonOptionTexts& texts, const Wording& w)
 {
-    po::options_description described = listing_options(texts);
+    const OptionText output = texts.json_to_standard_output ? OptionText::output : OptionText::output_without_json;
+    po::options_description described = listing_options(texts, w);
     described.add_options()
-        ("output", po::value(&texts.output)->value_name("DIR"), "folder for the documents (default: here); - writes JSON to standard output")
-        ("formats", po::value(&texts.formats)->value_name("LIST"), ("documents to write, of " + texts.offered + " (default: " + texts.formats + ")").c_str())
-        ("paper", po::value(&texts.paper)->value_name("a4|letter"), "paper of the documents (default: a4)")
-        ("replace", po::bool_switch(&texts.replace), "overwrite documents that exist");
+        ("output", po::value(&texts.output)->value_name("DIR"), say(output, w).c_str())
+        ("formats", po::value(&texts.formats)->value_name("LIST"), formats_text(texts.offered, texts.formats, w).c_str())
+        ("paper", po::value(&texts.paper)->value_name("a4|letter"), say(OptionText::paper, w).c_str())
+        ("replace", po::bool_switch(&texts.replace), say(OptionText::replace, w).c_str());
     return described;
 }
 
-Checked<CommonOptions> checked(const CommonOptionTexts& texts)
+Checked<CommonOptions> checked(const CommonOptionTexts& texts, const Wording& w)
 {
-    const auto formats = read_formats(texts.formats);
-    const auto units = read_units(texts.units);
-    const auto paper = read_paper(texts.paper);
+    const auto formats = read_formats(texts.formats, w);
+    const auto units = read_units(texts.units, w);
+    const auto paper = read_paper(texts.paper, w);
     for (const std::string& fault : {formats.fault, units.fault, paper.fault})
         if (!fault.empty()) return {{}, fault};
     const CommonOptions options{texts.output, texts.config.empty() ? found_configuration() : texts.config, formats.value, units.value, paper.value, texts.replace};
-    return {options, standard_output_fault(options, texts)};
+    if (options.to_standard_output() && !writes_only_json(options, texts)) return {options, standard_output_fault(texts.command, w)};
+    return {options};
 }
 
-Checked<std::vector<std::string>> parse_arguments(const std::vector<std::string>& arguments, const po::options_description& options)
+Checked<std::vector<std::string>> parse_arguments(const std::vector<std::string>& arguments, const po::options_description& options, const Wording& w)
 {
     std::vector<std::string> files;
     po::options_description all;
@@ -119,20 +121,28 @@ Checked<std::vector<std::string>> parse_arguments(const std::vector<std::string>
         const po::parsed_options parsed = po::command_line_parser(arguments).options(all).positional(positions).style(style).run();
         // In a script an empty value is a variable that nobody set: it must not mean the default.
         for (const po::option& option : parsed.options)
-            if (option.position_key < 0 && option.value == std::vector<std::string>{""}) return {{}, "--" + option.string_key + " is empty; give it a value or leave it out"};
+            if (option.position_key < 0 && option.value == std::vector<std::string>{""}) return {{}, say(OptionFault::empty, "--" + option.string_key, w)};
         po::store(parsed, values);
         po::notify(values);
     } catch (const po::unknown_option& unknown) {
-        return {{}, unknown_option(unknown.get_option_name(), options)};
+        return {{}, not_an_option(unknown.get_option_name(), options, w)};
     } catch (const po::multiple_occurrences& twice) {
-        return {{}, twice.get_option_name() + " is given more than once; give it once"};
+        return {{}, say(OptionFault::twice, twice.get_option_name(), w)};
     } catch (const po::invalid_command_line_syntax& wrong) {
         const bool extra = wrong.kind() == po::invalid_syntax::extra_parameter;
-        return {{}, wrong.get_option_name() + (extra ? " takes no value; leave it out" : " has no value; give it one")};
+        return {{}, say(extra ? OptionFault::takes_no_value : OptionFault::lacks_value, wrong.get_option_name(), w)};
     } catch (const po::error& error) {
-        return {{}, std::string(error.what()) + "; --help lists the options"};
+        return {{}, other_option_fault(error.what(), w)};
     }
     return {std::move(files)};
+}
+
+std::string list_name_fault(Question question, const std::string& path, const Wording& w)
+{
+    const auto hidden = first_hidden(path);
+    const bool is_text = is_utf8(path);
+    if (is_text && !hidden) return {};
+    return say_file_name(question == Question::build, is_text ? hidden : std::nullopt, w);
 }
 
 std::string boost_built_with()

@@ -7,7 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/engine/wishes.hpp"
+#include "commands/help_words.hpp"
+#include "shaftcut/engine/answer.hpp"
 
 namespace shaftcut {
 
@@ -24,19 +25,21 @@ struct CommonOptions {
 
 // Those of a document that is a file.
 std::vector<Format> file_formats();
+// Those in which answers to the question come, as words.
+std::vector<std::string> offered_formats(Question question);
 
-// Describes the common options, storing what the command line says into `text`.
+// Describes the common options of a command, storing what the command line says.
 struct CommonOptionTexts {
-    std::string output = ".", config, formats = "pdf,xlsx,json", units, paper = "a4";
+    CommandName command = CommandName::cut;
+    UnitsText units_text = UnitsText::of_job;  // for its help
+    std::vector<std::string> offered = {};     // the formats that it writes, for its help
+    std::string output = ".", config = {}, formats = "pdf,xlsx,json", units = {}, paper = "a4";
     bool replace = false;
-    std::string offered = "pdf, xlsx, json, png and svg";  // the formats that the command writes, for its help
-    std::string default_units = "the job's own";           // for its help
-    std::string no_standard_output = {};                      // what is said of --output -; empty: JSON goes there
-    std::string units_of = "what is written";              // what --units is the unit of, for its help
+    bool json_to_standard_output = true;       // by --output -
 };
-boost::program_options::options_description common_options(CommonOptionTexts& texts);
+boost::program_options::options_description common_options(CommonOptionTexts& texts, const Wording& w);
 // Those of a command that writes no documents.
-boost::program_options::options_description listing_options(CommonOptionTexts& texts);
+boost::program_options::options_description listing_options(CommonOptionTexts& texts, const Wording& w);
 
 // What the command line says, or the fault in words.
 template <class T>
@@ -46,10 +49,13 @@ struct Checked {
 };
 
 // Turns the texts into options.
-Checked<CommonOptions> checked(const CommonOptionTexts& texts);
+Checked<CommonOptions> checked(const CommonOptionTexts& texts, const Wording& w);
 
 // Parses `arguments` by `options`; what is no option is a file.
-Checked<std::vector<std::string>> parse_arguments(const std::vector<std::string>& arguments, const boost::program_options::options_description& options);
+Checked<std::vector<std::string>> parse_arguments(const std::vector<std::string>& arguments, const boost::program_options::options_description& options, const Wording& w);
+
+// Where the documents of a list of orders or pieces cannot be named after its file; else empty.
+std::string list_name_fault(Question question, const std::string& path, const Wording& w);
 
 // The version of Boost that the program was built with: "1.74.0".
 std::string boost_built_with();

@@ -20,11 +20,10 @@
 namespace shaftcut {
 namespace {
 
-std::string fault_of(const std::string& path, int error) { return path + " could not be written: " + std::generic_category().message(error); }
+using Why = Unwritable::Why;
+using Fault = std::optional<Unwritable>;  // nothing: none
 
-std::string exists_already(const std::string& target) { return target + " exists already: --replace overwrites it"; }
-
-std::string told_to_end_fault(const std::string& folder) { return folder + " was not written: the program was told to end"; }
+Unwritable fault_of(const std::string& path, int error) { return {path, Why::system_written, {error, std::generic_category()}}; }
 
 // A file being written under a temporary name; what is not named in the end is removed.
 class Draft {
@@ -51,11 +50,11 @@ public:
         if (descriptor_ >= 0) ::close(descriptor_);
     }
 
-    const std::string& fault() const { return fault_; }
+    const Fault& fault() const { return fault_; }
 
     void add(const std::string& bytes)
     {
-        if (fault_.empty() && !write_all(descriptor_, bytes)) note_fault();
+        if (!fault_ && !write_all(descriptor_, bytes)) note_fault();
     }
 
     // Nothing can be added afterwards. It stays open, for its lock ends with that.
@@ -65,7 +64,7 @@ public:
         // mkostemp makes files private; documents get what the user's umask allows, as any other file.
         const mode_t mask = ::umask(0);
         ::umask(mask);
-        if (fault_.empty() && (::fchmod(descriptor_, 0666 & ~mask) != 0 || ::fsync(descriptor_) != 0)) note_fault();
+        if (!fault_ && (::fchmod(descriptor_, 0666 & ~mask) != 0 || ::fsync(descriptor_) != 0)) note_fault();
     }
 
     bool give_name(Existing existing)
@@ -94,7 +93,7 @@ private:
 
     void note_fault()
     {
-        if (fault_.empty()) fault_ = errno == EEXIST ? exists_already(target_) : fault_of(target_, errno);
+        if (!fault_) fault_ = errno == EEXIST ? Unwritable{target_, Why::exists} : fault_of(target_, errno);
     }
 
     static bool write_all(int descriptor, const std::string& bytes)
@@ -108,7 +107,8 @@ private:
         return true;
     }
 
-    std::string target_, path_, fault_;
+    std::string target_, path_;
+    Fault fault_;
     int descriptor_ = -1;  // until it has its name
     bool exists_ = false;  // under its temporary name
 };
@@ -124,24 +124,24 @@ public:
     FolderHold(const FolderHold&) = delete;
     FolderHold& operator=(const FolderHold&) = delete;
 
-    std::string open_fault() const { return descriptor_ < 0 ? fault_of(folder_, errno) : ""; }
+    Fault open_fault() const { return descriptor_ < 0 ? Fault(fault_of(folder_, errno)) : std::nullopt; }
 
-    // Waits for other processes for ten seconds, much longer than naming takes. Empty, or the fault. Where the file
+    // Waits for other processes for ten seconds, much longer than naming takes. Nothing, or the fault. Where the file
     // system has no such locks, the names alone must decide.
-    std::string lock(const EndingHold& ending) const
+    Fault lock(const EndingHold& ending) const
     {
         for (int attempt = 0;; ++attempt) {
-            if (ending.came()) return told_to_end_fault(folder_);
+            if (ending.came()) return Unwritable{folder_, Why::told_to_end};
             if (::flock(descriptor_, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK) return {};
-            if (attempt == 500) return folder_ + " could not be written: another process is writing into it; run again when that has ended";
+            if (attempt == 500) return Unwritable{folder_, Why::busy};
             std::this_thread::sleep_for(std::chrono::milliseconds(20));
         }
     }
 
-    std::string sync() const
+    Fault sync() const
     {
         const bool synced = ::fsync(descriptor_) == 0 || errno == EINVAL;  // EINVAL: a file system that does not sync folders
-        return synced ? "" : fault_of(folder_, errno);
+        return synced ? Fault() : fault_of(folder_, errno);
     }
 
 private:
@@ -157,7 +157,7 @@ std::vector<std::string> names_of(const std::vector<Document>& documents)
 }
 
 // Names all drafts; where a free name cannot be given, those given before are taken back.
-std::string give_names(std::vector<Draft>& drafts, Existing existing)
+Fault give_names(std::vector<Draft>& drafts, Existing existing)
 {
     for (auto draft = drafts.begin(); draft != drafts.end(); ++draft) {
         if (draft->give_name(existing)) continue;
@@ -170,7 +170,7 @@ std::string give_names(std::vector<Draft>& drafts, Existing existing)
 }  // namespace
 
 // Each target may be missing, or a plain file where it is to be replaced.
-std::string names_fault(const std::string& folder, const std::vector<std::string>& names, Existing existing)
+std::optional<Unwritable> names_fault(const std::string& folder, const std::vector<std::string>& names, Existing existing)
 {
     for (const std::string& name : names) {
         const std::string target = folder + "/" + name;
@@ -178,9 +178,9 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
         if (::lstat(target.c_str(), &status) != 0) {
             if (errno != ENOENT) return fault_of(target, errno);
         } else if (!S_ISREG(status.st_mode)) {
-            return target + " could not be written: it is not a plain file";
+            return Unwritable{target, Why::not_plain};
         } else if (existing == Existing::keep) {
-            return exists_already(target);
+            return Unwritable{target, Why::exists};
         }
     }
     return {};
@@ -189,30 +189,30 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
 namespace {
 
 // With the folder locked, so that no other process names documents in it meanwhile.
-std::string name_in(const FolderHold& hold, const EndingHold& ending, std::vector<Draft>& drafts, const std::function<std::string()>& targets_fault, Existing existing)
+Fault name_in(const FolderHold& hold, const EndingHold& ending, std::vector<Draft>& drafts, const std::function<Fault()>& targets_fault, Existing existing)
 {
-    if (std::string fault = hold.lock(ending); !fault.empty()) return fault;
-    if (std::string fault = targets_fault(); !fault.empty()) return fault;
-    if (std::string fault = give_names(drafts, existing); !fault.empty()) return fault;
+    if (Fault fault = hold.lock(ending)) return fault;
+    if (Fault fault = targets_fault()) return fault;
+    if (Fault fault = give_names(drafts, existing)) return fault;
     return hold.sync();
 }
 
 }  // namespace
 
-std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing)
+std::optional<Unwritable> write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing)
 {
     const EndingHold ending;  // before the drafts, so that they are gone when it ends
     const FolderHold hold(folder);
-    if (std::string fault = hold.open_fault(); !fault.empty()) return fault;
-    if (std::string fault = names_fault(folder, names_of(documents), existing); !fault.empty()) return fault;
+    if (Fault fault = hold.open_fault()) return fault;
+    if (Fault fault = names_fault(folder, names_of(documents), existing)) return fault;
     std::vector<Draft> drafts;
     drafts.reserve(documents.size());
     for (const Document& document : documents) {
-        if (ending.came()) return told_to_end_fault(folder);
+        if (ending.came()) return Unwritable{folder, Why::told_to_end};
         drafts.emplace_back(folder, document.name);
         drafts.back().add(document.bytes);
         drafts.back().finish();
-        if (!drafts.back().fault().empty()) return drafts.back().fault();
+        if (drafts.back().fault()) return drafts.back().fault();
     }
     return name_in(hold, ending, drafts, [&] { return names_fault(folder, names_of(documents), existing); }, existing);
 }
@@ -232,13 +232,13 @@ DocumentWriter::~DocumentWriter() = default;
 
 void DocumentWriter::add(const std::string& bytes) { state_->drafts.front().add(bytes); }
 
-std::string DocumentWriter::finish(Existing existing)
+std::optional<Unwritable> DocumentWriter::finish(Existing existing)
 {
     Draft& draft = state_->drafts.front();
     draft.finish();
-    if (!draft.fault().empty()) return draft.fault();
+    if (draft.fault()) return draft.fault();
     const FolderHold hold(state_->folder);
-    if (std::string fault = hold.open_fault(); !fault.empty()) return fault;
+    if (Fault fault = hold.open_fault()) return fault;
     return name_in(hold, state_->ending, state_->drafts, [&] { return names_fault(state_->folder, {state_->name}, existing); }, existing);
 }
 

@@ -2,9 +2,11 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "commands/file_faults.hpp"
 #include "shaftcut/engine/answer.hpp"
 
 namespace shaftcut {
@@ -12,11 +14,11 @@ namespace shaftcut {
 enum class Existing { keep, replace };
 
 // The fault that write_documents() would find at once in targets of these names in `folder`: one that exists and is to be kept, one that is
-// no plain file. Empty: none now. Spares long work that could not be written; what is written is checked again.
-std::string names_fault(const std::string& folder, const std::vector<std::string>& names, Existing existing);
+// no plain file. Nothing: none now. Spares long work that could not be written; what is written is checked again.
+std::optional<Unwritable> names_fault(const std::string& folder, const std::vector<std::string>& names, Existing existing);
 
 // Writes every document of one order into `folder`: each to a hidden temporary file beside its target, synced; then, with the
-// folder locked, each gets its name; the folder is synced last. Returns an empty string, or a sentence that says which file
+// folder locked, each gets its name; the folder is synced last. Returns nothing, or which file
 // could not be written and why: a target exists and is to be kept, is no plain file, no space, no permission, another
 // process held the folder for ten seconds.
 //
@@ -24,7 +26,7 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
 // - A final name holds the whole old file, the whole new one, or, where there was none, nothing. A target that is a
 //   folder, a link, a pipe or a device is never touched.
 // - Nothing gets a name before all are written: a full disk changes nothing.
-// - Existing::keep: all documents get their names, or, where a sentence is returned before the last sync, none does. Of
+// - Existing::keep: all documents get their names, or, where a fault is returned before the last sync, none does. Of
 //   several processes writing the same order at once exactly one succeeds.
 // - Existing::replace: of several processes writing the same order at once the last one's documents stand, all of them
 //   its own (on a file system with locks: all local ones).
@@ -33,7 +35,7 @@ std::string names_fault(const std::string& folder, const std::vector<std::string
 // - A temporary file begins with a dot, as no order does. SIGINT, SIGTERM and SIGHUP end the process only when its temporary files are
 //   gone, at once but for the write in hand; what a process leaves that is killed or crashes, remove_abandoned() finds.
 // Checked in tests/commands/faults_test.cpp, kills_test.cpp, races_test.cpp and abandoned_test.cpp.
-std::string write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing);
+std::optional<Unwritable> write_documents(const std::string& folder, const std::vector<Document>& documents, Existing existing);
 
 // Removes the temporary files in `folder` whose process is gone: those that bear the name of this machine's, are plain files of this
 // user, and that nobody holds locked. Others' are never touched, nor what a process still writes, in this call or another, nor anything on
@@ -49,8 +51,8 @@ public:
     DocumentWriter(const DocumentWriter&) = delete;
     DocumentWriter& operator=(const DocumentWriter&) = delete;
     void add(const std::string& bytes);
-    // Gives it its name. Empty, or the sentence of write_documents() about what failed, here or before.
-    std::string finish(Existing existing);
+    // Gives it its name. Nothing, or what write_documents() returns of what failed, here or before.
+    std::optional<Unwritable> finish(Existing existing);
 
 private:
     struct State;

@@ -1,45 +1,44 @@
 // shaftcut saw: a saw plan for any list of pieces on any stock.
 #include <ostream>
 
+#include "commands/usage_faults.hpp"
 #include "engine_command.hpp"
 #include "hand_out.hpp"
 #include "saw_options.hpp"
 #include "saw_progress.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
 
-constexpr const char* usage =
-    "shaftcut saw PIECES.csv\n\nPlans how to saw a list of pieces out of stock bars at the least cost: a saw sheet (PDF), a workbook (XLSX) and the\n"
-    "figures (JSON). The file has the columns length, count and label. Ctrl-C ends the search with the best plan so far.";
-
 CommonOptionTexts saw_texts()
 {
     CommonOptionTexts texts;
-    texts.default_units = "mm";
-    texts.units_of = "what is written and of lengths in the lists that name none";
+    texts.command = CommandName::saw;
+    texts.units_text = UnitsText::of_pieces;
+    texts.offered = offered_formats(Question::saw);
     return texts;
 }
 
 class SawCommand final : public EngineCommand {
 public:
-    SawCommand() : EngineCommand(usage, saw_texts())
-    {
-        auto described = common_options(texts());
-        add_saw_options(described, saw_texts_, "bars: a file with the columns length, count and cost (default: the workshop's stock)");
-        describe(described);
-    }
+    SawCommand() : EngineCommand(saw_texts()) {}
 
 private:
-    std::string check() override
+    boost::program_options::options_description described(const Wording& w) override
     {
-        const auto read = checked(saw_texts_, options().units.value_or(Units::mm));
+        auto options = common_options(texts(), w);
+        add_saw_options(options, saw_texts_, OptionText::stock_of_pieces, w);
+        return options;
+    }
+
+    std::string check(const Wording& w) override
+    {
+        const auto read = checked(saw_texts_, options().units.value_or(Units::mm), w);
         if (!read.fault.empty()) return read.fault;
         saw_ = read.value;
-        if (files().empty()) return "no list is named; give one file of pieces";
-        if (std::string fault = list_name_fault(files().front(), "pieces"); !fault.empty()) return fault;
-        return files().size() > 1 ? shaftcut::quoted(files()[1]) + " is not expected; saw takes one file of pieces" : "";
+        if (files().empty()) return no_file(CommandName::saw, w);
+        if (std::string fault = list_name_fault(Question::saw, files().front(), w); !fault.empty()) return fault;
+        return files().size() > 1 ? not_expected(CommandName::saw, files()[1], w) : "";
     }
 
     Outcome answer(const Engine& engine, Console& console) override
@@ -53,7 +52,7 @@ private:
         const Outcome outcome = report(start.problems, console);
         if (own_stock && !saw_.stock) return Outcome::unwritable;
         if (start.no_stock) {
-            console.err << options().config << "/workshop.xml holds no stock; give --stock FILE, or add stock to it\n";
+            console.err << no_stock(options().config, console.wording) << "\n";
             return Outcome::bad_input;
         }
         if (!start.run) return outcome;
@@ -92,7 +91,7 @@ private:
         }
         const bool json_only = options().formats == std::vector{Format::json};
         if (const std::string why = why_no_sheet(order); !why.empty() && !json_only) {
-            console.err << files().front() << ": " << why << "; ask for --formats json, or split the list\n";
+            console.err << files().front() << ": " << no_sheet(why, console.wording) << "\n";
             return refused(order.name, console);
         }
         return hand_out(documents(order, options().formats, wished), text, options(), console);

@@ -1,9 +1,9 @@
 #include "saw_progress.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <ostream>
+
+#include "commands/call_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -32,8 +32,7 @@ void SawProgress::note(const SawNews& news)
 
 void SawProgress::say(const SawNews& news)
 {
-    std::string words = fmt::format("{:.0f} s left, Ctrl-C takes the best plan so far", std::max(news.seconds_left, 0.0));
-    if (news.cost > 0) words += fmt::format(": cost {}, at least {}", cost_figure(news.cost), cost_figure(news.lower_bound));
+    std::string words = plan_so_far(news.seconds_left, news.cost, news.lower_bound, console_.wording);
     const std::size_t columns = words.size();
     words.resize(std::max(columns, said_), ' ');
     said_ = columns;

@@ -33,11 +33,11 @@ Superseded supersede(const std::string& folder, const std::string& name)
     const std::string stem = parts.stem().string() + ".superseded", end = parts.extension().string();
     for (int number = 1; number <= most_numbered; ++number) {
         const std::string as = stem + (number == 1 ? "" : "-" + std::to_string(number)) + end;
-        if (rename_to_free(path, folder + "/" + as)) return {as, {}};
+        if (rename_to_free(path, folder + "/" + as)) return {as};
         if (errno == ENOENT) return {};  // somebody else has taken it away
         if (errno != EEXIST) break;
     }
-    return {{}, path + " could not be renamed, and no longer holds: " + std::generic_category().message(errno)};
+    return {{}, Unwritable{path, Unwritable::Why::system_renamed, {errno, std::generic_category()}}};
 }
 
 }  // namespace shaftcut

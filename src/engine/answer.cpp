@@ -1,11 +1,15 @@
 #include "shaftcut/engine/answer.hpp"
 
-#include <fmt/format.h>
-
 #include <future>
 
 #include "document_lists.hpp"
+#include "drawing_faults.hpp"
+#include "engine/said.hpp"
+#include "form/measuring_form_sheets.hpp"
 #include "labels/labels_sheet.hpp"
+#include "page/cairo_pages.hpp"
+#include "page/font.hpp"
+#include "workbook_faults.hpp"
 
 namespace shaftcut {
 namespace {
@@ -13,13 +17,33 @@ namespace {
 // Pieces on bars to be cut differently.
 constexpr std::size_t most_rows_on_paper = 20'000;
 
+// A shaft that is made to order has its own words.
+Wording wording_for(const BuildPlan& plan) { return Wording(plan.units, About::new_shaft); }
+Wording wording_for(const Batch& batch) { return Wording(batch.units, About::new_shaft); }
+Wording wording_for(const auto& of_shaft_that_exists) { return Wording(of_shaft_that_exists.units); }
+
+// A document of this row; what it cannot be made for is said in a sentence.
+std::string written(const auto& row, const auto& from, const Wishes& wishes)
+{
+    const Wording w = wording_for(from);
+    try {
+        return row.bytes(from, wishes, w);
+    } catch (const WorkbookFault& fault) {
+        throw std::runtime_error(say(fault, w));
+    } catch (const FontFault& fault) {
+        throw std::runtime_error(font_fault(fault.what(), w));
+    } catch (const DrawingFault& fault) {
+        throw std::runtime_error(drawing_fault(fault.what(), w));
+    }
+}
+
 // The first in this thread and each other in one of its own: a sheet and a workbook take about as long.
 template <class From>
 std::vector<Document> made(const From& from, const std::string& name, std::vector<Writing<From>> rows, const Wishes& wishes)
 {
     std::erase_if(rows, [](const Writing<From>& row) { return !row.bytes; });
     if (rows.empty()) return {};
-    const auto document = [&](const Writing<From>& row) { return Document{name + row.name_end, row.bytes(from, wishes)}; };
+    const auto document = [&](const Writing<From>& row) { return Document{name + row.name_end, written(row, from, wishes)}; };
     std::vector<std::future<Document>> others;
     for (std::size_t i = 1; i < rows.size(); ++i) others.push_back(std::async(document, rows[i]));
     std::vector<Document> documents{document(rows.front())};
@@ -108,13 +132,13 @@ std::string why_no_sheet(const SawOrder& order)
     std::size_t rows = 0;
     for (const BarLayout& bar : order.bars) rows += bar.pieces.size();
     if (rows <= most_rows_on_paper) return {};
-    return fmt::format("the plan has {} pieces on bars that are cut differently, more than the {} that a sheet or workbook holds", rows, most_rows_on_paper);
+    return too_many_for_a_sheet(rows, most_rows_on_paper, Wording(order.units));
 }
 
 std::string why_no_labels(const Batch& batch)
 {
     if (count_labels(batch) <= most_labels) return {};
-    return fmt::format("{} labels are more than the {} of one file, so none are made; split the list", count_labels(batch), most_labels);
+    return too_many_labels(count_labels(batch), most_labels, Wording(batch.units));
 }
 
 }  // namespace shaftcut

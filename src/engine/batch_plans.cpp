@@ -1,20 +1,17 @@
 #include "batch_plans.hpp"
 
-#include <algorithm>
-
+#include "build/build_words.hpp"
 #include "saw_in_time.hpp"
 
 namespace shaftcut {
 namespace {
 
-// Which pieces, where it is about some: they are of many orders.
-std::string refusal_text(const SawTask& task, const SawRefusal& refusal)
+// With the pieces that it is about: they are of many orders.
+ProfileRefusal refusal_of(const SawTask& task, const SawRefusal& refusal)
 {
-    constexpr std::size_t most_named = 5;
-    std::string text = refusal.wrong + "; " + refusal.right;
-    for (std::size_t i = 0; i < std::min(refusal.pieces.size(), most_named); ++i) text += (i == 0 ? " (" : ", ") + task.pieces[refusal.pieces[i]].label;
-    if (refusal.pieces.size() > most_named) text += " and " + std::to_string(refusal.pieces.size() - most_named) + " more";
-    return text + (refusal.pieces.empty() ? "" : ")");
+    ProfileRefusal of{refusal, {}};
+    for (const std::size_t piece : refusal.pieces) of.labels.push_back(task.pieces[piece].label);
+    return of;
 }
 
 ProfilePlan plan_profile(const Batch& batch, ProfileTask task, double seconds, const BatchSawing& sawing, const SawMeans& means)
@@ -22,7 +19,7 @@ ProfilePlan plan_profile(const Batch& batch, ProfileTask task, double seconds, c
     ProfilePlan plan{task.profile, {}, {}};
     SawnInTime sawn = plan_in_time(task.task, seconds, means);
     if (const auto* refusal = std::get_if<SawRefusal>(&sawn.outcome)) {
-        plan.refusal = refusal_text(task.task, *refusal);
+        plan.refusal = refusal_of(task.task, *refusal);
         return plan;
     }
     const SawHeading heading{batch.name + ", " + task.profile, batch.owner, batch.units, sawing.reusable, sawing.least_cut, sawing.plus_minus};
@@ -34,7 +31,7 @@ ProfilePlan plan_profile(const Batch& batch, ProfileTask task, double seconds, c
 
 Batch plan_batch(Batch batch, const BatchSaw& saw, const BatchSawing& sawing, const SawMeans& means)
 {
-    std::vector<ProfileTask> tasks = saw_tasks(batch, saw);
+    std::vector<ProfileTask> tasks = saw_tasks(batch, saw, [w = wording_of(batch)](const BatchPiece& piece) { return piece_label(piece, w); });
     batch.unplanned = profiles_without_bars(batch, saw);
     const double start = means.seconds();
     for (std::size_t i = 0; i < tasks.size(); ++i) {

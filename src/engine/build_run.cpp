@@ -7,6 +7,7 @@
 #include "build_state.hpp"
 #include "orders_reader.hpp"
 #include "pieces.hpp"
+#include "reading/said.hpp"
 
 namespace shaftcut {
 
@@ -64,12 +65,12 @@ BuildStart start_build(const std::shared_ptr<const Known>& known, const Source& 
 {
     const Units units = wishes.units.value_or(Units::mm);
     OrderList list = read_orders(orders, known->catalogue, units);
-    BuildStart start{std::nullopt, std::move(list.problems)};
+    BuildStart start{std::nullopt, problems_of(list.faults)};
     BatchSaw saw = workshop_saw(known->workshop, saw_wishes);
     if (saw_wishes.stock) {
         const auto own = read_profile_stock(saw_wishes.stock->bytes, saw_wishes.stock->name, units);
-        if (const auto* problems = std::get_if<Problems>(&own)) {
-            start.problems.insert(start.problems.end(), problems->begin(), problems->end());
+        if (const auto* faults = std::get_if<FaultList>(&own)) {
+            for (const Fault& fault : *faults) start.problems.push_back(problem_of(fault));
             return start;
         }
         saw.profile_stock = with_own(std::move(saw.profile_stock), std::get<std::vector<ProfileStock>>(own));

@@ -1,9 +1,12 @@
 #include "document_lists.hpp"
 
 #include <array>
+#include <type_traits>
 
 #include "assembly/assembly_sheet.hpp"
 #include "cut_sheet/cut_sheet.hpp"
+#include "engine/said.hpp"
+#include "form/measuring_form_sheets.hpp"
 #include "geometry_sheet/geometry_sheet.hpp"
 #include "labels/labels_sheet.hpp"
 #include "page/cairo_pages.hpp"
@@ -13,6 +16,7 @@
 #include "saw_sheet/saw_sheet.hpp"
 #include "terminal/build_terminal.hpp"
 #include "terminal/lengths_terminal.hpp"
+#include "terminal/terminal_text.hpp"
 #include "work_order_book/work_order_workbook.hpp"
 
 namespace shaftcut {
@@ -22,59 +26,68 @@ using enum DocumentKind;
 
 constexpr double picture_dots_per_inch = 110;
 
-// A sheet or a picture from its pages.
-template <class From>
-using Draw = std::vector<Page> (*)(const From&, Paper, const FontFiles&);
-template <class From>
-using Info = DocumentInfo (*)(const From&);
-
-template <class From, Draw<From> draw, Info<From> info>
-std::string pdf(const From& from, const Wishes& wishes)
+// A sheet's pages and what its file says of itself, by functions that take the wording or have none to say.
+template <auto draw, class From>
+std::vector<Page> pages_of(const From& from, const Wishes& wishes, const Wording& w)
 {
-    return pdf_of(draw(from, wishes.paper, wishes.fonts), info(from), wishes.fonts);
+    if constexpr (std::is_invocable_v<decltype(draw), const From&, Paper, const FontFiles&, const Wording&>) return draw(from, wishes.paper, wishes.fonts, w);
+    else return draw(from, wishes.paper, wishes.fonts);
 }
 
-template <class From, Draw<From> draw>
-std::string png(const From& from, const Wishes& wishes)
+template <auto info, class From>
+DocumentInfo info_of(const From& from, const Wording& w)
 {
-    return png_of(draw(from, wishes.paper, wishes.fonts).front(), picture_dots_per_inch, wishes.fonts);
+    if constexpr (std::is_invocable_v<decltype(info), const From&, const Wording&>) return info(from, w);
+    else return info(from);
 }
 
-template <class From, Draw<From> draw>
-std::string svg(const From& from, const Wishes& wishes)
+template <class From, auto draw, auto info>
+std::string pdf(const From& from, const Wishes& wishes, const Wording& w)
 {
-    return svg_of(draw(from, wishes.paper, wishes.fonts).front(), wishes.fonts);
+    return pdf_of(pages_of<draw>(from, wishes, w), info_of<info>(from, w), wishes.fonts);
 }
 
-std::vector<Page> machine_picture(const WorkOrder& order, Paper paper, const FontFiles& fonts) { return {draw_machine_picture(order, paper, fonts)}; }
+template <class From, auto draw>
+std::string png(const From& from, const Wishes& wishes, const Wording& w)
+{
+    return png_of(pages_of<draw>(from, wishes, w).front(), picture_dots_per_inch, wishes.fonts);
+}
+
+template <class From, auto draw>
+std::string svg(const From& from, const Wishes& wishes, const Wording& w)
+{
+    return svg_of(pages_of<draw>(from, wishes, w).front(), wishes.fonts);
+}
+
+std::vector<Page> machine_picture(const WorkOrder& order, Paper paper, const FontFiles& fonts, const Wording& w) { return {draw_machine_picture(order, paper, fonts, w)}; }
 
 constexpr std::array work_order_rows{
     Writing<WorkOrder>{cut_sheet, Format::pdf, "-cut-sheet.pdf", pdf<WorkOrder, draw_cut_sheet, cut_sheet_info>},
     Writing<WorkOrder>{cut_sheet, Format::png, "-cut-sheet.png", png<WorkOrder, draw_cut_sheet>},
     Writing<WorkOrder>{cut_sheet, Format::svg, "-cut-sheet.svg", svg<WorkOrder, draw_cut_sheet>},
-    Writing<WorkOrder>{work_order, Format::xlsx, "-work-order.xlsx", [](const WorkOrder& order, const Wishes& wishes) { return workbook_of(order, wishes.paper); }},
-    Writing<WorkOrder>{answer, Format::json, ".json", [](const WorkOrder& order, const Wishes& wishes) { return json_of(order, wishes.json); }},
-    Writing<WorkOrder>{answer, Format::terminal, ".txt", [](const WorkOrder& order, const Wishes& wishes) { return terminal_text(order, wishes.colour); }},
+    Writing<WorkOrder>{work_order, Format::xlsx, "-work-order.xlsx", [](const WorkOrder& order, const Wishes& wishes, const Wording& w) { return workbook_of(order, w, wishes.paper); }},
+    Writing<WorkOrder>{answer, Format::json, ".json", [](const WorkOrder& order, const Wishes& wishes, const Wording&) { return json_of(order, wishes.json); }},
+    Writing<WorkOrder>{answer, Format::terminal, ".txt", [](const WorkOrder& order, const Wishes& wishes, const Wording& w) { return terminal_text(order, wishes.colour, w); }},
     Writing<WorkOrder>{lengths_sheet, Format::pdf, "-lengths.pdf", pdf<WorkOrder, draw_geometry_sheet, geometry_sheet_info>},
     Writing<WorkOrder>{lengths_sheet, Format::png, "-lengths.png", png<WorkOrder, machine_picture>},
     Writing<WorkOrder>{lengths_sheet, Format::svg, "-lengths.svg", svg<WorkOrder, machine_picture>},
-    Writing<WorkOrder>{lengths_answer, Format::json, "-lengths.json", [](const WorkOrder& order, const Wishes& wishes) { return lengths_json_of(order, wishes.json); }},
-    Writing<WorkOrder>{lengths_answer, Format::terminal, "-lengths.txt", [](const WorkOrder& order, const Wishes& wishes) { return lengths_text(order, wishes.colour); }},
+    Writing<WorkOrder>{lengths_answer, Format::json, "-lengths.json", [](const WorkOrder& order, const Wishes& wishes, const Wording&) { return lengths_json_of(order, wishes.json); }},
+    Writing<WorkOrder>{lengths_answer, Format::terminal, "-lengths.txt", [](const WorkOrder& order, const Wishes& wishes, const Wording& w) { return lengths_text(order, wishes.colour, w); }},
 };
 
 constexpr std::array build_plan_rows{
     Writing<BuildPlan>{assembly, Format::pdf, "-assembly.pdf", pdf<BuildPlan, draw_assembly_sheet, assembly_sheet_info>},
-    Writing<BuildPlan>{assembly_answer, Format::terminal, ".txt", [](const BuildPlan& plan, const Wishes& wishes) { return terminal_text(plan, wishes.colour); }},
+    Writing<BuildPlan>{assembly_answer, Format::terminal, ".txt", [](const BuildPlan& plan, const Wishes& wishes, const Wording& w) { return terminal_text(plan, wishes.colour, w); }},
 };
 
-std::string batch_saw_pdf(const Batch& batch, const Wishes& wishes)
+std::string batch_saw_pdf(const Batch& batch, const Wishes& wishes, const Wording& w)
 {
     const std::vector<Page> pages = draw_batch_saw_sheets(batch, wishes.paper, wishes.fonts);
     if (pages.empty()) return {};
-    return pdf_of(pages, document_info("Saw plans " + batch.name, batch.owner, "Bars, pieces in cutting order and stops"), wishes.fonts);
+    return pdf_of(pages, document_info(batch_saw_title(batch.name, w), batch.owner, batch_saw_subject(w)), wishes.fonts);
 }
 
-std::string labels_pdf(const Batch& batch, const Wishes& wishes)
+std::string labels_pdf(const Batch& batch, const Wishes& wishes, const Wording& w)
 {
     if (count_labels(batch) > most_labels) return {};
     const LabelSheets sheets = label_sheets(batch, wishes.paper, wishes.fonts);
@@ -84,29 +97,29 @@ std::string labels_pdf(const Batch& batch, const Wishes& wishes)
         if (wishes.labels_drawn) wishes.labels_drawn(number + 1, sheets.count);
         return page;
     };
-    return pdf_of(sheets.count, draw, document_info("Labels " + batch.name, batch.owner, "labels for pieces and shafts"), wishes.fonts);
+    return pdf_of(sheets.count, draw, document_info(labels_title(batch.name, w), batch.owner, labels_subject(w)), wishes.fonts);
 }
 
 constexpr std::array batch_rows{
     Writing<Batch>{batch_saw_sheets, Format::pdf, "-saw-plan.pdf", batch_saw_pdf},
     Writing<Batch>{labels, Format::pdf, "-labels.pdf", labels_pdf},
-    Writing<Batch>{batch_workbook, Format::xlsx, "-batch.xlsx", [](const Batch& batch, const Wishes& wishes) { return batch_workbook_of(batch, wishes.paper); }},
+    Writing<Batch>{batch_workbook, Format::xlsx, "-batch.xlsx", [](const Batch& batch, const Wishes& wishes, const Wording&) { return batch_workbook_of(batch, wishes.paper); }},
     Writing<Batch>{batch_answer, Format::json, ".json", nullptr},
-    Writing<Batch>{batch_answer, Format::terminal, ".txt", [](const Batch& batch, const Wishes& wishes) { return terminal_text(batch, wishes.colour); }},
+    Writing<Batch>{batch_answer, Format::terminal, ".txt", [](const Batch& batch, const Wishes& wishes, const Wording& w) { return terminal_text(batch, wishes.colour, w); }},
 };
 
 constexpr std::array saw_order_rows{
     Writing<SawOrder>{saw_sheet, Format::pdf, "-saw-plan.pdf", pdf<SawOrder, draw_saw_sheet, saw_sheet_info>},
     Writing<SawOrder>{saw_sheet, Format::png, "-saw-plan.png", png<SawOrder, draw_saw_sheet>},
     Writing<SawOrder>{saw_sheet, Format::svg, "-saw-plan.svg", svg<SawOrder, draw_saw_sheet>},
-    Writing<SawOrder>{saw_workbook, Format::xlsx, "-saw-plan.xlsx", [](const SawOrder& order, const Wishes& wishes) { return saw_workbook_of(order, wishes.paper); }},
-    Writing<SawOrder>{saw_answer, Format::json, "-saw-plan.json", [](const SawOrder& order, const Wishes& wishes) { return json_of(order, wishes.json); }},
-    Writing<SawOrder>{saw_answer, Format::terminal, "-saw-plan.txt", [](const SawOrder& order, const Wishes& wishes) { return terminal_text(order, wishes.colour); }},
+    Writing<SawOrder>{saw_workbook, Format::xlsx, "-saw-plan.xlsx", [](const SawOrder& order, const Wishes& wishes, const Wording&) { return saw_workbook_of(order, wishes.paper); }},
+    Writing<SawOrder>{saw_answer, Format::json, "-saw-plan.json", [](const SawOrder& order, const Wishes& wishes, const Wording&) { return json_of(order, wishes.json); }},
+    Writing<SawOrder>{saw_answer, Format::terminal, "-saw-plan.txt", [](const SawOrder& order, const Wishes& wishes, const Wording& w) { return terminal_text(order, wishes.colour, w); }},
 };
 
 constexpr std::array form_rows{
     Writing<MeasuringForm>{DocumentKind::measuring_form, Format::pdf, ".pdf",
-                           [](const MeasuringForm& form, const Wishes& wishes) { return measuring_form_pdf(form, wishes.paper, wishes.fonts); }},
+                           [](const MeasuringForm& form, const Wishes& wishes, const Wording& w) { return measuring_form_pdf(form, wishes.paper, wishes.fonts, w); }},
 };
 
 constexpr std::array cut_kinds{cut_sheet, work_order, answer};

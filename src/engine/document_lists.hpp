@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "shaftcut/engine/answer.hpp"
+#include "wording.hpp"
 
 namespace shaftcut {
 
@@ -30,7 +31,7 @@ struct Writing {
     DocumentKind document;
     Format format;
     const char* name_end;  // after the order's number or the list's name
-    std::string (*bytes)(const From&, const Wishes&);  // empty: this once there is nothing to write. No function: written piece by piece
+    std::string (*bytes)(const From&, const Wishes&, const Wording&);  // empty: this once there is nothing to write. No function: written piece by piece
 };
 
 // The second list, by what the documents tell.

@@ -6,11 +6,12 @@
 #include "build_state.hpp"
 #include "catalogue_reader.hpp"
 #include "job_reader.hpp"
+#include "engine/said.hpp"
 #include "known.hpp"
 #include "order_number.hpp"
+#include "reading/said.hpp"
 #include "saw_state.hpp"
 #include "source/known_names.hpp"
-#include "text.hpp"
 #include "workshop_reader.hpp"
 
 namespace shaftcut {
@@ -26,11 +27,18 @@ Read<T> read_file(const Configuration& configuration, const std::string& name, R
 }
 
 template <class T>
-bool is_missing(const Read<T>& read) { return !read.value && read.problems.empty(); }
+bool is_missing(const Read<T>& read) { return !read.value && read.faults.empty(); }
 
 bool holds_machine(const Job& job)
 {
     return std::any_of(job.fits.begin(), job.fits.end(), [](const JobFit& fit) { return fit.machine.has_value(); });
+}
+
+// A job of one fit is its only one.
+Problem no_machine(const Job& job)
+{
+    Said said = say_no_machine(Wording(job.units));
+    return {job.fits.front().place, std::move(said.wrong), std::move(said.right), job.fits.size() == 1 ? "fit" : "fit[1]"};
 }
 
 // A joint cannot fold past a right angle: there is no shaft for such a machine.
@@ -45,14 +53,14 @@ bool folds(const WorkOrder& order)
 Answer answer_to(Question question, const Source& file, const Known& known, const Wishes& wishes)
 {
     const Read<Job> read = read_job(file, known.catalogue);
-    Answer answer{question, std::nullopt, read.problems, {}, {}, {}};
+    Answer answer{question, std::nullopt, problems_of(read.faults), {}, {}, {}};
     if (!read.value) return answer;
     const Job& job = *read.value;
     answer.order = job.order;
     answer.key = order_key(job.order);
     answer.place = job.place;
     if (question == Question::lengths && !holds_machine(job)) {
-        answer.problems.push_back({job.fits.front().place, "no fit holds a machine's geometry", "add a trailed or mounted machine, from which lengths can be computed"});
+        answer.problems.push_back(no_machine(job));
         return answer;
     }
     answer.work_order = work_up(job, known.catalogue, known.workshop, wishes.units.value_or(job.units));
@@ -78,8 +86,8 @@ Loaded Engine::load(const Configuration& configuration)
 {
     auto catalogue = read_file(configuration, "series.xml", read_catalogue);
     auto workshop = read_file(configuration, "workshop.xml", read_workshop);
-    Loaded loaded{std::nullopt, catalogue.problems, {}};
-    loaded.problems.insert(loaded.problems.end(), workshop.problems.begin(), workshop.problems.end());
+    Loaded loaded{std::nullopt, problems_of(catalogue.faults), {}};
+    for (const Fault& fault : workshop.faults) loaded.problems.push_back(problem_of(fault));
     if (is_missing(catalogue)) loaded.missing.emplace_back("series.xml");
     if (is_missing(workshop)) loaded.missing.emplace_back("workshop.xml");
     if (catalogue.value && workshop.value) loaded.engine = Engine(std::make_shared<const Known>(Known{std::move(*catalogue.value), std::move(*workshop.value)}));
@@ -104,7 +112,7 @@ FormAnswer Engine::form(const std::string& series, const Wishes& wishes) const
 {
     const Series* const found = find_series(known_->catalogue, series);
     if (!found && !series.empty())
-        return {std::nullopt, "series " + shaftcut::quoted(series) + " is not in the catalogue; " + names_in(known_->catalogue.series, "the catalogue").instead_of(series)};
+        return {std::nullopt, no_such_series(names_in(known_->catalogue.series, NamesOf::the_catalogue).unknown({"series", series}), Wording(wishes.units.value_or(Units::mm)))};
     return {form_for(found, *known_, wishes.units.value_or(Units::mm)), {}};
 }
 

@@ -1,6 +1,9 @@
 #include "shaftcut/engine/saw_run.hpp"
 
+#include "engine/said.hpp"
 #include "pieces.hpp"
+#include "reading/said.hpp"
+#include "saw/saw_words.hpp"
 #include "saw_in_time.hpp"
 #include "saw_state.hpp"
 #include "shaftcut/engine/engine.hpp"
@@ -20,13 +23,13 @@ struct SawRun::State {
 namespace {
 
 template <class List>
-Problems problems_of(const std::variant<List, Problems>& read)
+Problems problems_in(const std::variant<List, FaultList>& read)
 {
-    const auto* problems = std::get_if<Problems>(&read);
-    return problems ? *problems : Problems();
+    const auto* faults = std::get_if<FaultList>(&read);
+    return faults ? problems_of(*faults) : Problems();
 }
 
-std::variant<std::vector<SawStock>, Problems> stock_for(const Workshop& workshop, const SawWishes& saw, Units units)
+std::variant<std::vector<SawStock>, FaultList> stock_for(const Workshop& workshop, const SawWishes& saw, Units units)
 {
     if (!saw.stock) return workshop.stock;
     return read_stock(saw.stock->bytes, saw.stock->name, units);
@@ -35,14 +38,15 @@ std::variant<std::vector<SawStock>, Problems> stock_for(const Workshop& workshop
 // Each piece concerned with its place, or the list as a whole.
 SawAnswer refusal_of(const SawRefusal& refusal, const SawRun::State& state)
 {
-    if (refusal.pieces.empty()) return {std::nullopt, {}, refusal.wrong + "; " + refusal.right};
+    const Wording w(state.units);
+    if (refusal.pieces.empty()) return {std::nullopt, {}, say(refusal.found, w)};
     Faults faults(state.file);
     for (const std::size_t piece : refusal.pieces) {
-        const std::string wrong = refusal.reason == SawRefusal::Reason::piece_fits_no_bar
-                                      ? saw_figure_with_unit(state.pieces.pieces[piece].length, state.units) + " is longer than every bar" : refusal.wrong;
-        faults.add(state.pieces.spots[piece], wrong, refusal.right);
+        SawFinding found = refusal.found;
+        if (auto* too_long = std::get_if<PieceFitsNoBar>(&found)) too_long->piece = state.pieces.pieces[piece].length;
+        faults.add({state.pieces.spots[piece], path_of_cell(piece + 1, "length")}, OfSaw{found, state.units});
     }
-    return {std::nullopt, faults.listed(), {}};
+    return {std::nullopt, problems_of(faults.listed()), {}};
 }
 
 }  // namespace
@@ -51,8 +55,8 @@ Problems Engine::stock_problems(Question question, const Wishes& wishes, const S
 {
     if (!saw.stock) return {};
     const Units units = wishes.units.value_or(Units::mm);
-    if (question == Question::build) return problems_of(read_profile_stock(saw.stock->bytes, saw.stock->name, units));
-    return problems_of(read_stock(saw.stock->bytes, saw.stock->name, units));
+    if (question == Question::build) return problems_in(read_profile_stock(saw.stock->bytes, saw.stock->name, units));
+    return problems_in(read_stock(saw.stock->bytes, saw.stock->name, units));
 }
 
 SawStart start_saw(const std::shared_ptr<const Known>& known, const Source& pieces, const Wishes& wishes, const SawWishes& saw)
@@ -61,8 +65,8 @@ SawStart start_saw(const std::shared_ptr<const Known>& known, const Source& piec
     const Workshop& workshop = known->workshop;
     auto read = read_pieces(pieces.bytes, pieces.name, units);
     auto stock = stock_for(workshop, saw, units);
-    SawStart start{std::nullopt, problems_of(read), !saw.stock && workshop.stock.empty()};
-    for (Problem& problem : problems_of(stock)) start.problems.push_back(std::move(problem));
+    SawStart start{std::nullopt, problems_in(read), !saw.stock && workshop.stock.empty()};
+    for (Problem& problem : problems_in(stock)) start.problems.push_back(std::move(problem));
     if (!start.problems.empty() || start.no_stock) return start;
     PieceList list = std::get<PieceList>(std::move(read));
     SawTask task{list.pieces, std::get<std::vector<SawStock>>(std::move(stock)), saw.kerf.value_or(workshop.saw.kerf), saw.trim_start, saw.trim_end, workshop.saw.reusable_leftover.value_or(Length())};

@@ -1,6 +1,5 @@
 #include "angle_reader.hpp"
 
-#include "text.hpp"
 #include "xml/each_once.hpp"
 
 namespace shaftcut {
@@ -13,7 +12,7 @@ std::optional<Angle> read_view(const Attribute& attribute)
 {
     const auto angle = attribute.angle();
     if (!angle || *angle < right_angle) return angle;
-    attribute.fault(attribute.called() + (" " + quoted(attribute.value())) + " is not below 90 degrees", "write the angle as it is seen, or state the joint's own");
+    attribute.fault(WrongValue{Unfit::view_angle, {attribute.called(), attribute.value()}});
     return std::nullopt;
 }
 
@@ -26,7 +25,7 @@ struct ViewAttributes {
 bool are_complete(const ViewAttributes& stated)
 {
     for (const Attribute* view : {&stated.side_view, &stated.plan})
-        if (!view->given()) view->fault("angle has no " + std::string(view->called()), "state side-view and plan, as the joint is seen from the side and from above, or leave out both");
+        if (!view->given()) view->fault(MissingView{view->called()});
     return stated.side_view.given() && stated.plan.given();
 }
 
@@ -53,7 +52,7 @@ AnglesReading read_angle(Element& element)
     reading.views = read_views(stated);
     if (!reading.views) return reading;
     const auto [range, side_view, plan] = *reading.views;
-    if (given[range]) stated.side_view.fault("angle states " + std::string(to_word(range)) + " and its two views", "leave one of them out");
+    if (given[range]) stated.side_view.fault(AngleAndViews{range});
     reading.angles[range] = angle_from_views(side_view, plan);
     return reading;
 }
@@ -65,7 +64,7 @@ PerEach<End, AnglesReading> read_angles(Element& fit)
     PerEach<End, AnglesReading> sides;
     EachOnce<End> met;
     fit.each("angle", [&](Element& angle) {
-        const auto side = met.take(angle.required("side"), "angle with side");
+        const auto side = met.take(angle.required("side"), "angle");
         AnglesReading read = read_angle(angle);
         if (side) sides[*side] = std::move(read);
     });

@@ -6,7 +6,6 @@
 #include "limits_reader.hpp"
 #include "parts_reader.hpp"
 #include "shaftcut/trade/data/job.hpp"
-#include "text.hpp"
 #include "xml/each_once.hpp"
 #include "xml/element.hpp"
 
@@ -25,11 +24,10 @@ constexpr std::int64_t most_mass_per_metre = 1000;  // kg
 class Names {
 public:
     // The name, or an empty one where it is missing or wrong. A name met before is a fault.
-    std::string take(const Attribute& attribute, const char* what)
+    std::string take(const Attribute& attribute, SecondOf what)
     {
         const auto name = attribute.name();
-        if (name && !met_.insert(*name).second)
-            attribute.fault(std::string("a second ") + what + " " + quoted(*name), "give each its own name");
+        if (name && !met_.insert(*name).second) attribute.fault(SecondNamed{what, *name});
         return name.value_or("");
     }
 
@@ -40,7 +38,7 @@ private:
 Connection read_connection(Element& element, Names& names)
 {
     Connection connection;
-    connection.name = names.take(element.required("name"), "connection");
+    connection.name = names.take(element.required("name"), SecondOf::connection);
     connection.speeds = element.optional("speeds").wholes(1, most_speed);
     connection.source = element.optional("source").text().value_or("");
     return connection;
@@ -58,7 +56,7 @@ Cross read_cross(Element& element)
 WideAngleJoint read_wide_angle(Element& element)
 {
     WideAngleJoint joint;
-    joint.spacing = element.required("spacing").length_within(spacing_bounds, "the crosses of a wide-angle joint are apart by").value_or(Length());
+    joint.spacing = element.required("spacing").length_within(Bounded::spacing).value_or(Length());
     element.each("cross", [&](Element& cross) { joint.crosses.push_back(read_cross(cross)); });
     return joint;
 }
@@ -72,7 +70,7 @@ bool read_shortening_forbidden(Element& element)
 std::optional<Length> read_pin_hole(const Attribute& attribute, std::optional<Length> seat)
 {
     const auto hole = attribute.length();
-    if (hole && seat && *hole <= *seat) attribute.fault("pin-hole " + quoted(attribute.value()) + " is not beyond the seat", "measure it, as the seat, from the inner cross");
+    if (hole && seat && *hole <= *seat) attribute.fault(WrongValue{Unfit::pin_hole_before_seat, {attribute.called(), attribute.value()}});
     return hole;
 }
 
@@ -83,15 +81,14 @@ Length least_shoulder(Tube tube, Length seat) { return tube == Tube::inner ? sea
 void check_shoulder(const Attribute& shoulder, const SeriesHalf& half, std::optional<Tube> tube, Units units)
 {
     if (!half.shoulder || !half.seat || !tube || !clearly_below(*half.shoulder, least_shoulder(*tube, *half.seat))) return;
-    shoulder.fault("shoulder " + quoted(shoulder.value()) + " lies short of the tube's own end in its yoke, seat " + figure_with_unit(*half.seat, units),
-                   std::string("the face that stops the other tube is ") + (*tube == Tube::inner ? "at least as far from the cross as the seat" : "at most 30 mm nearer to the cross than the seat"));
+    shoulder.fault(ShoulderShort{{shoulder.called(), shoulder.value()}, *tube, *half.seat, units});
 }
 
 SeriesHalf read_half(Element& element, std::optional<Tube> tube)
 {
     SeriesHalf half;
     const Attribute shoulder = element.optional("shoulder");
-    half.shoulder = shoulder.length_within(shoulder_bounds, "a shoulder is");
+    half.shoulder = shoulder.length_within(Bounded::shoulder);
     half.seat = element.optional("seat").length();
     half.least_tube = element.optional("least-tube").length();
     half.width = element.optional("width").positive_length();
@@ -111,7 +108,7 @@ PerEach<Tube, SeriesHalf> read_halves(Element& element)
     PerEach<Tube, SeriesHalf> halves;
     EachOnce<Tube> tubes;
     element.each("half", [&](Element& half) {
-        const auto tube = tubes.take(half.required("tube"), "half with tube");
+        const auto tube = tubes.take(half.required("tube"), "half");
         const SeriesHalf read = read_half(half, tube);
         if (tube) halves[*tube] = read;
     });
@@ -150,7 +147,7 @@ std::vector<Yoke> read_yokes(Element& element, const KnownNames& connections)
     element.each("yoke", [&](Element& child) {
         Yoke yoke = read_yoke(child, connections);
         if (!yoke.connection.empty() && met[yoke.connection].clashes(yoke.joint))
-            child.fault("a second yoke for " + quoted(yoke.connection), "write one yoke, or one for each kind of joint");
+            child.fault(SecondNamed{SecondOf::yoke, yoke.connection});
         yokes.push_back(std::move(yoke));
     });
     return yokes;
@@ -165,7 +162,7 @@ std::vector<Rating> read_ratings(Element& element)
         const auto speed = speed_stated.whole(1, most_speed);
         const auto power = child.required("power").power();
         if (!speed) return;
-        if (!met.insert(*speed).second) speed_stated.fault("a second rating at speed " + std::to_string(*speed), "leave one of them out");
+        if (!met.insert(*speed).second) speed_stated.fault(SecondNamed{SecondOf::rating, std::to_string(*speed)});
         ratings.push_back({*speed, power.value_or(0)});
     });
     return ratings;
@@ -174,7 +171,7 @@ std::vector<Rating> read_ratings(Element& element)
 Series read_series(Element& element, Names& names, const KnownNames& connections)
 {
     Series series;
-    series.name = names.take(element.required("name"), "series");
+    series.name = names.take(element.required("name"), SecondOf::series);
     series.place = element.place();
     series.shape = element.required("shape").word<Shape>().value_or(Shape::other);
     series.wide_angle_reference = element.optional("wide-angle-reference").word<Reference>();
@@ -186,7 +183,7 @@ Series read_series(Element& element, Names& names, const KnownNames& connections
     series.ratings = read_ratings(element);
     series.parts = read_parts(element, connections);
     element.at_most_one("limits", [&](Element& limits) { series.limits = read_limits(limits); });
-    element.at_most_one("closed-lengths", [&](Element& lengths) { series.closed_lengths = lengths.lengths(telescoping_bounds, "a closed length is"); });
+    element.at_most_one("closed-lengths", [&](Element& lengths) { series.closed_lengths = lengths.lengths(Bounded::closed); });
     return series;
 }
 
@@ -196,7 +193,7 @@ Catalogue read_root(Element& element)
     Names connections;
     Names series;
     element.each("connection", [&](Element& child) { catalogue.connections.push_back(read_connection(child, connections)); });
-    const KnownNames known = names_in(catalogue.connections, "this catalogue");
+    const KnownNames known = names_in(catalogue.connections, NamesOf::this_catalogue);
     element.each("series", [&](Element& child) { catalogue.series.push_back(read_series(child, series, known)); });
     return catalogue;
 }
@@ -207,8 +204,8 @@ Read<Catalogue> read_catalogue(const Source& source)
 {
     Read<Catalogue> read;
     Catalogue catalogue;
-    read.problems = read_document(source, "catalogue", [&](Element& element) { catalogue = read_root(element); });
-    if (read.problems.empty()) read.value = std::move(catalogue);
+    read.faults = read_document(source, "catalogue", [&](Element& element) { catalogue = read_root(element); });
+    if (read.faults.empty()) read.value = std::move(catalogue);
     return read;
 }
 

@@ -16,8 +16,8 @@ namespace {
 
 void check_other_tractors(const Attribute& none, const Element& element, std::size_t count)
 {
-    if (none.given() && count > 0) none.fault("for states other-tractors=\"none\" and holds other-tractor", "leave one of them out");
-    if (count > most_other_tractors) element.fault("for holds more than " + std::to_string(most_other_tractors) + " other-tractors", "name the rest in one of them");
+    if (none.given() && count > 0) none.fault(Contradiction::other_tractors);
+    if (count > most_other_tractors) element.fault(TooMany{ManyOf::other_tractors, most_other_tractors});
 }
 
 }  // namespace

@@ -31,11 +31,10 @@ void check_guards(const ConditionReading& reading, const PerEach<Tube, JobHalf>&
     const auto& guard = reading.condition.guard;
     for (const Tube tube : both_tubes)
         if (guard == Completeness::complete && halves[tube].guard_use != GuardUse::kept)
-            reading.guard.fault("guard \"complete\", but the " + std::string(to_word(tube)) + " half states guard=\"" + to_word(halves[tube].guard_use) + "\"",
-                                "write guard=\"missing\" or guard=\"damaged\", or that half's guard length");
+            reading.guard.fault(GuardIncomplete{tube, halves[tube].guard_use});
     const auto is_there = [&](Tube tube) { return is_stated(halves[tube]) && halves[tube].guard_use != GuardUse::none; };
     if (guard == Completeness::missing && std::all_of(both_tubes.begin(), both_tubes.end(), is_there))
-        reading.guard.fault("guard \"missing\", but both halves state theirs", "write guard=\"none\" in the half whose guard is missing, or guard=\"damaged\" here");
+        reading.guard.fault(Contradiction::guard_missing_but_stated);
 }
 
 }  // namespace shaftcut

@@ -7,7 +7,6 @@
 #include "machine_reader.hpp"
 #include "measurement_reader.hpp"
 #include "shaftcut/trade/hitch/hitch.hpp"
-#include "text.hpp"
 #include "xml/each_once.hpp"
 
 namespace shaftcut {
@@ -35,7 +34,7 @@ void read_lengths(Element& element, JobFit& fit)
     });
     EachOnce<Range> ranges;
     element.each("longest", [&](Element& longest) {
-        const auto range = ranges.take(longest.required("when"), "longest when");
+        const auto range = ranges.take(longest.required("when"), "longest");
         const LengthReading read = read_length(longest);
         if (!range) return;
         fit.longest[*range] = read.length;
@@ -46,7 +45,7 @@ void read_lengths(Element& element, JobFit& fit)
 std::optional<Reference> read_reference(const Attribute& attribute, Between between)
 {
     if (between == Between::grooves && attribute.given())
-        attribute.fault("reference says nothing between grooves", "leave it out, or write between=\"crosses\"");
+        attribute.fault(Contradiction::reference_of_grooves);
     return attribute.word<Reference>();
 }
 
@@ -65,7 +64,7 @@ MachineReading read_machine(Element& element)
         reading = {read_trailed(child), true};
     });
     element.at_most_one("mounted", [&](Element& child) {
-        if (trailed) child.fault("fit holds a trailed and a mounted machine", "leave one of them out");
+        if (trailed) child.fault(Contradiction::two_machines);
         reading = {read_mounted(child), true};
     });
     return reading;
@@ -80,10 +79,9 @@ bool gives_turning(const Machine& machine)
 void check_complete(const Element& element, const JobFit& fit, const MachineReading& machine)
 {
     if (machine.given && !machine.machine) return;
-    if (!fit.shortest && !machine.given) element.fault("fit holds no shortest", "add one, or the machine's geometry");
+    if (!fit.shortest && !machine.given) element.fault(Contradiction::no_shortest);
     if (fit.longest[Range::turning] || (machine.machine && gives_turning(*machine.machine))) return;
-    element.fault("fit holds no longest when=\"turning\"", "add <longest when=\"turning\" length=\"...\"/>" +
-                  std::string(machine.given ? ", or the machine's turning range" : ""));
+    element.fault(machine.given ? Contradiction::no_turning_of_machine : Contradiction::no_turning);
 }
 
 // The yokes that these lengths run over must be known; of a shaft of one series between grooves that is a check's matter, which refuses.
@@ -95,45 +93,42 @@ std::vector<End> unknown_yokes(const FitShaft& shaft, bool only_own)
     return unknown;
 }
 
-std::string unknown_yoke(const std::string& needed_by, const FitShaft& shaft, End end)
+UnknownYoke unknown_yoke(bool of_machine, const FitShaft& shaft, End end)
 {
-    const auto& connection = shaft.shaft.ends[end].connection;
     const Series* series = series_at(shaft.series, shaft.shaft, end);
-    const std::string wrong = needed_by + " the length of the " + to_word(end) + " end's yoke, cross to groove, and ";
-    if (!series) return wrong + "no series gives it";
-    return wrong + (connection ? "series " + quoted(series->name) + " gives none for connection " + quoted(*connection) : "that end states no connection");
-}
-
-std::string to_state_it(const FitShaft& shaft, End end)
-{
-    return has_own_figures(shaft.shaft, end) ? "add cross-to-groove=\"...\" to that end" : "give it in the catalogue";
+    return {of_machine, end, has_own_figures(shaft.shaft, end), series ? std::optional(series->name) : std::nullopt, shaft.shaft.ends[end].connection};
 }
 
 void check_grooves(const Element& element, const FitShaft& shaft)
 {
-    for (const End end : unknown_yokes(shaft, true)) element.fault(unknown_yoke("a fit between grooves needs", shaft, end), to_state_it(shaft, end));
+    for (const End end : unknown_yokes(shaft, true)) element.fault(unknown_yoke(false, shaft, end));
+}
+
+// In the file's unit.
+void fault_all(const Element& element, const HitchProblems& of_machine)
+{
+    for (const HitchProblem& problem : of_machine) element.fault_at(problem.place, OfMachine{problem.fault, element.units()});
 }
 
 void check_machine(const Element& element, const Machine& machine, const FitShaft& shaft)
 {
-    const Problems impossible = geometry_problems(machine, element.units());
-    for (const Problem& problem : impossible) element.fault(problem);
+    const HitchProblems impossible = geometry_problems(machine);
+    fault_all(element, impossible);
     if (!shaft.sound) return;
     const std::vector<End> unknown = unknown_yokes(shaft, false);
-    for (const End end : unknown) element.fault(unknown_yoke("the machine's geometry needs", shaft, end), to_state_it(shaft, end) + ", or measure the lengths instead");
+    for (const End end : unknown) element.fault(unknown_yoke(true, shaft, end));
     if (!unknown.empty() || !impossible.empty()) return;
     const auto meets = hitch_shaft(shaft.shaft, shaft.series);
     if (!std::holds_alternative<HitchShaft>(meets)) return;
-    const auto lengths = operating_lengths(machine, std::get<HitchShaft>(meets), Length(), element.units());
-    if (const auto* no_room = std::get_if<Problems>(&lengths))
-        for (const Problem& problem : *no_room) element.fault(problem);
+    const auto lengths = operating_lengths(machine, std::get<HitchShaft>(meets), Length());
+    if (const auto* no_room = std::get_if<HitchProblems>(&lengths)) fault_all(element, *no_room);
 }
 
 }  // namespace
 
 JobFit read_fit(Element& element, const FitShaft& shaft, std::size_t before)
 {
-    if (before == most_fits) element.fault("more than " + std::to_string(most_fits) + " fits", "leave out those that others outdo, or divide the file");
+    if (before == most_fits) element.fault(TooMany{ManyOf::fits, most_fits});
     JobFit fit;
     fit.place = element.place();
     fit.between = element.optional("between").word<Between>().value_or(Between::crosses);

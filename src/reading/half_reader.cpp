@@ -25,8 +25,8 @@ std::optional<OtherSeries> other_series(const Attribute& attribute, const KnownN
 void check_stop_depth(const Attribute& stop_depth, const Attribute& shoulder, const Attribute& length)
 {
     if (!stop_depth.given()) return;
-    if (shoulder.given()) stop_depth.fault("half states shoulder and stop-depth", "leave one of them out: the shoulder is the length less the stop depth");
-    if (!length.given()) stop_depth.fault("half states stop-depth and no length", "add length=\"...\": the shoulder is the length less the stop depth");
+    if (shoulder.given()) stop_depth.fault(Contradiction::shoulder_and_stop_depth);
+    if (!length.given()) stop_depth.fault(Contradiction::stop_depth_alone);
 }
 
 }  // namespace

@@ -33,8 +33,8 @@ Read<Job> read_job(const Source& source, const Catalogue& catalogue)
 {
     Read<Job> read;
     Job job;
-    read.problems = read_document(source, "job", [&](Element& element) { job = read_root(element, catalogue); });
-    if (read.problems.empty()) read.value = std::move(job);
+    read.faults = read_document(source, "job", [&](Element& element) { job = read_root(element, catalogue); });
+    if (read.faults.empty()) read.value = std::move(job);
     return read;
 }
 

@@ -4,8 +4,6 @@
 #include <chrono>
 #include <string>
 
-#include "text.hpp"
-
 namespace shaftcut {
 namespace {
 
@@ -45,22 +43,21 @@ bool is_date(std::string_view text)
     return (std::chrono::year(year) / month / day).ok();
 }
 
-std::string read_checked(const Attribute& attribute, std::vector<ParseFault> (*faults_of)(std::string_view))
+std::string read_checked(const Attribute& attribute, std::vector<WrongValue> (*faults_of)(std::string_view))
 {
     if (!attribute.given()) return {};
-    for (const ParseFault& fault : faults_of(attribute.value())) attribute.fault(fault.wrong, fault.right);
+    for (WrongValue& fault : faults_of(attribute.value())) attribute.fault(std::move(fault));
     return attribute.value();
 }
 
 }  // namespace
 
-std::vector<ParseFault> order_faults(std::string_view order)
+std::vector<WrongValue> order_faults(std::string_view order)
 {
-    std::vector<ParseFault> faults;
-    if (is_device(order))
-        faults.push_back({"order " + quoted(order) + " names a device, not a file, on Windows", "add a letter, digit, \"_\" or \"-\" before any dot"});
-    if (!is_order(order))
-        faults.push_back({"order " + quoted(order) + " cannot name files", "write 1 to 40 letters, digits, \".\", \"_\" or \"-\", not beginning with \".\""});
+    const Stated stated{"order", std::string(order)};
+    std::vector<WrongValue> faults;
+    if (is_device(order)) faults.push_back({Unfit::order_of_device, stated});
+    if (!is_order(order)) faults.push_back({Unfit::order_number, stated});
     return faults;
 }
 
@@ -71,19 +68,17 @@ std::string order_key(std::string_view order)
     return key;
 }
 
-std::optional<ParseFault> OrderNumbers::add(const std::string& order, int line)
+std::optional<SecondOrder> OrderNumbers::add(const std::string& order, int line)
 {
     const auto [earlier, added] = met_.try_emplace(order_key(order), Met{order, line});
     if (added) return std::nullopt;
-    const Met& met = earlier->second;
-    const std::string as = met.order == order ? " too" : " as " + quoted(met.order) + ", which names the same files on many disks";
-    return ParseFault{"order " + quoted(order) + " stands in line " + std::to_string(met.line) + as, "give each order its own number"};
+    return SecondOrder{order, earlier->second.order, earlier->second.line};
 }
 
-std::vector<ParseFault> date_faults(std::string_view date)
+std::vector<WrongValue> date_faults(std::string_view date)
 {
     if (is_date(date)) return {};
-    return {{"date " + quoted(date) + " is no day of the calendar", "write YYYY-MM-DD, such as 2026-11-24"}};
+    return {{Unfit::date, {"date", std::string(date)}}};
 }
 
 std::string read_order(const Attribute& attribute) { return read_checked(attribute, order_faults); }

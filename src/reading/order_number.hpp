@@ -7,14 +7,13 @@
 #include <string_view>
 #include <vector>
 
-#include "parse.hpp"
 #include "xml/element.hpp"
 
 namespace shaftcut {
 
 // What is wrong with an order number: it is not 1 to 40 letters, digits, ".", "_" or "-", it begins with ".", or what stands before
 // its first dot is a device's name on Windows (CON, PRN, AUX, NUL, COM0-9, LPT0-9). Empty where it can name files anywhere.
-std::vector<ParseFault> order_faults(std::string_view order);
+std::vector<WrongValue> order_faults(std::string_view order);
 
 // What a folder that does not tell capitals from small letters (Windows, macOS, most sticks) tells orders by: two of one key would
 // name the same files there.
@@ -24,7 +23,7 @@ std::string order_key(std::string_view order);
 class OrderNumbers {
 public:
     // What is wrong with `order` in line `line`: it, or one that differs in capitals only, was met before.
-    std::optional<ParseFault> add(const std::string& order, int line);
+    std::optional<SecondOrder> add(const std::string& order, int line);
 
 private:
     struct Met {
@@ -35,7 +34,7 @@ private:
 };
 
 // Empty where `date` is a day of the calendar as YYYY-MM-DD.
-std::vector<ParseFault> date_faults(std::string_view date);
+std::vector<WrongValue> date_faults(std::string_view date);
 
 // The attribute as it stands, what is wrong with it recorded.
 std::string read_order(const Attribute& attribute);

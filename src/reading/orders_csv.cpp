@@ -4,14 +4,13 @@
 #include "csv/csv.hpp"
 #include "order_number.hpp"
 #include "orders_reader.hpp"
-#include "source/outside_bounds.hpp"
+#include "source/bounds_of.hpp"
 #include "source/known_names.hpp"
 #include "text.hpp"
 #include "xml/element.hpp"
 
 namespace shaftcut {
 namespace {
-
 
 // In the order of column_list().
 enum class Column {
@@ -63,21 +62,20 @@ private:
     bool given(Column column) const { return !cell(column).text.empty(); }
     const std::string& name(Column column) const { return column_list()[static_cast<std::size_t>(column)].name; }
 
-    void fault(Column column, std::string wrong, std::string right)
-    {
-        faults_.add(cell(column).spot, std::move(wrong), std::move(right));
-    }
+    Stated stated(Column column) const { return {name(column), cell(column).text}; }
 
-    void must_be_given(Column column, const std::string& right)
+    void fault(Column column, FaultFinding what) { faults_.add(where(cell(column)), std::move(what)); }
+
+    void must_be_given(Column column, EmptyOf what, std::vector<std::string> words = {})
     {
-        if (!given(column)) fault(column, name(column) + " is empty", right);
+        if (!given(column)) fault(column, Empty{what, name(column), std::move(words)});
     }
 
     template <class T>
     std::optional<T> taken(Column column, const Parsed<T>& parsed)
     {
         if (const auto* wrong = std::get_if<ParseFault>(&parsed)) {
-            fault(column, name(column) + " " + wrong->wrong, wrong->right);
+            fault(column, UnreadableValue{name(column), *wrong});
             return std::nullopt;
         }
         return std::get<T>(parsed);
@@ -89,25 +87,23 @@ private:
         if (!given(column)) return std::nullopt;
         const auto found = from_word<E>(cell(column).text);
         if (found) return found;
-        const std::string near = nearest_name(cell(column).text, words_of<E>());
-        fault(column, name(column) + " " + quoted(cell(column).text) + " is not known", (near.empty() ? "" : "did you mean " + near + "? ") + ("write " + listed(words_of<E>())));
+        fault(column, UnknownWord{stated(column), words_of<E>(), nearest_name(cell(column).text, words_of<E>())});
         return std::nullopt;
     }
 
     template <class E>
     E required_word(Column column, E otherwise)
     {
-        must_be_given(column, "write " + listed(words_of<E>()));
+        must_be_given(column, EmptyOf::word, words_of<E>());
         return word<E>(column).value_or(otherwise);
     }
 
-    // Of a shaft that closes or reaches so far; `what` begins what is said of the bounds.
-    std::optional<Measurement> length(Column column, const char* what)
+    // Of a shaft that closes or reaches so far.
+    std::optional<Measurement> length(Column column, Bounded kind)
     {
         if (!given(column)) return std::nullopt;
         const auto length = taken(column, parse_length(cell(column).text, setting_.units));
-        const auto wrong = length ? outside_bounds(*length, telescoping_bounds, what) : std::nullopt;
-        if (wrong) fault(column, name(column) + " " + quoted(cell(column).text) + " " + wrong->wrong, wrong->right);
+        if (length && !bounds_of(kind).hold(*length)) fault(column, OutsideBounds{kind, stated(column), *length});
         return Measurement{length.value_or(Length()), std::nullopt, place(column)};
     }
 
@@ -122,14 +118,14 @@ private:
     {
         if (!given(column)) return std::nullopt;
         if (known.holds(cell(column).text)) return cell(column).text;
-        fault(column, name(column) + " " + quoted(cell(column).text) + " is not in " + known.what(), known.instead_of(cell(column).text));
+        fault(column, known.unknown(stated(column)));
         return std::nullopt;
     }
 
     std::string text(Column column)
     {
-        if (code_points(cell(column).text).size() > most_text_characters)
-            fault(column, name(column) + " is longer than " + std::to_string(most_text_characters) + " characters", "write less");
+        const std::size_t characters = code_points(cell(column).text).size();
+        if (characters > most_text_characters) fault(column, TooLong{TextOf::column, stated(column), characters, most_text_characters});
         return cell(column).text;
     }
 
@@ -138,13 +134,13 @@ private:
         order_.order = cell(Column::order).text;
         order_.place = place(Column::order);
         order_.units = setting_.units;
-        for (const ParseFault& wrong : order_faults(order_.order)) fault(Column::order, wrong.wrong, wrong.right);
+        for (WrongValue& wrong : order_faults(order_.order)) fault(Column::order, std::move(wrong));
         order_.count = whole(Column::count, most_shafts_of_an_order).value_or(1);
         order_.customer = text(Column::customer);
         order_.machine = text(Column::machine);
         order_.due = cell(Column::due).text;
         if (!order_.due.empty())
-            for (const ParseFault& wrong : date_faults(order_.due)) fault(Column::due, wrong.wrong, wrong.right);
+            for (WrongValue& wrong : date_faults(order_.due)) fault(Column::due, std::move(wrong));
     }
 
     JobEnd read_end(Column joint, Column connection, Column lock, Column device)
@@ -162,7 +158,7 @@ private:
     {
         JobShaft& shaft = order_.shaft;
         shaft.place = order_.place;
-        must_be_given(Column::series, "write the name of a series of the catalogue");
+        must_be_given(Column::series, EmptyOf::series);
         shaft.series = one_of(Column::series, setting_.names.series);
         shaft.role = required_word(Column::role, Role::primary);
         shaft.speed = whole(Column::speed, most_speed);
@@ -175,13 +171,13 @@ private:
 
     void read_lengths()
     {
-        order_.closed = length(Column::closed, "a closed length is");
+        order_.closed = length(Column::closed, Bounded::closed);
         JobFit fit;
         fit.place = place(Column::shortest);
-        fit.shortest = length(Column::shortest, "a shortest length is");
-        fit.longest[Range::working] = length(Column::longest_working, "a longest length is");
-        fit.longest[Range::turning] = length(Column::longest_turning, "a longest length is");
-        fit.longest[Range::standing] = length(Column::longest_standing, "a longest length is");
+        fit.shortest = length(Column::shortest, Bounded::shortest);
+        fit.longest[Range::working] = length(Column::longest_working, Bounded::longest);
+        fit.longest[Range::turning] = length(Column::longest_turning, Bounded::longest);
+        fit.longest[Range::standing] = length(Column::longest_standing, Bounded::longest);
         fit.between = word<Between>(Column::fit_between).value_or(Between::crosses);
         fit.reference = word<Reference>(Column::fit_reference);
         const bool has_fit = fit.shortest || std::any_of(all_ranges.begin(), all_ranges.end(), [&](Range range) { return fit.longest[range].has_value(); });
@@ -192,17 +188,17 @@ private:
 
     void check_fit(const JobFit& fit)
     {
-        if (order_.closed) fault(Column::closed, "closed stands beside lengths of a fit", "leave one of them out: the shaft is made to the one or to the other");
-        must_be_given(Column::shortest, "write the shortest length, beside longest_turning");
-        must_be_given(Column::longest_turning, "write the longest length with the PTO turning, beside shortest");
-        if (fit.between == Between::grooves && fit.reference) fault(Column::fit_reference, "fit_reference says nothing between grooves", "leave it empty, or write crosses in fit_between");
+        if (order_.closed) fault(Column::closed, Contradiction::column_closed_and_fit);
+        must_be_given(Column::shortest, EmptyOf::shortest);
+        must_be_given(Column::longest_turning, EmptyOf::longest_turning);
+        if (fit.between == Between::grooves && fit.reference) fault(Column::fit_reference, Contradiction::column_reference_of_grooves);
     }
 
     void check_no_fit()
     {
-        if (!order_.closed) fault(Column::order, "the order states neither closed nor shortest and longest_turning", "write the one or the others");
+        if (!order_.closed) fault(Column::order, Contradiction::column_neither_closed_nor_fit);
         for (const Column column : {Column::fit_between, Column::fit_reference})
-            if (given(column)) fault(column, name(column) + " says nothing without shortest and longest", "leave it empty");
+            if (given(column)) fault(column, WithoutFit{name(column)});
     }
 
     void check_series()
@@ -212,8 +208,7 @@ private:
         const Series& series = *find_series(setting_.catalogue, *shaft.series);
         const auto check_joint = [&](End end, Column joint) {
             if (shaft.ends[end].joint != JointKind::wide_angle) return false;
-            if (!series.wide_angle)
-                fault(joint, name(joint) + " \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write standard, or another series");
+            if (!series.wide_angle) fault(joint, NoWideAngle{series.name, name(joint)});
             return true;
         };
         const bool at_tractor = check_joint(End::tractor, Column::tractor_joint);
@@ -223,7 +218,7 @@ private:
         const bool of_fit = !order_.fits.empty();
         if (of_fit && (order_.fits.front().between == Between::grooves || order_.fits.front().reference)) return;
         const Column column = of_fit ? Column::fit_reference : Column::closed_reference;
-        fault(column, name(column) + " is empty, and series " + quoted(series.name) + " does not state a reference", "write outer-cross or inner-cross");
+        fault(column, NoReference{ReferenceOf::column, series.name, name(column)});
     }
 
     const CsvRow& cells_;
@@ -237,19 +232,19 @@ private:
 OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units)
 {
     OrderList list{{}, {}, units};
-    const ListSetting setting{catalogue, units, {names_in(catalogue.series, "the catalogue"), names_in(catalogue.connections, "the catalogue")}};
+    const ListSetting setting{catalogue, units, {names_in(catalogue.series, NamesOf::the_catalogue), names_in(catalogue.connections, NamesOf::the_catalogue)}};
     OrderNumbers met;
     bool empty = true;
-    Faults faults = read_csv(source.bytes, source.name, column_list(), {most_orders, "orders"}, [&](const CsvRow& cells, Faults& found) {
+    Faults faults = read_csv(source.bytes, source.name, column_list(), {most_orders, ManyOf::orders}, [&](const CsvRow& cells, Faults& found) {
         empty = false;
         const std::size_t before = found.count();
         BuildOrder order = LineReader(cells, setting, found).read();
         if (!order.order.empty())
-            if (const auto twice = met.add(order.order, order.place.line)) found.add({order.place.line, order.place.column}, twice->wrong, twice->right);
+            if (const auto second = met.add(order.order, order.place.line)) found.add(where(cells[0]), *second);
         if (found.count() == before) list.orders.push_back(std::move(order));
     });
-    if (empty && faults.none()) faults.add({1, 1}, "the list holds no order", "write one a line under its header");
-    list.problems = faults.listed();
+    if (empty && faults.none()) faults.add(Spot{}, Contradiction::no_order_in_list);
+    list.faults = faults.listed();
     return list;
 }
 

@@ -3,25 +3,24 @@
 #include "fit_reader.hpp"
 #include "limits_reader.hpp"
 #include "order_number.hpp"
-#include "source/outside_bounds.hpp"
 #include "shaft_reader.hpp"
-#include "text.hpp"
+#include "source/bounds_of.hpp"
 #include "xml/element.hpp"
 
 namespace shaftcut {
 namespace {
 
 // A length at which no shaft closes or reaches is the list's fault; in a job it is a contradiction, which refuses.
-void check_bounds(const Element& element, const std::string& name, const std::string& what, const std::optional<Measurement>& stated)
+void check_bounds(const Element& element, Bounded kind, const std::optional<Measurement>& stated, std::optional<Range> range = {})
 {
     if (!stated || stated->place == Place{}) return;  // one that could not be read has its fault
-    if (const auto wrong = outside_bounds(stated->length, telescoping_bounds, what)) element.fault(Problem{stated->place, name + " " + wrong->wrong, wrong->right});
+    if (!bounds_of(kind).hold(stated->length)) element.fault_at(stated->place, OutsideBounds{kind, {}, stated->length, range});
 }
 
 void check_bounds(const Element& element, const JobFit& fit)
 {
-    check_bounds(element, "shortest", "a shortest length is", fit.shortest);
-    for (const Range range : all_ranges) check_bounds(element, "longest when " + std::string(to_word(range)), "a longest length is", fit.longest[range]);
+    check_bounds(element, Bounded::shortest, fit.shortest);
+    for (const Range range : all_ranges) check_bounds(element, Bounded::longest, fit.longest[range], range);
 }
 
 void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered, const Catalogue& catalogue, bool sound)
@@ -30,16 +29,13 @@ void read_fits(Element& element, BuildOrder& order, const OrderedShaft& ordered,
     element.each("fit", [&](Element& fit) {
         const JobFit read = read_fit(fit, fit_shaft, order.fits.size());
         if (ordered.lacks_reference && !ordered.closed && read.between == Between::crosses && !read.reference)
-            fit.fault("fit has no reference, and series " + quoted(*ordered.shaft.series) + " does not state one",
-                      "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever its lengths run from");
+            fit.fault(NoReference{ReferenceOf::fit, *ordered.shaft.series});
         check_bounds(fit, read);
         order.fits.push_back(read);
     });
-    if (ordered.closed && !order.fits.empty()) element.fault("order holds a closed length and a fit", "leave one of them out: the shaft is made to the one or to the other");
-    if (!ordered.closed && order.fits.empty()) element.fault("order holds neither a closed length nor a fit", "add <closed length=\"...\"/> to its shaft, or a fit");
-    if (ordered.closed && ordered.lacks_reference)
-        element.fault("closed has no reference, and series " + quoted(*ordered.shaft.series) + " does not state one",
-                      "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length is to run from");
+    if (ordered.closed && !order.fits.empty()) element.fault(Contradiction::closed_and_fit);
+    if (!ordered.closed && order.fits.empty()) element.fault(Contradiction::neither_closed_nor_fit);
+    if (ordered.closed && ordered.lacks_reference) element.fault(NoReference{ReferenceOf::closed_ordered, *ordered.shaft.series});
 }
 
 BuildOrder read_order_element(Element& element, const Catalogue& catalogue, OrderNumbers& met)
@@ -50,7 +46,7 @@ BuildOrder read_order_element(Element& element, const Catalogue& catalogue, Orde
     const Attribute number = element.required("order");
     order.order = read_order(number);
     if (number.given())
-        if (const auto fault = met.add(order.order, order.place.line)) number.fault(fault->wrong, fault->right);
+        if (const auto second = met.add(order.order, order.place.line)) number.fault(*second);
     order.count = element.optional("count").whole(1, most_shafts_of_an_order).value_or(1);
     order.due = read_date(element.optional("due"));
     element.at_most_one("for", [&](Element& child) {
@@ -64,7 +60,7 @@ BuildOrder read_order_element(Element& element, const Catalogue& catalogue, Orde
     order.shaft = std::move(ordered.shaft);
     order.guard = ordered.guard;
     order.closed = ordered.closed;
-    check_bounds(element, "closed", "a closed length is", order.closed);
+    check_bounds(element, Bounded::closed, order.closed);
     element.at_most_one("limits", [&](Element& limits) { order.limits = read_limits(limits); });
     return order;
 }
@@ -102,9 +98,9 @@ std::deque<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
     element.each("order", [&](Element& child) {
         orders.begin(child.faults_so_far());
         orders.add(read_order_element(child, catalogue, met));
-        if (++count == most_orders + 1) child.fault("the list holds more than " + std::to_string(most_orders) + " orders", "split it");
+        if (++count == most_orders + 1) child.fault(TooMany{ManyOf::orders, most_orders});
     });
-    if (count == 0) element.fault("orders holds no order", "add one");
+    if (count == 0) element.fault(MissingElement{"orders", "order"});
     std::deque<BuildOrder> sound = orders.take(element.faults_so_far());
     return sound_file && count <= most_orders ? std::move(sound) : std::deque<BuildOrder>();
 }
@@ -114,7 +110,7 @@ std::deque<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
 OrderList read_orders_xml(const Source& source, const Catalogue& catalogue)
 {
     OrderList list;
-    list.problems = read_document(source, "orders", [&](Element& element) {
+    list.faults = read_document(source, "orders", [&](Element& element) {
         list.units = element.units();
         list.orders = read_root(element, catalogue);
     });

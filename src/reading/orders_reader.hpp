@@ -6,17 +6,17 @@
 #include "shaftcut/reading/source/source.hpp"
 #include "shaftcut/trade/data/build_order.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
-#include "shaftcut/words/problem.hpp"
+#include "source/faults.hpp"
 
 namespace shaftcut {
 
 inline constexpr std::size_t most_orders = 20'000;
 
-// `orders`: those without a fault, in the list's order. `problems`: of all others and of the file, in the order of their places.
+// `orders`: those without a fault, in the list's order. `faults`: of all others and of the file, in the order of their places.
 // `units`: of the list's lengths. A deque, so that each order can go once it is built.
 struct OrderList {
     std::deque<BuildOrder> orders;
-    Problems problems;
+    FaultList faults;
     Units units = Units::mm;
 };
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -36,7 +35,7 @@ void check_narrowing(PartKind kind, const Narrowed& stated)
     const Narrowing by = narrowing_of(kind);
     const auto check = [&](const Attribute& attribute, bool depends) {
         if (!depends && attribute.given())
-            attribute.fault(std::string("part for ") + to_word(kind) + " states " + attribute.called(), "leave it out: such a part does not depend on it");
+            attribute.fault(PartIndependent{kind, attribute.called()});
     };
     check(stated.tube, by.tube);
     check(stated.joint, by.joint);
@@ -70,7 +69,7 @@ std::vector<CataloguePart> read_parts(Element& series, const KnownNames& connect
         part.kind = *kind;
         check_narrowing(*kind, stated);
         if (std::any_of(parts.begin(), parts.end(), [&](const CataloguePart& earlier) { return same_place(earlier, part); }))
-            element.fault(std::string("a second part for ") + to_word(*kind) + " in the same place", "leave one of them out, or state where they differ");
+            element.fault(SecondNamed{SecondOf::part, to_word(*kind)});
         parts.push_back(std::move(part));
     });
     return parts;

@@ -17,7 +17,7 @@ public:
     Length length(const CsvCell& cell)
     {
         const Length length = taken(cell, parse_length(cell.text, units_));
-        if (length == Length() && !failed_) fault(cell, quoted(cell.text) + " is no length to cut", "write a length above 0");
+        if (length == Length() && !failed_) fault(cell, WrongValue{Unfit::no_piece, {"", cell.text}});
         return length;
     }
 
@@ -27,14 +27,14 @@ public:
     {
         const auto millionths = parse_millionths(cell.text, most_saw_cost / cost_unit);
         if (const auto* cost = std::get_if<std::int64_t>(&millionths)) return *cost;
-        fault(cell, quoted(cell.text) + " is not a cost", "write a plain number from 0 to 1000000 with at most 6 decimals, or nothing");
+        fault(cell, WrongValue{Unfit::cost, {"", cell.text}});
         return 0;
     }
 
     std::string label(const CsvCell& cell)
     {
-        if (code_points(cell.text).size() > most_label_characters)
-            fault(cell, quoted(cell.text) + " is too long for a label", "write at most " + std::to_string(most_label_characters) + " characters");
+        const std::size_t characters = code_points(cell.text).size();
+        if (characters > most_label_characters) fault(cell, TooLong{TextOf::label, {"", cell.text}, characters, most_label_characters});
         return cell.text;
     }
 
@@ -42,7 +42,7 @@ public:
     {
         const std::size_t characters = code_points(cell.text).size();
         if (characters == 0 || characters > most_profile_characters)
-            fault(cell, quoted(cell.text) + " is no profile's name", "write 1 to " + std::to_string(most_profile_characters) + " characters, as the catalogue calls the tube");
+            fault(cell, WrongValue{Unfit::profile, {"", cell.text}});
         return cell.text;
     }
 
@@ -56,10 +56,7 @@ public:
     }
 
 private:
-    void fault(const CsvCell& cell, std::string wrong, std::string right)
-    {
-        faults_.add(cell.spot, std::move(wrong), std::move(right));
-    }
+    void fault(const CsvCell& cell, FaultFinding what) { faults_.add(where(cell), std::move(what)); }
 
     template <class T>
     T taken(const CsvCell& cell, const Parsed<T>& parsed)
@@ -67,8 +64,7 @@ private:
         const auto* value = std::get_if<T>(&parsed);
         failed_ = value == nullptr;
         if (!failed_) return *value;
-        const ParseFault& parse_fault = std::get<ParseFault>(parsed);
-        fault(cell, parse_fault.wrong, parse_fault.right);
+        fault(cell, UnreadableValue{"", std::get<ParseFault>(parsed)});
         return T();
     }
 
@@ -79,13 +75,13 @@ private:
 
 const CsvLimit& stock_limit()
 {
-    static const CsvLimit limit{most_stock_lines, "bars"};
+    static const CsvLimit limit{most_stock_lines, ManyOf::bars};
     return limit;
 }
 
 // What was read, or all that is wrong with it.
 template <class List>
-std::variant<List, Problems> list_or(List list, const Faults& faults)
+std::variant<List, FaultList> list_or(List list, const Faults& faults)
 {
     if (!faults.none()) return faults.listed();
     return list;
@@ -93,10 +89,10 @@ std::variant<List, Problems> list_or(List list, const Faults& faults)
 
 }  // namespace
 
-std::variant<PieceList, Problems> read_pieces(std::string_view text, const std::string& file, Units units)
+std::variant<PieceList, FaultList> read_pieces(std::string_view text, const std::string& file, Units units)
 {
     PieceList list;
-    const Faults faults = read_csv(text, file, {{"length", true}, {"count", true}, {"label", false}}, {most_piece_lines, "lines of pieces"},
+    const Faults faults = read_csv(text, file, {{"length", true}, {"count", true}, {"label", false}}, {most_piece_lines, ManyOf::piece_lines},
                                    [&](const CsvRow& row, Faults& found) {
                                        Reader reader(units, found);
                                        list.pieces.push_back({reader.length(row[0]), reader.whole(row[1], 1), reader.label(row[2])});
@@ -105,7 +101,7 @@ std::variant<PieceList, Problems> read_pieces(std::string_view text, const std::
     return list_or(std::move(list), faults);
 }
 
-std::variant<std::vector<SawStock>, Problems> read_stock(std::string_view text, const std::string& file, Units units)
+std::variant<std::vector<SawStock>, FaultList> read_stock(std::string_view text, const std::string& file, Units units)
 {
     std::vector<SawStock> stock;
     const Faults faults = read_csv(text, file, {{"length", true}, {"count", false}, {"cost", false}}, stock_limit(),
@@ -113,7 +109,7 @@ std::variant<std::vector<SawStock>, Problems> read_stock(std::string_view text, 
     return list_or(std::move(stock), faults);
 }
 
-std::variant<std::vector<ProfileStock>, Problems> read_profile_stock(std::string_view text, const std::string& file, Units units)
+std::variant<std::vector<ProfileStock>, FaultList> read_profile_stock(std::string_view text, const std::string& file, Units units)
 {
     std::vector<ProfileStock> stock;
     const Faults faults = read_csv(text, file, {{"profile", true}, {"length", true}, {"count", false}, {"cost", false}}, stock_limit(),

@@ -8,7 +8,6 @@
 #include "hitch/hitch_shaft.hpp"
 #include "measurement_reader.hpp"
 #include "shaftcut/trade/data/build_order.hpp"
-#include "text.hpp"
 #include "xml/each_once.hpp"
 
 namespace shaftcut {
@@ -16,8 +15,6 @@ namespace {
 
 constexpr int first_year = 1950;
 constexpr int last_year = 2100;
-
-std::string end_called(End end) { return std::string("the ") + to_word(end) + " end"; }
 
 JobEnd read_end(Element& end, const KnownNames& connections)
 {
@@ -50,7 +47,7 @@ EndsReading read_ends(Element& element, const KnownNames& connections, EndFigure
     EndsReading reading;
     EachOnce<End> sides;
     element.each("end", [&](Element& end) {
-        const auto side = sides.take(end.required("side"), "end with side");
+        const auto side = sides.take(end.required("side"), "end");
         EndPlaces places{end.required("joint")};
         const auto kind = places.joint.word<JointKind>();
         JobEnd read = read_end(end, connections);
@@ -66,7 +63,7 @@ EndsReading read_ends(Element& element, const KnownNames& connections, EndFigure
         reading.places[*side] = std::move(places);
     });
     for (const End side : both_ends)
-        if (!sides.met(side)) element.fault(std::string("shaft holds no end with side ") + to_word(side), "add one");
+        if (!sides.met(side)) element.fault(MissingEnd{side});
     return reading;
 }
 
@@ -78,7 +75,7 @@ bool has_wide_angle(const PerEach<End, JobEnd>& ends)
 void check_joint_of(const Series& series, const JobEnd& end, const EndPlaces& places)
 {
     if (!series.wide_angle && end.joint == JointKind::wide_angle)
-        places.joint.fault("joint \"wide-angle\", but series " + quoted(series.name) + " has no wide-angle joint", "write joint=\"standard\", or another series");
+        places.joint.fault(NoWideAngle{series.name});
 }
 
 // Nothing says from which cross of this shaft's wide-angle joint its closed length runs. A joint that the series has not is another fault.
@@ -91,7 +88,7 @@ bool lacks_reference(const Series& series, const JobShaft& shaft)
 class ShaftReader {
 public:
     ShaftReader(Element& element, const Catalogue& catalogue)
-        : element_(element), catalogue_(catalogue), connections_(names_in(catalogue.connections, "the catalogue")),
+        : element_(element), catalogue_(catalogue), connections_(names_in(catalogue.connections, NamesOf::the_catalogue)),
           series_(element.optional("series")), shape_(element.optional("shape")), spacing_(element.optional("spacing")) {}
 
     JobShaft read();
@@ -122,7 +119,7 @@ void ShaftReader::read_attributes()
 {
     shaft_.place = element_.place();
     shaft_.number = element_.optional("number").name().value_or("");
-    shaft_.series = series_.one_of(names_in(catalogue_.series, "the catalogue"));
+    shaft_.series = series_.one_of(names_in(catalogue_.series, NamesOf::the_catalogue));
     shaft_.shape = shape_.word<Shape>();
     shaft_.spacing = spacing_.positive_length();
     shaft_.role = element_.required("role").word<Role>().value_or(Role::primary);
@@ -142,9 +139,9 @@ void ShaftReader::read_closed(Element& closed)
 void ShaftReader::read_halves()
 {
     EachOnce<Tube> tubes;
-    const KnownNames series = names_in(catalogue_.series, "the catalogue");
+    const KnownNames series = names_in(catalogue_.series, NamesOf::the_catalogue);
     element_.each("half", [&](Element& half) {
-        const auto tube = tubes.take(half.required("tube"), "half with tube");
+        const auto tube = tubes.take(half.required("tube"), "half");
         HalfReading read = read_half(half, series);
         if (!tube) return;
         shaft_.halves[*tube] = read.half;
@@ -164,14 +161,13 @@ void ShaftReader::read_condition_of_shaft()
 void ShaftReader::check_reference_of(const Series& series) const
 {
     if (lacks_reference(series, shaft_) && reference_ && !reference_->given())
-        reference_->fault("closed has no reference, and series " + quoted(series.name) + " does not state one",
-                          "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
+        reference_->fault(NoReference{ReferenceOf::closed_measured, series.name});
 }
 
 void ShaftReader::check_series() const
 {
     for (const Attribute* beside : {&shape_, &spacing_})
-        if (beside->given()) beside->fault("shaft states series and " + std::string(beside->called()), "leave out what the series states");
+        if (beside->given()) beside->fault(BesideSeries{beside->called()});
     if (!shaft_.series) return;
     check_half_series();
     check_reference_of(*find_series(catalogue_, *shaft_.series));
@@ -181,14 +177,14 @@ void ShaftReader::check_half_series() const
 {
     for (const Tube tube : both_tubes)
         if (const auto& other = shaft_.halves[tube].series; other && other->name == shaft_.series)
-            halves_[tube]->series.fault("the " + std::string(to_word(tube)) + " half states the shaft's own series " + quoted(*shaft_.series), "leave it out, or write the series that this half is of");
+            halves_[tube]->series.fault(OwnSeries{tube, *shaft_.series});
 }
 
 void ShaftReader::check_without_series() const
 {
-    if (!shape_.given()) element_.fault("shaft has neither series nor shape", "state the series, or shape=\"...\" for one of no known series");
+    if (!shape_.given()) element_.fault(Contradiction::neither_series_nor_shape);
     if (has_wide_angle(ends_.ends) && reference_ && !reference_->given())
-        reference_->fault("closed has no reference, and no series states one", "add reference=\"outer-cross\" or reference=\"inner-cross\", whichever the closed length was measured from");
+        reference_->fault(NoReference{ReferenceOf::closed_measured});
 }
 
 // What an end states and its series states too, or nobody asks for; and what it lacks.
@@ -197,24 +193,22 @@ void ShaftReader::check_figures_of(End end, const EndPlaces& places) const
     const bool own = has_own_figures(shaft_, end);
     for (const Attribute* figure : {&*places.spacing, &*places.cross_to_groove})
         if (figure->given() && !own)
-            figure->fault("end states " + std::string(figure->called()) + ", and its half is of series " + quoted(*shaft_.series), "leave out what the series states");
+            figure->fault(BesideSeries{figure->called(), *shaft_.series});
     check_spacing_of(end, places);
 }
 
 void ShaftReader::check_spacing_of(End end, const EndPlaces& places) const
 {
     const bool stated = places.spacing->given();
-    if (stated && spacing_.given() && !series_.given()) places.spacing->fault("shaft and end state spacing", "leave one of them out");
+    if (stated && spacing_.given() && !series_.given()) places.spacing->fault(Contradiction::two_spacings);
     if (shaft_.ends[end].joint == JointKind::standard) {
-        if (stated) places.spacing->fault("end states spacing, and its joint is standard", "leave it out, or write joint=\"wide-angle\"");
+        if (stated) places.spacing->fault(Contradiction::spacing_of_standard_joint);
         return;
     }
     const ShaftSeries known = series_of(shaft_, catalogue_);
     if (stated || spacings(shaft_, known)[end] != Length() || spacing_.given()) return;
     if (const Series* series = series_at(known, shaft_, end)) check_joint_of(*series, shaft_.ends[end], places);
-    else
-        places.joint.fault(end_called(end) + " has a wide-angle joint of no known series, and nothing states its spacing",
-                           "add spacing=\"...\" to that end, centre to centre of the joint's crosses");
+    else places.joint.fault(NoSpacing{end});
 }
 
 JobShaft ShaftReader::read()
@@ -247,7 +241,7 @@ OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue)
     OrderedShaft ordered;
     JobShaft& shaft = ordered.shaft;
     shaft.place = element.place();
-    shaft.series = element.required("series").one_of(names_in(catalogue.series, "the catalogue"));
+    shaft.series = element.required("series").one_of(names_in(catalogue.series, NamesOf::the_catalogue));
     shaft.role = element.required("role").word<Role>().value_or(Role::primary);
     shaft.speed = element.optional("speed").whole(1, most_speed);
     shaft.inner_tube = element.required("inner-tube").word<End>().value_or(End::implement);
@@ -256,7 +250,7 @@ OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue)
         shaft.closed_reference = closed.optional("reference").word<Reference>();
         ordered.closed = read_measurement(closed.required("length"), std::nullopt).value_or(Measurement{});
     });
-    const EndsReading ends = read_ends(element, names_in(catalogue.connections, "the catalogue"), EndFigures::of_series);
+    const EndsReading ends = read_ends(element, names_in(catalogue.connections, NamesOf::the_catalogue), EndFigures::of_series);
     shaft.ends = ends.ends;
     for (const End end : both_ends) shaft.ends[end].device = shaft.ends[end].device.value_or(Device::none);
     if (!shaft.series) return ordered;

@@ -10,7 +10,7 @@ Saw read_saw(Element& element)
 {
     Saw saw;
     saw.step = element.required("step").positive_length().value_or(Length());
-    saw.kerf = element.required("kerf").length_within(kerf_bounds, "a blade turns to chips").value_or(Length());
+    saw.kerf = element.required("kerf").length_within(Bounded::kerf).value_or(Length());
     saw.plus_minus = element.required("plus-minus").length().value_or(Length());
     saw.least_cut = element.required("least-cut").length().value_or(Length());
     saw.reusable_leftover = element.optional("reusable-leftover").length();
@@ -50,8 +50,8 @@ Read<Workshop> read_workshop(const Source& source)
 {
     Read<Workshop> read;
     Workshop workshop;
-    read.problems = read_document(source, "workshop", [&](Element& element) { workshop = read_root(element); });
-    if (read.problems.empty()) read.value = std::move(workshop);
+    read.faults = read_document(source, "workshop", [&](Element& element) { workshop = read_root(element); });
+    if (read.faults.empty()) read.value = std::move(workshop);
     return read;
 }
 

@@ -3,8 +3,6 @@
 #include <numeric>
 #include <optional>
 
-#include "text.hpp"
-
 namespace shaftcut {
 namespace {
 
@@ -112,11 +110,7 @@ bool take_minus(std::string_view& text)
     return true;
 }
 
-ParseFault not_a_length(std::string_view text)
-{
-    return {quoted(text) + " is not a length",
-            "write digits with a decimal point, such as 742, 742.5 mm, 29.25 in or 29-3/16 in"};
-}
+ParseFault fault(NotRead why, std::string_view text, std::int64_t least = 0, std::int64_t most = 0) { return {why, std::string(text), least, most}; }
 
 }  // namespace
 
@@ -124,20 +118,20 @@ Parsed<Length> parse_length(std::string_view text, Units units, Sign sign)
 {
     std::string_view rest = text;
     const bool minus = take_minus(rest);
-    if (minus && sign == Sign::none) return ParseFault{quoted(text) + " is negative", "this length is 0 or more"};
+    if (minus && sign == Sign::none) return fault(NotRead::below_zero, text);
     const auto amount = take_amount(rest);
-    if (!amount) return not_a_length(text);
+    if (!amount) return fault(NotRead::length, text);
     const auto unit = take_unit(rest, units);
     if (!unit) {
         if (rest.find_first_not_of(" ") != std::string_view::npos && rest.find_first_of("0123456789.,'") == std::string_view::npos)
-            return ParseFault{quoted(text) + " has an unknown unit", "write mm or in after the figure, or leave it out"};
-        return not_a_length(text);
+            return fault(NotRead::unknown_unit, text);
+        return fault(NotRead::length, text);
     }
     if (amount->fraction && *unit == Units::mm)
-        return ParseFault{quoted(text) + " is a fraction of a millimetre", "fractions are of inches: add in, or write decimals"};
+        return fault(NotRead::fraction_of_millimetre, text);
     const std::int64_t factor = *unit == Units::mm ? um_in_mm : um_in_inch;
     const std::int64_t um = rounded(amount->numerator * factor, amount->denominator);
-    if (um > most_length_um) return ParseFault{quoted(text) + " is over 100 m", "check the figure and its unit"};
+    if (um > most_length_um) return fault(NotRead::over_100_metres, text);
     return Length::micrometres(minus ? -um : um);
 }
 
@@ -147,20 +141,19 @@ Parsed<Angle> parse_angle(std::string_view text, Sign sign)
     const bool minus = take_minus(rest);
     const auto number = take_decimal(rest);
     if (!number || !rest.empty() || (minus && sign == Sign::none))
-        return ParseFault{quoted(text) + " is not an angle", "write degrees as a plain number, such as 12 or 12.5"};
+        return fault(NotRead::angle, text);
     const std::int64_t mdeg = rounded(number->units * 1000, number->scale);
-    if (number->units > 180 * number->scale) return ParseFault{quoted(text) + " is over 180 degrees", "write an angle of 180 or less"};
+    if (number->units > 180 * number->scale) return fault(NotRead::over_180_degrees, text);
     return Angle::millidegrees(minus ? -mdeg : mdeg);
 }
 
 Parsed<Fraction> parse_fraction(std::string_view text)
 {
-    const ParseFault fault{quoted(text) + " is not a fraction", "write a number above 0 and at most 1, such as 1/2 or 0.5"};
     std::string_view rest = text;
     const auto amount = take_amount(rest);
     const bool mixed = text.find('-') != std::string_view::npos;
-    if (!amount || mixed || !rest.empty() || amount->denominator > 1'000'000) return fault;
-    if (amount->numerator == 0 || amount->numerator > amount->denominator) return fault;
+    if (!amount || mixed || !rest.empty() || amount->denominator > 1'000'000) return fault(NotRead::fraction, text);
+    if (amount->numerator == 0 || amount->numerator > amount->denominator) return fault(NotRead::fraction, text);
     const auto top = static_cast<std::int64_t>(amount->numerator);
     const auto bottom = static_cast<std::int64_t>(amount->denominator);
     const std::int64_t common = std::gcd(top, bottom);
@@ -172,7 +165,7 @@ Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most)
     std::string_view rest = text;
     const auto number = take_decimal(rest);
     if (!number || !rest.empty() || number->units > static_cast<Wide>(most) * number->scale)
-        return ParseFault{quoted(text) + " is not a number from 0 to " + std::to_string(most), "write a plain number, such as 10 or 2.5"};
+        return fault(NotRead::number, text, 0, most);
     return rounded(number->units * 1000, number->scale);
 }
 
@@ -182,8 +175,7 @@ Parsed<std::int64_t> parse_millionths(std::string_view text, std::int64_t most)
     std::string_view rest = text;
     const auto number = take_decimal(rest);
     if (!number || !rest.empty() || number->scale > million || number->units > static_cast<Wide>(most) * number->scale)
-        return ParseFault{quoted(text) + " is not a number from 0 to " + std::to_string(most) + " with at most 6 decimals",
-                          "write a plain number, such as 10 or 2.5"};
+        return fault(NotRead::number_of_6_decimals, text, 0, most);
     return static_cast<std::int64_t>(number->units * million / number->scale);
 }
 
@@ -193,8 +185,7 @@ Parsed<std::int64_t> parse_whole(std::string_view text, std::int64_t least, std:
     const std::string_view digits = take_digits(rest);
     const std::int64_t value = whole(digits);
     if (digits.empty() || !rest.empty() || value < least || value > most)
-        return ParseFault{quoted(text) + " is not a whole number from " + std::to_string(least) + " to " + std::to_string(most),
-                          "write digits only"};
+        return fault(NotRead::whole_number, text, least, most);
     return value;
 }
 

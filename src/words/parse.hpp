@@ -11,10 +11,16 @@
 
 namespace shaftcut {
 
-// Why a text is not what it should be: both halves of a Problem's sentence.
+// Why a text is not what it should be.
+enum class NotRead {
+    length, below_zero, unknown_unit, fraction_of_millimetre, over_100_metres, angle, over_180_degrees, fraction, number, number_of_6_decimals, whole_number
+};
+
+// `text`: what was read. `least` and `most`: of a number.
 struct ParseFault {
-    std::string wrong;
-    std::string right;
+    NotRead why = NotRead::length;
+    std::string text;
+    std::int64_t least = 0, most = 0;
 };
 
 template <class T>

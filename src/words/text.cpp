@@ -41,14 +41,6 @@ bool is_plain_ascii(std::string_view text)
     return std::all_of(text.begin(), text.end(), [](char c) { return c >= 0x20 && c < 0x7F; });
 }
 
-std::string code_of(char32_t point)
-{
-    constexpr std::string_view digits = "0123456789ABCDEF";
-    std::string code;
-    for (; point != 0 || code.size() < 4; point /= 16) code.insert(code.begin(), digits[point % 16]);
-    return "U+" + code;
-}
-
 std::size_t sequence_length(unsigned char lead)
 {
     if (lead < 0x80) return 1;
@@ -138,9 +130,14 @@ std::optional<char32_t> first_hidden(std::string_view text)
     return found == points.end() ? std::nullopt : std::optional(*found);
 }
 
-std::string hidden_named(char32_t point)
+bool is_control(char32_t point) { return any_holds(controls, point); }
+
+std::string code_of(char32_t point)
 {
-    return std::string("the ") + (any_holds(controls, point) ? "control" : "invisible") + " character " + code_of(point);
+    constexpr std::string_view digits = "0123456789ABCDEF";
+    std::string code;
+    for (; point != 0 || code.size() < 4; point /= 16) code.insert(code.begin(), digits[point % 16]);
+    return "U+" + code;
 }
 
 std::string with_plain_blanks(std::string_view text)

@@ -27,8 +27,11 @@ bool is_hidden(char32_t point);
 // The first character of the UTF-8 `text` that is_hidden() names.
 std::optional<char32_t> first_hidden(std::string_view text);
 
-// "the control character U+0009", "the invisible character U+202E".
-std::string hidden_named(char32_t point);
+// Of the hidden ones: a control character, not one that is merely invisible.
+bool is_control(char32_t point);
+
+// "U+202E".
+std::string code_of(char32_t point);
 
 // What comes along with text that was pasted, mended: every kind of blank (Unicode's Zs: U+00A0, U+202F and the like) is a plain one,
 // and the soft hyphen U+00AD, of which nobody sees anything, is dropped.

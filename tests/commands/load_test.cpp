@@ -18,7 +18,7 @@ std::string why_not(const std::string& path)
 {
     const auto loaded = load(path);
     REQUIRE(std::holds_alternative<Unreadable>(loaded));
-    return std::get<Unreadable>(loaded).why;
+    return say(std::get<Unreadable>(loaded), Wording(Units::mm));
 }
 
 }  // namespace

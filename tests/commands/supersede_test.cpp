@@ -58,7 +58,7 @@ TEST_CASE("what is superseded a second time overwrites nothing")
     const Folder folder;
     for (const char* bytes : {"first", "second", "third"}) {
         write_all(folder.file("A-1-cut-sheet.pdf"), bytes);
-        CHECK(supersede(folder.path(), "A-1-cut-sheet.pdf").fault.empty());
+        CHECK_FALSE(supersede(folder.path(), "A-1-cut-sheet.pdf").fault);
     }
     CHECK(read_all(folder.file("A-1-cut-sheet.superseded.pdf")) == "first");
     CHECK(read_all(folder.file("A-1-cut-sheet.superseded-2.pdf")) == "second");
@@ -74,7 +74,7 @@ TEST_CASE("what is not there or no plain file is not renamed")
     for (const char* name : {"A-1-cut-sheet.pdf", "A-1.json", "A-1-work-order.xlsx"}) {
         const Superseded nothing = supersede(folder.path(), name);
         CHECK(nothing.as.empty());
-        CHECK(nothing.fault.empty());
+        CHECK_FALSE(nothing.fault);
     }
     CHECK(std::filesystem::is_directory(folder.file("A-1-cut-sheet.pdf")));
     CHECK(std::filesystem::is_symlink(folder.file("A-1.json")));

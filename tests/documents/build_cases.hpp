@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "shaftcut/trade/build/batch.hpp"
+#include "build/build_words.hpp"
 #include "support/jobs.hpp"
 #include "support/linear_programme.hpp"
 
@@ -141,7 +141,7 @@ inline Batch batch_of(const std::vector<BuildOrder>& orders, Units units, const 
     Batch batch = builder.take();
     const Length bar = mm(6000);
     const BatchSaw saw{workshop.saw.kerf, mm(10), mm(5), mm(500), {{bar, std::nullopt, bar.um() * cost_of_a_micrometre}}, {}};
-    for (ProfileTask& task : saw_tasks(batch, saw)) {
+    for (ProfileTask& task : saw_tasks(batch, saw, [w = wording_of(batch)](const BatchPiece& piece) { return piece_label(piece, w); })) {
         SawOutcome outcome = plan_saw(task.task, {[left = 200]() mutable { return left-- > 0 ? 1.0 : 0.0; }, {}, linear_programme()});
         const SawHeading heading{batch.name + ", " + task.profile, batch.owner, units, mm(500)};
         batch.plans.push_back({task.profile, lay_out(heading, std::move(task.task), std::get<SawPlan>(std::move(outcome)), SawEnd::finished, 0), {}});

@@ -46,7 +46,7 @@ std::vector<Page> label_pages(const Batch& batch, Paper paper)
 std::set<std::string> expected_codes(const Batch& batch)
 {
     std::set<std::string> codes;
-    for (const BatchPiece& piece : batch.pieces) codes.insert(piece.order + " " + piece.part);
+    for (const BatchPiece& piece : batch.pieces) codes.insert(piece_label(piece, wording_of(batch)));
     for (const BatchOrder& order : batch.orders)
         if (order.built) codes.insert(order.order + " shaft");
     return codes;

@@ -108,7 +108,7 @@ Json parts_for(const Batch& batch, const std::vector<Row>& rows)
     std::size_t row = 0;
     for (const BatchOrder& order : batch.orders) {
         if (!order.built) continue;
-        for (const PartCount& part : order.parts) parts[part.name] = parts.value(part.name, std::int64_t{0}) + part.count / order.count * rows[row].count;
+        for (const PartCount& part : order.parts) parts[say(part.name, wording_of(batch))] = parts.value(say(part.name, wording_of(batch)), std::int64_t{0}) + part.count / order.count * rows[row].count;
         ++row;
     }
     return parts;

@@ -10,7 +10,7 @@
 
 #include "oracle/changed_inputs.hpp"
 #include "shaftcut/documents/json/json.hpp"
-#include "work_order_book/work_order_workbook.hpp"
+#include "support/workbooks.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -92,7 +92,7 @@ json write_base(const BaseJob& base, ChangeSearch& search, const std::string& fo
 {
     const WorkOrder issued = worked(base, base.job);
     std::ofstream file(folder + "/" + base.name + ".xlsx", std::ios::binary);
-    file << workbook_of(issued);
+    file << workbook_bytes(issued);
     if (!file.flush()) throw std::runtime_error("cannot write into " + folder);
     json cases = json::array();
     cases.push_back(case_of(base, {}));

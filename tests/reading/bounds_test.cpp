@@ -9,13 +9,13 @@ namespace {
 std::string catalogue_with(const std::string& inside)
 {
     const auto read = read_catalogue({"c", "<catalogue units=\"mm\"><series name=\"S\" shape=\"star\"><cross cap=\"22\" span=\"54\"/>" + inside + "</series></catalogue>"});
-    return lines_of(read.problems);
+    return lines_of(read.faults);
 }
 
 std::string orders_with(const std::string& closed, Units units)
 {
     const std::string list = "order,series,role,inner_tube,tractor_joint,implement_joint,closed\na,Alder 2,primary,implement,standard,standard," + closed + "\n";
-    return lines_of(read_orders_csv({"o", list}, catalogue(), units).problems);
+    return lines_of(read_orders_csv({"o", list}, catalogue(), units).faults);
 }
 
 bool asks(const std::string& lines) { return lines.find("is the unit right?") != std::string::npos; }
@@ -67,7 +67,7 @@ TEST_CASE("a blade and a tape are within their bounds")
 {
     const auto workshop = [](const std::string& units, const std::string& kerf, const std::string& tape) {
         return lines_of(read_workshop({"w", "<workshop units=\"" + units + "\"><limits/><saw step=\"1 mm\" kerf=\"" + kerf + "\" plus-minus=\"1 mm\" least-cut=\"5 mm\"/><measuring plus-minus=\"" +
-                                            tape + "\"/></workshop>"}).problems);
+                                            tape + "\"/></workshop>"}).faults);
     };
     CHECK(workshop("mm", "20", "25").empty());
     CHECK_FALSE(workshop("mm", "20.001", "25").empty());

@@ -12,7 +12,7 @@ TEST_CASE("every wrong file gets exactly its messages")
     for (const auto& path : xml_files(folder / "bad")) {
         INFO(path.filename().string());
         auto golden = path;
-        CHECK(lines_of(problems_of(path)) == bytes_of(golden.replace_extension(".out")));
+        CHECK(lines_of(faults_of(path)) == bytes_of(golden.replace_extension(".out")));
     }
 }
 
@@ -25,7 +25,7 @@ TEST_CASE("every wrong file says in its first line how many faults it has")
         const std::string line = bytes.substr(0, bytes.find('\n'));
         std::smatch match;
         REQUIRE(std::regex_match(line, match, first_line));
-        CHECK(problems_of(path).size() == std::stoul(match[1]));
+        CHECK(faults_of(path).size() == std::stoul(match[1]));
     }
 }
 
@@ -33,10 +33,10 @@ TEST_CASE("every good file is read")
 {
     for (const auto& path : xml_files(folder / "good")) {
         INFO(path.filename().string());
-        CHECK(lines_of(problems_of(path)) == "");
+        CHECK(lines_of(faults_of(path)) == "");
         CHECK(bytes_of(path).find("<!-- Expected: reads.") != std::string::npos);
     }
-    for (const char* name : {"series.xml", "workshop.xml"}) CHECK(lines_of(problems_of(project / "config" / name)) == "");
+    for (const char* name : {"series.xml", "workshop.xml"}) CHECK(lines_of(faults_of(project / "config" / name)) == "");
 }
 
 // Hidden: run by update_goldens, which names the folder to write into.
@@ -46,6 +46,6 @@ TEST_CASE("write the messages of every wrong file", "[.write-goldens]")
     REQUIRE(to != nullptr);
     for (const auto& path : xml_files(folder / "bad")) {
         auto name = path.filename();
-        std::ofstream(std::filesystem::path(to) / name.replace_extension(".out")) << lines_of(problems_of(path));
+        std::ofstream(std::filesystem::path(to) / name.replace_extension(".out")) << lines_of(faults_of(path));
     }
 }

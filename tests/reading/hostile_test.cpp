@@ -26,21 +26,21 @@ std::string numbered(const std::string& before, const std::string& after, std::s
 
 // The faults of a text that is refused within ten seconds of the processor, whatever else the machine does: a hundred times
 // what the slowest takes, because a sanitizer is slow; what is quadratic takes minutes.
-Problems refused(const std::string& text)
+FaultList refused(const std::string& text)
 {
     const std::clock_t start = std::clock();
-    const Problems problems = problems_of(Source{"f.xml", text});
+    const FaultList faults = faults_of(Source{"f.xml", text});
     CHECK(std::clock() - start < 10 * CLOCKS_PER_SEC);
-    CHECK_FALSE(problems.empty());
-    CHECK(problems.size() <= Faults::most_listed + 1);
-    for (const Problem& problem : problems) CHECK(to_string(problem).size() < 1000);
-    return problems;
+    CHECK_FALSE(faults.empty());
+    CHECK(faults.size() <= Faults::most_listed + 1);
+    for (const Fault& fault : faults) CHECK(line_of(fault).size() < 1000);
+    return faults;
 }
 
-std::string only(const Problems& problems)
+std::string only(const FaultList& faults)
 {
-    REQUIRE(problems.size() == 1);
-    return to_string(problems.front());
+    REQUIRE(faults.size() == 1);
+    return line_of(faults.front());
 }
 
 const std::string open = "<job order=\"x\" units=\"mm\">";
@@ -120,10 +120,10 @@ TEST_CASE("elements are nested 32 deep at most")
 
 TEST_CASE("only so many faults are listed, in the order of their places, and the rest is counted")
 {
-    const Problems problems = refused(open + repeated("\n<a/>", 5000) + "\n</job>");
-    REQUIRE(problems.size() == Faults::most_listed + 1);
-    CHECK(to_string(problems[0]) == "f.xml:1:1: job holds no shaft; add one");
-    CHECK(to_string(problems[2]) == "f.xml:2:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
-    CHECK(to_string(problems[199]) == "f.xml:199:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
-    CHECK(to_string(problems[200]) == "f.xml:199:1: 4802 more faults are not listed; mend those above first");
+    const FaultList faults = refused(open + repeated("\n<a/>", 5000) + "\n</job>");
+    REQUIRE(faults.size() == Faults::most_listed + 1);
+    CHECK(line_of(faults[0]) == "f.xml:1:1: job holds no shaft; add one");
+    CHECK(line_of(faults[2]) == "f.xml:2:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
+    CHECK(line_of(faults[199]) == "f.xml:199:1: unknown element \"a\"; job holds for, measured-by, shaft, fit and limits");
+    CHECK(line_of(faults[200]) == "f.xml:199:1: 4802 more faults are not listed; mend those above first");
 }

@@ -128,7 +128,7 @@ TEST_CASE("a closed length needs a reference only where nothing else states one"
     CHECK(read_job({"f", job}, series("shape=\"lemon\"")).value);
     CHECK(read_job({"f", job}, series("shape=\"triangular\"")).value);
     CHECK(read_job({"f", job}, series("shape=\"square\" wide-angle-reference=\"inner-cross\"")).value);
-    CHECK(lines_of(read_job({"f", job}, series("shape=\"square\"")).problems) ==
+    CHECK(lines_of(read_job({"f", job}, series("shape=\"square\"")).faults) ==
           "f:1:81: closed has no reference, and series \"S\" does not state one; add reference=\"outer-cross\" or "
           "reference=\"inner-cross\", whichever the closed length was measured from\n");
 }

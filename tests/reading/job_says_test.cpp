@@ -120,7 +120,7 @@ TEST_CASE("a guard is missing or damaged as the halves have it")
         const auto half = [](const std::string& tube, const std::string& guard) { return "<half tube=\"" + tube + "\"" + (guard.empty() ? "" : " guard=\"" + guard + "\"") + "/>"; };
         return read_job_text("<job order=\"x\" units=\"mm\"><shaft series=\"Alder 2\" role=\"primary\" inner-tube=\"implement\"><closed length=\"860\"/>"
                              "<end side=\"tractor\" joint=\"standard\"/><end side=\"implement\" joint=\"standard\"/>" + half("inner", inner) + half("outer", outer) +
-                             "<condition guard=\"" + condition + "\"/></shaft><fit><shortest length=\"742\"/><longest when=\"turning\" length=\"850\"/></fit></job>").problems.size();
+                             "<condition guard=\"" + condition + "\"/></shaft><fit><shortest length=\"742\"/><longest when=\"turning\" length=\"850\"/></fit></job>").faults.size();
     };
     CHECK(problems("complete", "672", "650") == 0);
     CHECK(problems("complete", "none", "650") == 1);

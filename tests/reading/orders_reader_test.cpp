@@ -16,7 +16,7 @@ OrderList xml(const std::string& orders) { return read_orders_xml({"o.xml", "<or
 std::vector<std::string> faults(const OrderList& list)
 {
     std::vector<std::string> lines;
-    for (const Problem& problem : list.problems) lines.push_back(to_string(problem));
+    for (const Fault& fault : list.faults) lines.push_back(reading_test::line_of(fault));
     return lines;
 }
 
@@ -124,7 +124,7 @@ TEST_CASE("a wide-angle joint of a series without a reference must state one")
         if (series.name == "Alder 2") series.shape = Shape::other, series.wide_angle_reference.reset();
     const std::string columns = "order,series,role,inner_tube,tractor_joint,implement_joint,closed,closed_reference,shortest,longest_turning,fit_between,fit_reference\n";
     const auto count = [&](const std::string& rest) {
-        return read_orders_csv({"o.csv", columns + "A,Alder 2,primary,implement,wide-angle,standard," + rest + "\n"}, catalogue, Units::mm).problems.size();
+        return read_orders_csv({"o.csv", columns + "A,Alder 2,primary,implement,wide-angle,standard," + rest + "\n"}, catalogue, Units::mm).faults.size();
     };
     CHECK(count("860,,,,,") == 1);
     CHECK(count("860,outer-cross,,,,") == 0);
@@ -134,7 +134,7 @@ TEST_CASE("a wide-angle joint of a series without a reference must state one")
     const auto of_xml = [&](const std::string& closed, const std::string& fit) {
         const std::string text = "<orders units=\"mm\"><order order=\"A\"><shaft series=\"Alder 2\" role=\"primary\" inner-tube=\"implement\">" + closed +
                                  "<end side=\"tractor\" joint=\"wide-angle\"/><end side=\"implement\" joint=\"standard\"/></shaft>" + fit + "</order></orders>";
-        return read_orders_xml({"o.xml", text}, catalogue).problems.size();
+        return read_orders_xml({"o.xml", text}, catalogue).faults.size();
     };
     const std::string lengths = "<shortest length=\"742\"/><longest when=\"turning\" length=\"850\"/></fit>";
     CHECK(of_xml("<closed length=\"860\"/>", "") == 1);

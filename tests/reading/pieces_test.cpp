@@ -1,5 +1,6 @@
 #include "pieces.hpp"
 
+#include "reading/said.hpp"
 #include "support/catch.hpp"
 
 using namespace shaftcut;
@@ -9,9 +10,9 @@ namespace {
 template <class Result>
 std::vector<std::string> faults(const Result& result)
 {
-    REQUIRE(std::holds_alternative<Problems>(result));
+    REQUIRE(std::holds_alternative<FaultList>(result));
     std::vector<std::string> lines;
-    for (const Problem& problem : std::get<Problems>(result)) lines.push_back(to_string(problem));
+    for (const Fault& fault : std::get<FaultList>(result)) lines.push_back(to_string(problem_of(fault)));
     return lines;
 }
 

@@ -98,13 +98,13 @@ std::set<std::string> accepted_by_schema(const std::string& in, const std::strin
     return accepted;
 }
 
-// The rows that excuse a schema for accepting what the reader refuses with `problems`; empty where it is not excused.
-std::set<std::string> excuses(const Problems& problems, const std::string& kind)
+// The rows that excuse a schema for accepting what the reader refuses with `faults`; empty where it is not excused.
+std::set<std::string> excuses(const FaultList& faults, const std::string& kind)
 {
     std::set<std::string> rows;
-    for (const Problem& problem : problems) {
+    for (const Fault& fault : faults) {
         const auto excused = [&](const Exception& row) {
-            return std::string(row.kinds).find(kind) != std::string::npos && std::regex_search(to_string(problem), std::regex(row.message));
+            return std::string(row.kinds).find(kind) != std::string::npos && std::regex_search(line_of(fault), std::regex(row.message));
         };
         const auto row = std::find_if(exceptions.begin(), exceptions.end(), excused);
         if (row == exceptions.end()) return {};
@@ -123,13 +123,13 @@ std::set<std::string> compare(const std::map<std::string, std::string>& files, c
     std::set<std::string> used;
     for (const auto& [name, bytes] : files) {
         const Source source{name, bytes};
-        const Problems problems = kind == "job"      ? read_job(source, catalogue()).problems
-                                  : kind == "orders" ? read_orders_xml(source, catalogue()).problems
-                                  : kind == "series" ? read_catalogue(source).problems : read_workshop(source).problems;
+        const FaultList faults = kind == "job"      ? read_job(source, catalogue()).faults
+                                  : kind == "orders" ? read_orders_xml(source, catalogue()).faults
+                                  : kind == "series" ? read_catalogue(source).faults : read_workshop(source).faults;
         const bool schema_accepts = accepted.count(name) > 0;
-        if (problems.empty() == schema_accepts) continue;
-        const auto rows = excuses(problems, kind);
-        INFO(bytes << "\nthe reader says:\n" << lines_of(problems) << "the schema " << (schema_accepts ? "accepts" : "refuses"));
+        if (faults.empty() == schema_accepts) continue;
+        const auto rows = excuses(faults, kind);
+        INFO(bytes << "\nthe reader says:\n" << lines_of(faults) << "the schema " << (schema_accepts ? "accepts" : "refuses"));
         CHECK(!rows.empty());
         used.insert(rows.begin(), rows.end());
     }

@@ -11,6 +11,7 @@
 #include "job_reader.hpp"
 #include "load.hpp"
 #include "orders_reader.hpp"
+#include "reading/said.hpp"
 #include "support/catch.hpp"
 #include "workshop_reader.hpp"
 
@@ -53,23 +54,25 @@ inline std::string kind_of(const std::string& bytes)
 }
 
 // What the reader that a file is meant for finds wrong with it.
-inline shaftcut::Problems problems_of(const shaftcut::Source& source)
+inline shaftcut::FaultList faults_of(const shaftcut::Source& source)
 {
     const std::string kind = kind_of(source.bytes);
-    if (kind == "workshop") return shaftcut::read_workshop(source).problems;
-    if (kind == "series") return shaftcut::read_catalogue(source).problems;
-    return kind == "orders" ? shaftcut::read_orders_xml(source, catalogue()).problems : shaftcut::read_job(source, catalogue()).problems;
+    if (kind == "workshop") return shaftcut::read_workshop(source).faults;
+    if (kind == "series") return shaftcut::read_catalogue(source).faults;
+    return kind == "orders" ? shaftcut::read_orders_xml(source, catalogue()).faults : shaftcut::read_job(source, catalogue()).faults;
 }
 
-inline shaftcut::Problems problems_of(const std::filesystem::path& path)
+inline shaftcut::FaultList faults_of(const std::filesystem::path& path)
 {
-    return problems_of({path.filename().string(), bytes_of(path)});
+    return faults_of({path.filename().string(), bytes_of(path)});
 }
 
-inline std::string lines_of(const shaftcut::Problems& problems)
+inline std::string line_of(const shaftcut::Fault& fault) { return to_string(problem_of(fault)); }
+
+inline std::string lines_of(const shaftcut::FaultList& faults)
 {
     std::string lines;
-    for (const shaftcut::Problem& problem : problems) lines += to_string(problem) + "\n";
+    for (const shaftcut::Fault& fault : faults) lines += line_of(fault) + "\n";
     return lines;
 }
 

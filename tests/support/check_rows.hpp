@@ -8,6 +8,7 @@
 
 #include "support/catch.hpp"
 #include "support/jobs.hpp"
+#include "support/sentences.hpp"
 
 namespace shaftcut::test {
 
@@ -40,13 +41,13 @@ inline std::optional<std::int64_t> thousandths(std::optional<double> figure)
 
 inline void hold(const Check& check, const CheckRow& row)
 {
-    INFO(row.what << ": " << check.says << " [" << check.basis << "]");
+    INFO(row.what << ": " << said(check) << " [" << basis_said(check) << "]");
     CHECK(std::string(to_word(check.result)) == to_word(row.result));
     CHECK((check.value == thousandths(row.value)));
     CHECK((check.worst == thousandths(row.worst)));
     CHECK((check.limit == thousandths(row.limit)));
-    CHECK_FALSE(check.says.empty());
-    CHECK_FALSE(check.basis.empty());
+    CHECK_FALSE(said(check).empty());
+    CHECK_FALSE(basis_said(check).empty());
 }
 
 inline void hold_all(CheckId id, const std::vector<CheckRow>& rows)

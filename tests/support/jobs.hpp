@@ -3,9 +3,17 @@
 
 #include <algorithm>
 
+#include "advice/advice_words.hpp"
+#include "build/build_words.hpp"
+#include "order/instruction_words.hpp"
+#include "say_all.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::test {
+
+// Of a shaft that exists, in the units of its documents.
+inline Wording wording_of(const WorkOrder& order) { return Wording(order.units); }
+using shaftcut::wording_of;
 
 inline Length mm(double millimetres) { return Length::from_mm(millimetres); }
 inline Measurement measured(double millimetres) { return {mm(millimetres), std::nullopt, {"job.xml", 1, 1}}; }
@@ -112,5 +120,12 @@ inline std::string sentence_with(const std::vector<std::string>& sentences, cons
 }
 
 inline bool says(const std::vector<std::string>& sentences, const std::string& words) { return !sentence_with(sentences, words).empty(); }
+
+// Of findings, in millimetres.
+template <class Finding>
+bool says(const std::vector<Finding>& findings, const std::string& words)
+{
+    return says(say_all(findings, Wording(Units::mm)), words);
+}
 
 }  // namespace shaftcut::test

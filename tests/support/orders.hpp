@@ -1,7 +1,7 @@
 // Orders for tests, built in code: the series of jobs.hpp, whose guards have their figures too.
 #pragma once
 
-#include "shaftcut/trade/build/build_plan.hpp"
+#include "build/build_words.hpp"
 #include "support/jobs.hpp"
 
 namespace shaftcut::test {

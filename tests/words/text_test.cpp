@@ -29,10 +29,13 @@ TEST_CASE("hidden characters by their kind, and their neighbours that are seen")
 
 TEST_CASE("a hidden character is named by its code")
 {
-    CHECK(hidden_named(0x9) == "the control character U+0009");
-    CHECK(hidden_named(0x202E) == "the invisible character U+202E");
-    CHECK(hidden_named(0xE0041) == "the invisible character U+E0041");
-    CHECK(hidden_named(0) == "the control character U+0000");
+    CHECK(code_of(0x9) == "U+0009");
+    CHECK(code_of(0x202E) == "U+202E");
+    CHECK(code_of(0xE0041) == "U+E0041");
+    CHECK(code_of(0) == "U+0000");
+    CHECK(is_control(0x9));
+    CHECK(is_control(0));
+    CHECK_FALSE(is_control(0x202E));
 }
 
 TEST_CASE("what comes along with pasted text is mended")

@@ -43,7 +43,7 @@ bool comes_as(Question question, Format format);
 
 // The documents of an answer in these formats, by format and then in the answer's own order; where it has none in one of them, none of
 // that. Made in threads beside each other. Writes no file, but for those without a name in which the spreadsheets' library keeps their
-// parts meanwhile. Throws FontFault, DrawingFault, std::bad_alloc and std::runtime_error, each with a sentence.
+// parts meanwhile. Throws std::bad_alloc, and std::runtime_error with a sentence.
 // Cut: ORDER-cut-sheet.pdf, .png and .svg (pictures of its first sheet), ORDER-work-order.xlsx, ORDER.json, ORDER.txt.
 // Lengths: ORDER-lengths.pdf, .png and .svg (pictures of the first machine), .json, .txt. `answer` must hold a work order.
 std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes);

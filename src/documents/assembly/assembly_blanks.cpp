@@ -11,37 +11,33 @@ constexpr double gap = 2, inset = 1.6, name_at = 3.8, figure_at = 10.7, first_no
 constexpr Lettering to_saw{5.2, Weight::bold};
 
 struct Blank {
-    std::string name;    // "INNER TUBE"
+    ShaftTube tube;
     Length length;
     bool sawn = true;
     std::vector<std::string> notes;
 };
 
-// What the finished shaft is held to, so it is not rounded to the paper's unit.
-std::string tolerance_text(const BuildPlan& plan, const std::optional<Length>& coarse)
-{
-    const std::string saw = "± " + figure_with_unit(plan.saw.plus_minus, Units::mm);
-    return coarse ? saw + " (class c: ± " + figure_with_unit(*coarse, Units::mm) + ")" : saw;
-}
-
 Blank tube_blank(const BuildPlan& plan, Tube tube)
 {
     const BuiltShaft& built = *plan.built;
-    Blank blank{tube == Tube::inner ? "INNER TUBE" : "OUTER TUBE", built.lengths.blank[tube], built.sawn[tube], {}};
+    const Wording w = wording_of(plan);
+    Blank blank{{tube, TubeKind::drive}, built.lengths.blank[tube], built.sawn[tube], {}};
     if (plan.units == Units::in) blank.notes.push_back(figure_with_unit(blank.length, Units::mm, Toward::nearest, 3));
-    blank.notes.push_back(tolerance_text(plan, built.coarse_tolerance[tube]));
+    blank.notes.push_back(assembly_words::tolerance(plan.saw.plus_minus, built.coarse_tolerance[tube], w));
     const auto& hole = built.lengths.pin_hole[tube];
-    blank.notes.push_back(hole ? "hole " + hole_text(*hole, plan.units) + " from yoke end" : "pin hole: through its yoke");
+    blank.notes.push_back(hole ? assembly_words::hole(*hole, w) : say(Caption::hole_through_yoke, w));
     return blank;
 }
 
 Blank guard_blank(const BuildPlan& plan, Tube tube)
 {
     const BuiltLengths& lengths = plan.built->lengths;
-    Blank blank{tube == Tube::inner ? "INNER GUARD" : "OUTER GUARD", *lengths.guard_blank[tube], true, {}};
+    Blank blank{{tube, TubeKind::guard}, *lengths.guard_blank[tube], true, {}};
     if (plan.units == Units::in) blank.notes.push_back(figure_with_unit(blank.length, Units::mm, Toward::nearest, 3));
-    blank.notes.push_back(tolerance_text(plan, std::nullopt) + "; fitted, it ends");
-    blank.notes.push_back(figure_with_unit(*lengths.guard_half[tube], plan.units) + " from " + (is_wide_angle(plan, end_of(plan.ordered, tube)) ? "INNER cross" : "the cross"));
+    const std::string ends = assembly_words::guard_ends(plan.saw.plus_minus, *lengths.guard_half[tube], is_wide_angle(plan, end_of(plan.ordered, tube)), wording_of(plan));
+    const std::size_t line_end = ends.find('\n');
+    blank.notes.push_back(ends.substr(0, line_end));
+    if (line_end != std::string::npos) blank.notes.push_back(ends.substr(line_end + 1));
     return blank;
 }
 
@@ -66,7 +62,7 @@ void draw_blank(Canvas& canvas, Rect box, const BuildPlan& plan, const Blank& bl
 {
     const double x = box.x + inset, width = box.width - 2 * inset;
     canvas.box(box, blank.sawn ? pen::outline : pen::dimension);
-    canvas.fitted({x, box.y + name_at}, width, blank.name + (blank.sawn ? ": saw to" : ", MADE TO"), lettering::strong);
+    canvas.fitted({x, box.y + name_at}, width, assembly_words::blank(blank.tube, blank.sawn, wording_of(plan)), lettering::strong);
     canvas.fitted({x, box.y + figure_at}, width, saw_figure(blank.length, plan.units) + " " + unit_word(plan.units), to_saw);
     double y = box.y + figure_at + first_note - note_pitch;
     for (const std::string& line : note_lines(canvas, width, blank)) canvas.text({x, y += note_pitch}, line, lettering::note);
@@ -80,22 +76,23 @@ constexpr double entry_height = 10;
 bool has_row_of_shafts(const BuildPlan& plan) { return plan.built && plan.count > 1 && plan.count <= most_on_first_sheet; }
 bool has_sheet_of_shafts(const BuildPlan& plan) { return plan.built && plan.count > most_on_first_sheet; }
 
-std::string closed_words(const BuildPlan& plan) { return length_text(plan, plan.built->closed_at[plan.reference]); }
+std::string measured(const BuildPlan& plan, Length length) { return wording_of(plan).both(Rounded::measured, length); }
+Length closed_of(const BuildPlan& plan) { return plan.built->closed_at[plan.reference]; }
 
 // From shaft number `first` on, `across` at most.
-void draw_shaft_boxes(Canvas& canvas, Rect room, int first, int last, int boxes)
+void draw_shaft_boxes(Canvas& canvas, Rect room, int first, int last, int boxes, const Wording& w)
 {
     const double width = room.width / boxes;
     for (int number = first; number <= last; ++number)
-        sheet::draw_entry(canvas, {room.x + (number - first) * width, room.y, width, entry_height}, "shaft " + std::to_string(number), "");
+        sheet::draw_entry(canvas, {room.x + (number - first) * width, room.y, width, entry_height}, assembly_words::shaft_number(number, w), "");
 }
 
 // What should be measured, and a box for each.
 void draw_row_of_shafts(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     constexpr double name_width = 50;
-    sheet::draw_entry(canvas, {room.x, room.y, name_width, entry_height}, "Closed, measured", closed_words(plan));
-    draw_shaft_boxes(canvas, {room.x + name_width, room.y, room.width - name_width, entry_height}, 1, plan.count, plan.count);
+    sheet::draw_entry(canvas, {room.x, room.y, name_width, entry_height}, say(Caption::closed_measured, wording_of(plan)), measured(plan, closed_of(plan)));
+    draw_shaft_boxes(canvas, {room.x + name_width, room.y, room.width - name_width, entry_height}, 1, plan.count, plan.count, wording_of(plan));
 }
 
 struct Entry {
@@ -105,14 +102,14 @@ struct Entry {
 
 std::vector<Entry> entries_of(const BuildPlan& plan)
 {
+    const Wording w = wording_of(plan);
     std::vector<Entry> entries;
     if (plan.built) {
-        const std::string each = plan.count == 1 ? "" : ", each shaft";
-        if (plan.count == 1) entries.push_back({"Closed", closed_words(plan), 48});
-        else if (has_sheet_of_shafts(plan)) entries.push_back({"Closed: last sheet", closed_words(plan), 48});
-        if (const auto pulled = longest_to_try(plan)) entries.push_back({"Pulled out" + each, length_text(plan, *pulled), 48});
+        if (plan.count == 1) entries.push_back({say(Caption::closed, w), measured(plan, closed_of(plan)), 48});
+        else if (has_sheet_of_shafts(plan)) entries.push_back({say(Caption::closed_on_last_sheet, w), measured(plan, closed_of(plan)), 48});
+        if (const auto pulled = longest_to_try(plan)) entries.push_back({say(plan.count == 1 ? Caption::pulled_out : Caption::pulled_out_each, w), measured(plan, *pulled), 48});
     }
-    for (const auto& [name, share] : {std::pair{"Name", 34.0}, std::pair{"Date", 24.0}, std::pair{"Signature", 36.0}}) entries.push_back({name, "", share});
+    for (const auto& [name, share] : {std::pair{Caption::name, 34.0}, std::pair{Caption::date, 24.0}, std::pair{Caption::signature, 36.0}}) entries.push_back({say(name, w), "", share});
     return entries;
 }
 
@@ -157,17 +154,18 @@ void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan)
 {
     if (!has_sheet_of_shafts(plan)) return;
     if (sheets.count() == 1) sheets.next();
+    const Wording w = wording_of(plan);
     const int boxes = std::min(plan.count, most_boxes);
     sheets.ensure(3 * entry_height);
-    sheets.flow({{Lead::heading, "Closed length of each shaft, measured: " + closed_words(plan) + " " + from_words(plan)}});
+    sheets.flow({{Lead::heading, assembly_words::closed_of_each(closed_of(plan), closed_from(plan), w)}});
     for (int first = 1; first <= boxes; first += across) {
         sheets.ensure(entry_height);
         const Rect room = sheets.room();
         sheets.canvas().begin(Part::table);
-        draw_shaft_boxes(sheets.canvas(), {room.x, sheets.y(), room.width, entry_height}, first, std::min(first + across - 1, boxes), across);
+        draw_shaft_boxes(sheets.canvas(), {room.x, sheets.y(), room.width, entry_height}, first, std::min(first + across - 1, boxes), across, w);
         sheets.move_to(sheets.y() + entry_height);
     }
-    if (boxes < plan.count) sheets.flow({{Lead::none, "Shafts " + std::to_string(boxes + 1) + " to " + std::to_string(plan.count) + ": write theirs on copies of this sheet, with their numbers.", true}});
+    if (boxes < plan.count) sheets.flow({{Lead::none, assembly_words::on_copies(boxes + 1, plan.count, w), true}});
 }
 
 }  // namespace shaftcut::assembly_sheet

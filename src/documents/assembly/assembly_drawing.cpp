@@ -45,9 +45,10 @@ void draw_header(Canvas& canvas, Rect room, const BuildPlan& plan)
     for (const End end : both_ends) {
         const bool left = end == End::tractor;
         const Tube tube = tube_on(plan.ordered, end);
-        const std::string carries = std::string(is_wide_angle(plan, end) ? "wide-angle joint" : "standard joint") + ", " + to_word(tube) + " tube";
+        const Wording w = wording_of(plan);
+        const std::string carries = assembly_words::joint_and_tube(plan.ordered.ends[end].joint, tube, w);
         const Point at{left ? room.x : room.right(), room.y + 3.7};
-        const Rect name = canvas.text(at, end_name(end), lettering::name, left ? Align::left : Align::right);
+        const Rect name = canvas.text(at, say(left ? Caption::tractor_end : Caption::implement_end, w), lettering::name, left ? Align::left : Align::right);
         canvas.text({left ? name.right() + 2.5 : name.x - 2.5, at.y}, carries, lettering::note, left ? Align::left : Align::right);
     }
 }
@@ -79,7 +80,7 @@ void draw_phase_marks(Canvas& canvas, const Halves& halves, const BuildPlan& pla
         const double tip = free + side * from_end;
         canvas.shape({frame.at(tip, 0), frame.at(tip + side * length, half_height), frame.at(tip + side * length, -half_height)}, 0, Fill::black);
     }
-    canvas.text(frame.at(free - text_from_end, above_axis), "PHASE MARKS", lettering::close_strong, frame.mirrored ? Align::left : Align::right);
+    canvas.text(frame.at(free - text_from_end, above_axis), say(Caption::phase_marks, wording_of(plan)), lettering::close_strong, frame.mirrored ? Align::left : Align::right);
 }
 
 void draw_guards(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
@@ -91,17 +92,10 @@ void draw_guards(Canvas& canvas, const Halves& halves, const BuildPlan& plan)
     }
 }
 
-std::string cross_name(const BuildPlan& plan, Reference reference)
-{
-    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
-    return !plan.has_wide_angle ? "crosses" : std::string(reference == Reference::outer_cross ? "OUTER cross" : "INNER cross") + (both ? "es" : "");
-}
-
 std::string closed_text(const BuildPlan& plan, Reference reference)
 {
-    const std::string closed = length_text(plan, plan.built->closed_at[reference]);
-    const std::string where = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement) ? " between the " : plan.has_wide_angle ? " from the " : " between the ";
-    return (reference == plan.reference || !plan.has_wide_angle ? "CLOSED " : "closed ") + closed + where + cross_name(plan, reference);
+    const bool both = is_wide_angle(plan, End::tractor) && is_wide_angle(plan, End::implement);
+    return say(assembly_words::DrawnClosed{plan.built->closed_at[reference], reference, plan.has_wide_angle, both, reference == plan.reference}, wording_of(plan));
 }
 
 void draw_closed(Canvas& canvas, const Halves& halves, const BuildPlan& plan, Rect room)
@@ -124,7 +118,7 @@ void draw_half_lengths(Canvas& canvas, const Halves& halves, const BuildPlan& pl
         const Frame& frame = halves.frame(end);
         const double cross = frame.x(halves.inner_cross(end)), free = frame.x(halves.free_end(end));
         const double at_cross = frame.axis() + cross_radius + 0.5, at_end = frame.axis() + outer_tube / 2 + 0.8;
-        const std::string text = std::string(to_word(tube)) + " half " + figure_with_unit(plan.built->lengths.half[tube], plan.units);
+        const std::string text = assembly_words::half(tube, plan.built->lengths.half[tube], wording_of(plan));
         draw_dimension(canvas, {std::min(cross, free), std::max(cross, free), y, cross < free ? at_cross : at_end, cross < free ? at_end : at_cross, text});
         y += line_pitch;
     }

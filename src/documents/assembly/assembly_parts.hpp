@@ -3,9 +3,11 @@
 
 #include <string>
 
+#include "assembly/assembly_words.hpp"
+#include "build/build_words.hpp"
 #include "page/canvas.hpp"
 #include "page/sheet_parts.hpp"
-#include "printed.hpp"
+#include "checks/check_words.hpp"
 #include "shaftcut/trade/build/build_plan.hpp"
 
 namespace shaftcut::assembly_sheet {
@@ -15,14 +17,10 @@ using sheet::Blocks;
 using sheet::Lead;
 using sheet::Spacing;
 
-// "3 shafts alike", "1 shaft".
-std::string count_words(const BuildPlan& plan);
-// From where the closed length and the positions run: "from the OUTER cross", "between crosses".
-std::string from_words(const BuildPlan& plan);
-// "860 mm", in inches with the millimetres beside.
-std::string length_text(const BuildPlan& plan, Length length, Toward toward = Toward::nearest);
-// Of a tube as its half's name: "TRACTOR END".
-std::string end_name(End end);
+using assembly_words::Caption;
+
+// Of the closed length and the positions.
+MeasuredFrom closed_from(const BuildPlan& plan);
 bool is_wide_angle(const BuildPlan& plan, End end);
 
 Blocks part_blocks(const BuildPlan& plan, Spacing spacing);       // to fetch, for all shafts of the order
@@ -33,7 +31,7 @@ Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
 Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_refused(Canvas& canvas, Rect room);  // in the largest words
+double draw_refused(Canvas& canvas, Rect room, const BuildPlan& plan);  // in the largest words
 
 // The following only of a plan that can be built.
 double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "assembly/assembly_parts.hpp"
+#include "shaft_title_words.hpp"
 
 namespace shaftcut {
 namespace assembly_sheet {
@@ -10,16 +11,12 @@ namespace {
 
 constexpr double column_gap = 3, continued_line = 5, below_drawing = 0.8;
 
-std::string loud_words(const BuildPlan& plan)
-{
-    if (!plan.built) return "";
-    return plan.count == 1 ? "BUILD 1" : "BUILD " + std::to_string(plan.count) + " ALIKE";
-}
-
 sheet::Heading heading_of(const BuildPlan& plan)
 {
-    return {plan.order, plan.owner, "assembly", plan.shaft_title, {{"Customer: ", plan.customer}, {"Machine: ", plan.machine}},
-            {"Due", plan.due}, {"Ordered", count_words(plan)}, loud_words(plan), plan.built ? "" : "DO NOT BUILD"};
+    const Wording w = wording_of(plan);
+    return {SheetWords(w), plan.order, plan.owner, say(Caption::document, w), say(plan.shaft_title, w), {{say(Caption::customer, w), plan.customer}, {say(Caption::machine, w), plan.machine}},
+            {say(Caption::due, w), plan.due}, {say(Caption::ordered, w), assembly_words::shafts(plan.count, w)},
+            plan.built ? assembly_words::build(plan.count, w) : "", plan.built ? "" : say(Caption::do_not_build, w)};
 }
 
 // Cautions and the fields to sign, across the foot of sheet 1; gives what is left above them.
@@ -28,7 +25,7 @@ Rect draw_foot(sheet::Sheets& sheets, const BuildPlan& plan)
     Canvas& canvas = sheets.canvas();
     const Rect room = sheets.room();
     const double entries = room.bottom() - entries_height(plan);
-    const Block cautions = sheet::caution_block(plan.cautions, Spacing::close);
+    const Block cautions = sheet::caution_block(say(plan.cautions, wording_of(plan)), Spacing::close);
     const double height = sheet::height_of(canvas, room.width, cautions) + sheet::between_lists;
     sheet::place(canvas, {room.x, entries - height, room.width, height}, {cautions});
     draw_entries(canvas, {room.x, entries, room.width, 0}, plan);
@@ -61,36 +58,38 @@ Blocks joined(std::initializer_list<Blocks> lists)
 
 struct Lists {
     Blocks parts, operations, warnings, checks, notes;
+    SheetWords words;
 };
 
 Lists lists_of(const BuildPlan& plan, Spacing spacing)
 {
-    return {part_blocks(plan, spacing), operation_blocks(plan, spacing), warning_blocks(plan, spacing), check_blocks(plan, spacing), note_blocks(plan, spacing)};
+    return {part_blocks(plan, spacing), operation_blocks(plan, spacing), warning_blocks(plan, spacing), check_blocks(plan, spacing), note_blocks(plan, spacing),
+            SheetWords(Wording(plan.units))};
 }
 
 // Whether one list has room in both columns, running on from the left one.
-bool fits_running_on(const Canvas& canvas, Rect left, Rect right, const Blocks& all)
+bool fits_running_on(const Canvas& canvas, Rect left, Rect right, const Blocks& all, const SheetWords& words)
 {
     Canvas trial = canvas;
-    return fits(canvas, right, sheet::remaining(all, sheet::place(trial, left, all).next));
+    return fits(canvas, right, sheet::remaining(all, sheet::place(trial, left, all).next, words));
 }
 
 // The two columns of one sheet, and for a list that runs on its left one.
 using Pair = std::pair<Blocks, Blocks>;
 
-std::optional<Columns> first_that_fits(const Canvas& canvas, Rect left, Rect right, const std::vector<Pair>& pairs, const std::vector<Blocks>& running)
+std::optional<Columns> first_that_fits(const Canvas& canvas, Rect left, Rect right, const SheetWords& words, const std::vector<Pair>& pairs, const std::vector<Blocks>& running)
 {
     for (const auto& [first, second] : pairs)
         if (fits(canvas, left, first) && fits(canvas, right, second)) return Columns{first, second};
     for (const Blocks& all : running)
-        if (fits_running_on(canvas, left, right, all)) return Columns{all, {}, true};
+        if (fits_running_on(canvas, left, right, all, words)) return Columns{all, {}, true};
     return std::nullopt;
 }
 
 std::optional<Columns> on_one_sheet(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
 {
-    const auto& [parts, operations, warnings, checks, notes] = lists;
-    return first_that_fits(canvas, left, right,
+    const auto& [parts, operations, warnings, checks, notes, words] = lists;
+    return first_that_fits(canvas, left, right, words,
                            {{joined({parts, warnings, checks, notes}), operations}, {joined({parts, warnings, checks}), joined({operations, notes})},
                             {joined({parts, warnings}), joined({operations, checks, notes})}, {parts, joined({operations, warnings, checks, notes})}},
                            {joined({parts, operations, warnings, checks, notes}), joined({parts, warnings, checks, operations, notes}), joined({parts, notes, operations, warnings, checks})});
@@ -99,14 +98,14 @@ std::optional<Columns> on_one_sheet(const Canvas& canvas, Rect left, Rect right,
 // At the bench parts and work are what counts, and the warnings.
 std::optional<Columns> work_and_warnings(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
 {
-    const auto& [parts, operations, warnings, checks, notes] = lists;
-    return first_that_fits(canvas, left, right, {{joined({parts, warnings}), operations}, {parts, joined({operations, warnings})}},
+    const auto& [parts, operations, warnings, checks, notes, words] = lists;
+    return first_that_fits(canvas, left, right, words, {{joined({parts, warnings}), operations}, {parts, joined({operations, warnings})}},
                            {joined({parts, operations, warnings}), joined({parts, warnings, operations}), joined({warnings, parts, operations})});
 }
 
 std::optional<Columns> work_alone(const Canvas& canvas, Rect left, Rect right, const Lists& lists)
 {
-    return first_that_fits(canvas, left, right, {{lists.parts, lists.operations}}, {joined({lists.parts, lists.operations})});
+    return first_that_fits(canvas, left, right, lists.words, {{lists.parts, lists.operations}}, {joined({lists.parts, lists.operations})});
 }
 
 Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan& plan)
@@ -130,11 +129,11 @@ Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan&
     return {joined({close.parts, close.operations}), {}, true, rest, !usual.warnings.empty()};
 }
 
-// `first`: what of it is not to be missed; may be empty.
-void say_continued(sheet::Sheets& sheets, Rect column, const std::string& first = "")
+// `warns`: what follows has a warning, which is not to be missed.
+void say_continued(sheet::Sheets& sheets, Rect column, const BuildPlan& plan, bool warns = false)
 {
     sheets.canvas().begin(Part::paragraph);
-    sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, "▼ " + first + "continued on sheet " + std::to_string(sheets.count() + 1), lettering::strong);
+    sheets.canvas().text({column.x, column.bottom() + continued_line - 1.2}, assembly_words::continued_on(sheets.count() + 1, warns, wording_of(plan)), lettering::strong);
     sheets.next();
 }
 
@@ -146,12 +145,12 @@ void draw_lists(sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
     Rect right{between.x + width + column_gap, between.y, width, between.height};
     const Columns columns = columns_of(canvas, left, right, plan);
     const std::size_t next = sheet::place(canvas, left, columns.left).next;
-    const Blocks beside = columns.runs_on ? sheet::remaining(columns.left, next) : columns.right;
+    const Blocks beside = columns.runs_on ? sheet::remaining(columns.left, next, sheets.words()) : columns.right;
     const bool continued = !columns.rest.empty() || !fits(canvas, right, beside);
     if (continued) right.height -= continued_line;
     const std::size_t drawn = sheet::place(canvas, right, beside).next;
     if (!continued) return;
-    say_continued(sheets, right, columns.rest_warns ? "WARNING, " : "");
+    say_continued(sheets, right, plan, columns.rest_warns);
     sheets.flow(beside, drawn);
     sheets.flow(columns.rest);
 }
@@ -167,7 +166,7 @@ void draw_work(sheet::Sheets& sheets, const BuildPlan& plan)
 
 void draw_refusal(sheet::Sheets& sheets, const BuildPlan& plan)
 {
-    sheets.move_to(draw_refused(sheets.canvas(), {sheets.room().x, sheets.y() - 0.5, sheets.room().width, 0}));
+    sheets.move_to(draw_refused(sheets.canvas(), {sheets.room().x, sheets.y() - 0.5, sheets.room().width, 0}, plan));
     const Rect between = draw_foot(sheets, plan);
     Blocks blocks = refusal_blocks(plan);
     append(blocks, joined({warning_blocks(plan, Spacing::usual), check_blocks(plan, Spacing::usual)}));
@@ -175,7 +174,7 @@ void draw_refusal(sheet::Sheets& sheets, const BuildPlan& plan)
     const Rect column{between.x, between.y, between.width, between.height - (continued ? continued_line : 0)};
     const std::size_t rest = sheet::place(sheets.canvas(), column, blocks).next;
     if (!continued) return;
-    say_continued(sheets, column);
+    say_continued(sheets, column, plan);
     sheets.flow(blocks, rest);
 }
 
@@ -186,12 +185,11 @@ std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper, const 
 {
     using namespace assembly_sheet;
     const Fonts fonts(files);
-    const sheet::Heading heading = heading_of(plan);
-    sheet::Sheets sheets(fonts, heading, paper);
+    sheet::Sheets sheets(fonts, heading_of(plan), paper);
     if (plan.built) draw_work(sheets, plan);
     else draw_refusal(sheets, plan);
     draw_more_entries(sheets, plan);
-    const Blocks in_full = sheet::long_field_blocks(sheets.canvas(), heading);
+    const Blocks in_full = sheets.in_full();
     if (!in_full.empty() && sheets.count() == 1) sheets.next();
     sheets.flow(in_full);
     return sheets.finished();
@@ -199,7 +197,7 @@ std::vector<Page> draw_assembly_sheet(const BuildPlan& plan, Paper paper, const 
 
 DocumentInfo assembly_sheet_info(const BuildPlan& plan)
 {
-    return document_info("Assembly work order " + plan.order, plan.owner, plan.shaft_title);
+    return document_info(assembly_words::title(plan.order, wording_of(plan)), plan.owner, say(plan.shaft_title, wording_of(plan)));
 }
 
 }  // namespace shaftcut

@@ -13,15 +13,16 @@ constexpr std::array<double, columns> shares{43, 34, 34, 34, 34};
 using Row = std::array<std::string, columns>;
 
 // Exact, so that sixteenths rounded up in one row and down in the other contradict nothing.
-std::string at_reference(const BuildPlan& plan, const std::optional<AtEither>& length, const char* otherwise)
+std::string at_reference(const BuildPlan& plan, const std::optional<AtEither>& length, const std::string& otherwise)
 {
     return length ? saw_figure((*length)[plan.reference], plan.units) + " " + unit_word(plan.units) : otherwise;
 }
 
 Row ordered_row(const BuildPlan& plan)
 {
-    if (plan.ordered_closed) return {"Ordered", "closed " + length_text(plan, plan.ordered_closed->length), "", "", ""};
-    Row row{"Ordered", at_reference(plan, plan.ordered_use.shortest, "—")};
+    const Wording w = wording_of(plan);
+    if (plan.ordered_closed) return {say(Caption::ordered, w), assembly_words::ordered_closed(plan.ordered_closed->length, w), "", "", ""};
+    Row row{say(Caption::ordered, w), at_reference(plan, plan.ordered_use.shortest, "—")};
     for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, plan.ordered_use.longest[range], "—");
     return row;
 }
@@ -29,8 +30,9 @@ Row ordered_row(const BuildPlan& plan)
 Row finished_row(const BuildPlan& plan)
 {
     const UseRange& use = plan.built->use;
-    Row row{"This shaft allows", at_reference(plan, use.shortest, "")};
-    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, use.longest[range], "NOT AT ALL");
+    const Wording w = wording_of(plan);
+    Row row{say(Caption::allowed, w), at_reference(plan, use.shortest, "")};
+    for (const Range range : all_ranges) row[2 + static_cast<std::size_t>(range)] = at_reference(plan, use.longest[range], say(Caption::not_at_all, w));
     return row;
 }
 
@@ -46,11 +48,11 @@ void draw_row(Canvas& canvas, Point left, double width, const Row& row, Letterin
 
 }  // namespace
 
-double draw_refused(Canvas& canvas, Rect room)
+double draw_refused(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     constexpr Lettering large{11, Weight::bold};
     canvas.begin(Part::heading);
-    const Rect word = canvas.text({room.x + 5, room.y + large.cap_height + 3}, "DO NOT BUILD", large);
+    const Rect word = canvas.text({room.x + 5, room.y + large.cap_height + 3}, say(Caption::do_not_build, wording_of(plan)), large);
     const double height = large.cap_height + 6;
     canvas.box({room.x + 1, room.y + 0.5, word.width + 8, height}, 2.0);
     return room.y + height + 2;
@@ -58,8 +60,11 @@ double draw_refused(Canvas& canvas, Rect room)
 
 double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
+    const Wording w = wording_of(plan);
     canvas.begin(Part::table);
-    draw_row(canvas, {room.x, room.y + above_head}, room.width, {from_words(plan), "shortest", "longest working", "longest turning", "longest standing"}, lettering::note);
+    draw_row(canvas, {room.x, room.y + above_head}, room.width,
+             {assembly_words::measured(closed_from(plan), w), say(Caption::shortest, w), say(Caption::longest_working, w), say(Caption::longest_turning, w), say(Caption::longest_standing, w)},
+             lettering::note);
     double y = room.y + heads_height;
     for (const auto& [row, letters] : {std::pair{ordered_row(plan), lettering::figure}, std::pair{finished_row(plan), lettering::name}}) {
         canvas.line({room.x, y}, {room.right(), y}, pen::axis);

@@ -4,6 +4,9 @@
 
 #include "cut_sheet/cut_sheet_parts.hpp"
 #include "drawing/geometry_parts.hpp"
+#include "order/instruction_words.hpp"
+#include "say_all.hpp"
+#include "shaft_title_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -15,13 +18,13 @@ constexpr double column_gap = 5, continued_line = 5;
 // A column on sheet 1 and the blocks in it: where its text is interrupted it says so.
 class Column {
 public:
-    // `follows`: what else is on the sheets behind, said at the foot; empty where the foot may be used.
-    Column(Sheets& sheets, Rect room, std::string follows) : sheets_(sheets), room_(room), follows_(std::move(follows)) {}
+    // `checks_follow`: at its foot it says that all checks are on the sheets behind; else the foot may be used.
+    Column(Sheets& sheets, Rect room, bool checks_follow, const Wording& w) : sheets_(sheets), room_(room), checks_follow_(checks_follow), w_(w) {}
 
     // Puts blocks below what is there; keeps what does not fit, and everything after it.
     void add(const Blocks& blocks)
     {
-        const double height = follows_.empty() && fits(blocks) ? room_.height : text_height();
+        const double height = !checks_follow_ && fits(blocks) ? room_.height : text_height();
         const Placed placed = interrupted() ? Placed{0, room_.y} : place(sheets_.canvas(), {room_.x, room_.y, room_.width, height}, blocks);
         const double used = placed.bottom - room_.y + (placed.bottom > room_.y ? between_lists : 0);
         room_.y += used;
@@ -34,7 +37,7 @@ public:
     {
         Blocks blocks;
         for (const Rest& rest : rest_) {
-            const Blocks more = remaining(rest.blocks, rest.from);
+            const Blocks more = remaining(rest.blocks, rest.from, sheets_.words());
             blocks.insert(blocks.end(), more.begin(), more.end());
         }
         rest_.clear();
@@ -45,10 +48,10 @@ public:
     void add_overlaps(const WorkOrder& order)
     {
         Canvas trial = sheets_.canvas();
-        const double height = draw_overlaps(trial, room_, order) + 1 - room_.y;
+        const double height = draw_overlaps(trial, room_, order, w_) + 1 - room_.y;
         overlaps_left_ = interrupted() || height > text_height();
         if (overlaps_left_) return;
-        draw_overlaps(sheets_.canvas(), room_, order);
+        draw_overlaps(sheets_.canvas(), room_, order, w_);
         room_.y += height;
         room_.height -= height;
     }
@@ -57,16 +60,15 @@ public:
     void say_what_follows()
     {
         const bool continued = interrupted() || overlaps_left_;
-        if (!continued && follows_.empty()) return;
-        const std::string what = !continued ? follows_ : "continued" + (follows_.empty() ? "" : ", " + follows_);
+        if (!continued && !checks_follow_) return;
         sheets_.canvas().begin(Part::paragraph);
-        sheets_.canvas().text({room_.x, room_.bottom() - 1.2}, "▼ " + what + " on sheet " + std::to_string(sheets_.count() + 1), lettering::strong);
+        sheets_.canvas().text({room_.x, room_.bottom() - 1.2}, follows(continued, checks_follow_, sheets_.count() + 1, w_), lettering::strong);
     }
 
     // What did not fit, on the sheets that follow.
     void draw_rest(const WorkOrder& order)
     {
-        if (overlaps_left_) sheets_.move_to(draw_overlaps(sheets_.canvas(), {sheets_.room().x, sheets_.y(), room_.width, 0}, order) + 2);
+        if (overlaps_left_) sheets_.move_to(draw_overlaps(sheets_.canvas(), {sheets_.room().x, sheets_.y(), room_.width, 0}, order, w_) + 2);
         for (const Rest& rest : rest_) sheets_.flow(rest.blocks, rest.from);
     }
 
@@ -86,7 +88,8 @@ private:
 
     Sheets& sheets_;
     Rect room_;
-    std::string follows_;
+    bool checks_follow_;
+    const Wording& w_;
     std::vector<Rest> rest_;
     bool overlaps_left_ = false;
 };
@@ -108,121 +111,121 @@ struct Begun {
     Front front;
 };
 
-void draw_head(Sheets& sheets, const WorkOrder& order, PositionWords positions)
+void draw_head(Sheets& sheets, const WorkOrder& order, PositionWords positions, const Wording& w)
 {
     const Rect room = sheets.room();
     Canvas& canvas = sheets.canvas();
     const auto below = [&](double gap) { return Rect{room.x, sheets.y() + gap, room.width, 0}; };
-    sheets.move_to(draw_verdict(canvas, below(0), order, positions));
-    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(2), order, end));
+    sheets.move_to(draw_verdict(canvas, below(0), order, w, positions));
+    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(2), order, end, w));
     sheets.move_to(sheets.y() + 2.5);
 }
 
-double caution_height(Sheets& sheets, const WorkOrder& order)
+double caution_height(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
-    return height_of(sheets.canvas(), sheets.room().width, caution_block(order.cautions)) + between_lists;
+    return height_of(sheets.canvas(), sheets.room().width, caution_block(say_all(order.cautions, w))) + between_lists;
 }
 
-bool has_room(Sheets& sheets, const WorkOrder& order, const Front& front)
+bool has_room(Sheets& sheets, const WorkOrder& order, const Front& front, const Wording& w)
 {
-    const double below = sheets.room().bottom() - sheets.y() - caution_height(sheets, order) - (front.signs ? sign_off_height(order) : 0);
-    return confirmations_height(sheets.canvas(), sheets.room().width, order, front.form) + continued_line <= below;
+    const double below = sheets.room().bottom() - sheets.y() - caution_height(sheets, order, w) - (front.signs ? sign_off_height(order) : 0);
+    return confirmations_height(sheets.canvas(), sheets.room().width, order, front.form, w) + continued_line <= below;
 }
 
 // Down to what is confirmed, in the first front that has room for it.
-Begun begin(const Fonts& fonts, Heading heading, const WorkOrder& order, Paper paper)
+Begun begin(const Fonts& fonts, Heading heading, const WorkOrder& order, Paper paper, const Wording& w)
 {
     for (std::size_t i = 0;; ++i) {
         const Front& front = fronts.at(i);
         heading.most_lines = front.title_lines;
         Begun begun{Sheets(fonts, heading, paper), front};
-        draw_head(begun.sheets, order, front.positions);
-        if (i + 1 < fronts.size() && !has_room(begun.sheets, order, front)) continue;
+        draw_head(begun.sheets, order, front.positions, w);
+        if (i + 1 < fronts.size() && !has_room(begun.sheets, order, front, w)) continue;
         const Rect room = begun.sheets.room();
-        const double below = draw_confirmations(begun.sheets.canvas(), {room.x, begun.sheets.y(), room.width, 0}, order, front.form);
+        const double below = draw_confirmations(begun.sheets.canvas(), {room.x, begun.sheets.y(), room.width, 0}, order, front.form, w);
         begun.sheets.move_to(order.confirm.empty() ? below : below + 1.5);
         return begun;
     }
 }
 
 // Cautions and the fields to sign, across the foot of sheet 1; gives what is left between the drawing and them.
-Rect draw_foot(Begun& begun, const WorkOrder& order)
+Rect draw_foot(Begun& begun, const WorkOrder& order, const Wording& w)
 {
     Sheets& sheets = begun.sheets;
     const Rect room = sheets.room();
     const double sign_off = room.bottom() - (begun.front.signs ? sign_off_height(order) : 0);
-    const double cautions = sign_off - caution_height(sheets, order);
-    place(sheets.canvas(), {room.x, cautions, room.width, sign_off - cautions}, {caution_block(order.cautions)});
-    if (begun.front.signs) draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order);
+    const double cautions = sign_off - caution_height(sheets, order, w);
+    place(sheets.canvas(), {room.x, cautions, room.width, sign_off - cautions}, {caution_block(say_all(order.cautions, w))});
+    if (begun.front.signs) draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order, w);
     return {room.x, sheets.y(), room.width, cautions - sheets.y()};
 }
 
 // On the sheet of the last steps, where sheet 1 has no room.
-void sign_behind(Begun& begun, const WorkOrder& order)
+void sign_behind(Begun& begun, const WorkOrder& order, const Wording& w)
 {
     if (begun.front.signs) return;
     Sheets& sheets = begun.sheets;
     sheets.ensure(sign_off_height(order) + 3);
-    sheets.move_to(draw_sign_off(sheets.canvas(), {sheets.room().x, sheets.y() + 2, sheets.room().width, 0}, order) + 3);
+    sheets.move_to(draw_sign_off(sheets.canvas(), {sheets.room().x, sheets.y() + 2, sheets.room().width, 0}, order, w) + 3);
 }
 
-void draw_refusal(Begun& begun, const WorkOrder& order)
+void draw_refusal(Begun& begun, const WorkOrder& order, const Wording& w)
 {
     Sheets& sheets = begun.sheets;
-    Column column(sheets, draw_foot(begun, order), "all checks");
-    column.add(refusal_blocks(order));
-    column.add(warning_blocks(order));
-    column.add(remark_blocks(order));
+    Column column(sheets, draw_foot(begun, order, w), true, w);
+    column.add(refusal_blocks(order, w));
+    column.add(warning_blocks(order, w));
+    column.add(remark_blocks(order, w));
     column.say_what_follows();
     sheets.next();
     column.draw_rest(order);
-    sign_behind(begun, order);
+    sign_behind(begun, order, w);
 }
 
-void draw_work(Begun& begun, const WorkOrder& order)
+void draw_work(Begun& begun, const WorkOrder& order, const Wording& w)
 {
     Sheets& sheets = begun.sheets;
-    const Rect between = draw_foot(begun, order);
+    const Rect between = draw_foot(begun, order, w);
     const double width = (between.width - column_gap) / 2;
-    Column left(sheets, {between.x, between.y, width, between.height}, "");
-    left.add(step_blocks(order));
-    Column right(sheets, {between.x + width + column_gap, between.y, width, between.height}, "all checks");
+    Column left(sheets, {between.x, between.y, width, between.height}, false, w);
+    left.add(step_blocks(order, w));
+    Column right(sheets, {between.x + width + column_gap, between.y, width, between.height}, true, w);
     // Work that has no room goes on beside, not on another sheet; but before the boxes that it asks to fill in.
     if (begun.front.signs) right.add(left.take_rest());
-    right.add(warning_blocks(order));
-    if (begun.front.form == ConfirmForm::cells) right.add(confirmation_blocks(order));
+    right.add(warning_blocks(order, w));
+    if (begun.front.form == ConfirmForm::cells) right.add(confirmation_blocks(order, w));
     right.add_overlaps(order);
-    right.add(remark_blocks(order));
+    right.add(remark_blocks(order, w));
     left.say_what_follows();
     right.say_what_follows();
     sheets.next();
     left.draw_rest(order);
-    sign_behind(begun, order);
+    sign_behind(begun, order, w);
     right.draw_rest(order);
 }
 
 }  // namespace
 
-std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files)
+std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files, const Wording& w)
 {
     const Fonts fonts(files);
-    Begun begun = begin(fonts, heading_of(order, "cut sheet"), order, paper);
+    Begun begun = begin(fonts, heading_of(order, TitleCaption::type, w), order, paper, w);
     Sheets& sheets = begun.sheets;
-    if (order.verdict == Verdict::refused) draw_refusal(begun, order);
-    else draw_work(begun, order);
-    draw_checks(sheets, order);
-    geometry::draw_extremes(sheets, order);
-    geometry::draw_machines(sheets, order);
-    draw_readings(sheets, order);
-    draw_stated(sheets, order);
-    sheets.flow(long_field_blocks(sheets.canvas(), sheets.heading()));
-    draw_limits(sheets, order);
+    if (order.verdict == Verdict::refused) draw_refusal(begun, order, w);
+    else draw_work(begun, order, w);
+    draw_checks(sheets, order, w);
+    geometry::draw_extremes(sheets, order, w);
+    geometry::draw_machines(sheets, order, w);
+    draw_readings(sheets, order, w);
+    draw_stated(sheets, order, w);
+    sheets.flow(sheets.in_full());
+    draw_limits(sheets, order, w);
     return sheets.finished();
 }
 
-DocumentInfo cut_sheet_info(const WorkOrder& order)
+DocumentInfo cut_sheet_info(const WorkOrder& order, const Wording& w)
 {
-    return document_info("Cut sheet " + order.order, order.owner, order.shaft_title, order.date);
+    return document_info(document_title(order.order, w), order.owner, say(order.shaft_title, w), order.date);
 }
 
 }  // namespace shaftcut

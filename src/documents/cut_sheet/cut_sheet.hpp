@@ -12,13 +12,14 @@
 #include "shaftcut/documents/page/page.hpp"
 #include "shaftcut/documents/page/paper.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
+#include "wording.hpp"
 
 namespace shaftcut {
 
 // The sheets in order. Throws FontFault.
-std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files);
+std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files, const Wording& w);
 
 // Title, author and date for the file; a job without a date counts as made on 2000-01-01, so that its bytes stay the same.
-DocumentInfo cut_sheet_info(const WorkOrder& order);
+DocumentInfo cut_sheet_info(const WorkOrder& order, const Wording& w);
 
 }  // namespace shaftcut

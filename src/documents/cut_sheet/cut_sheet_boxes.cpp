@@ -10,21 +10,16 @@ constexpr double padding = 1.7, low_height = 12.6, high_height = 17, names_at = 
 // How far the kept length may be narrowed before the box becomes a high one.
 constexpr double narrowest_kept = 0.8;
 
-std::string kept_text(const WorkOrder& order, const TubeView& view)
+std::string kept_text(const TubeView& view, const Wording& w)
 {
-    return view.kept ? "(keep " + figure_of(Rounded::kept, *view.kept, order.units) + ")" : "(confirm)";
-}
-
-std::string tolerance_text(const WorkOrder& order)
-{
-    // What the worst cases count with, so it is not rounded to the paper's unit.
-    return "± " + figure_with_unit(order.saw.plus_minus, Units::mm);
+    return view.kept ? kept_in_brackets(*view.kept, w) : say(HalfCaption::confirm_in_brackets, w);
 }
 
 // A guard that was not measured has a cut to be confirmed.
-std::string cut_text(const WorkOrder& order, const TubeView& view)
+std::string cut_text(const TubeView& view, const Wording& w)
 {
-    return printed(order, *view.cut, Rounded::cut) + (view.kept ? "" : " ?");
+    const std::string cut = w.length(Rounded::cut, *view.cut);
+    return view.kept ? cut : doubted(cut, w);
 }
 
 // The figure to cut in its heavy frame; its right edge.
@@ -36,68 +31,67 @@ double draw_figure(Canvas& canvas, Point top_left, double room, const std::strin
     return set.right() + padding;
 }
 
-void draw_nothing_to_cut(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view)
+void draw_nothing_to_cut(Canvas& canvas, Rect box, const TubeView& view, const Wording& w)
 {
     draw_number(canvas, {box.x + 4.5, box.y + box.height / 2}, view.number, Fill::white);
     const double x = box.x + 9;
-    canvas.text({x, box.y + 4.9}, view.name(), lettering::strong);
-    const Rect words = canvas.text({x, box.y + 10.4}, "do not cut", lettering::name);
-    const std::string stays = view.kept ? "(stays " + printed_with_both(order, *view.kept, Rounded::kept) + ")" : "(not measured)";
+    canvas.text({x, box.y + 4.9}, part_name(view.end, view.guard, w), lettering::strong);
+    const Rect words = canvas.text({x, box.y + 10.4}, say(HalfCaption::do_not_cut, w), lettering::name);
+    const std::string stays = view.kept ? stays_in_brackets(*view.kept, w) : say(HalfCaption::not_measured_in_brackets, w);
     canvas.fitted({words.right() + 3, box.y + 10.4}, box.right() - words.right() - 4, stays, lettering::figure);
 }
 
 // All in one row: name, figure, kept length.
-void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view)
+void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view, const Wording& w)
 {
     draw_number(canvas, {box.x + 4.2, box.y + box.height / 2}, view.number, Fill::black);
     const double x = box.x + names_at, figure_at = x + names_width;
-    canvas.fitted({x, box.y + 4.9}, names_width - 1, half_name(view.end), lettering::strong);
-    canvas.text({x, box.y + 10.4}, view.guard ? "GUARD" : "TUBE", lettering::name);
-    canvas.text({figure_at - 1, box.y + 10.4}, "cut off", lettering::note, Align::right);
-    const double after = draw_figure(canvas, {figure_at, box.y + 1.8}, box.right() - figure_at, cut_text(order, view)) + 1.5;
+    canvas.fitted({x, box.y + 4.9}, names_width - 1, half_name(view.end, w), lettering::strong);
+    canvas.text({x, box.y + 10.4}, say(view.guard ? HalfCaption::guard : HalfCaption::tube, w), lettering::name);
+    canvas.text({figure_at - 1, box.y + 10.4}, say(HalfCaption::cut_off, w), lettering::note, Align::right);
+    const double after = draw_figure(canvas, {figure_at, box.y + 1.8}, box.right() - figure_at, cut_text(view, w)) + 1.5;
     const double room = box.right() - after - 1;
-    canvas.fitted({after, box.y + 5.2}, room, tolerance_text(order), lettering::figure);
-    canvas.fitted({after, box.y + 10.9}, room, kept_text(order, view), lettering::figure);
+    canvas.fitted({after, box.y + 5.2}, room, cut_plus_minus(order.saw.plus_minus, w), lettering::figure);
+    canvas.fitted({after, box.y + 10.9}, room, kept_text(view, w), lettering::figure);
 }
 
 // The name above the figure; in inches the millimetres below the kept length.
-void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view)
+void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view, const Wording& w)
 {
     draw_number(canvas, {box.x + 4.5, box.y + 3.5}, view.number, Fill::black);
-    const Rect name = canvas.text({box.x + 9, box.y + 4.7}, view.name() + " cut off", lettering::strong);
-    canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, tolerance_text(order), lettering::note, Align::right);
-    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, cut_text(order, view)) + 2;
+    const Rect name = canvas.text({box.x + 9, box.y + 4.7}, part_to_cut(view.end, view.guard, w), lettering::strong);
+    canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, cut_plus_minus(order.saw.plus_minus, w), lettering::note, Align::right);
+    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, cut_text(view, w)) + 2;
     const double room = box.right() - after - 1;
-    const bool alone = order.units == Units::mm && view.kept;
-    canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_text(order, view), lettering::figure);
-    const std::string kept = view.kept ? ", keep " + beside(order, *view.kept, Rounded::kept) : ": hold the halves side by side";
-    if (order.units == Units::in) canvas.fitted({after, box.y + 15.5}, room, beside(order, *view.cut, Rounded::cut) + kept, lettering::note);
-    else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, "not measured: hold side by side", lettering::note);
+    const bool alone = w.units() == Units::mm && view.kept;
+    canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_text(view, w), lettering::figure);
+    if (w.units() == Units::in) canvas.fitted({after, box.y + 15.5}, room, millimetres_of(*view.cut, view.kept, w), lettering::note);
+    else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, say(HalfCaption::hold_side_by_side, w), lettering::note);
 }
 
-bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const TubeView& view)
+bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const TubeView& view, const Wording& w)
 {
-    const double cut = canvas.width_of(cut_text(order, view), lettering::cut) + 2 * padding;
-    const double kept = std::max(canvas.width_of(tolerance_text(order), lettering::figure), narrowest_kept * canvas.width_of(kept_text(order, view), lettering::figure));
+    const double cut = canvas.width_of(cut_text(view, w), lettering::cut) + 2 * padding;
+    const double kept = std::max(canvas.width_of(cut_plus_minus(order.saw.plus_minus, w), lettering::figure), narrowest_kept * canvas.width_of(kept_text(view, w), lettering::figure));
     return names_at + names_width + cut + 1.5 + kept + 1 <= width;
 }
 
 }  // namespace
 
-double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order)
+double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order, const Wording& w)
 {
     const std::vector<TubeView> views = tube_views(order);
-    const bool low = order.units == Units::mm && std::all_of(views.begin(), views.end(), [&](const TubeView& view) { return fits_low(canvas, width, order, view); });
+    const bool low = w.units() == Units::mm && std::all_of(views.begin(), views.end(), [&](const TubeView& view) { return fits_low(canvas, width, order, view, w); });
     return low ? low_height : high_height;
 }
 
-void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view)
+void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view, const Wording& w)
 {
-    const Rect box{room.x, room.y, room.width, cut_box_height(canvas, room.width, order)};
+    const Rect box{room.x, room.y, room.width, cut_box_height(canvas, room.width, order, w)};
     canvas.box(box, pen::guard);
-    if (!view.comes_off()) draw_nothing_to_cut(canvas, box, order, view);
-    else if (box.height == high_height) draw_high(canvas, box, order, view);
-    else draw_low(canvas, box, order, view);
+    if (!view.comes_off()) draw_nothing_to_cut(canvas, box, view, w);
+    else if (box.height == high_height) draw_high(canvas, box, order, view, w);
+    else draw_low(canvas, box, order, view, w);
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -70,18 +70,12 @@ void draw_guard(Canvas& canvas, const Frame& frame, const Places& places)
     }
 }
 
-std::string dimension_text(const WorkOrder& order, const TubeView& view)
+std::string dimension_text(const TubeView& view, const Wording& w)
 {
-    const std::string what = view.guard ? "guard " : "tube ";
-    if (!view.before) return what + (view.cut ? "not measured" : "not known");
-    const std::string before = printed(order, *view.before);
-    const std::string origin = view.measured ? "was " : "worked out: ";
-    if (!view.kept) return what + before + (view.measured ? " as measured" : ", worked out");
-    if (!view.comes_off()) return what + printed(order, *view.kept, Rounded::kept) + ", stays";
-    return what + printed(order, *view.kept, Rounded::kept) + "  (" + origin + figure_of(Rounded::measured, *view.before, order.units) + ")";
+    return drawn_length({view.guard, view.measured, view.cut.has_value(), view.comes_off(), view.before, view.kept}, w);
 }
 
-void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const WorkOrder& order, const TubeView& view)
+void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const TubeView& view, const Wording& w)
 {
     const double cut = view.guard ? places.guard_cut : places.tube_cut;
     const double end = view.guard ? places.guard_end : places.tube_end;
@@ -90,7 +84,7 @@ void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const
     const double cross = frame.axis() + (view.guard ? -cross_radius - 0.5 : cross_radius + 0.5);
     const bool flip = frame.mirrored;
     const double inner = frame.x(places.inner_cross), mark = frame.x(cut), free = frame.x(end);
-    draw_dimension(canvas, {flip ? mark : inner, flip ? inner : mark, line, flip ? edge : cross, flip ? cross : edge, dimension_text(order, view)});
+    draw_dimension(canvas, {flip ? mark : inner, flip ? inner : mark, line, flip ? edge : cross, flip ? cross : edge, dimension_text(view, w)});
     const double number_y = line - 0.6 - number_radius;
     if (view.comes_off()) {
         draw_dimension(canvas, {std::min(mark, free), std::max(mark, free), line, edge, edge, ""});
@@ -101,73 +95,71 @@ void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const
 }
 
 // Which cross is which: half lengths always start at the inner one.
-void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, const WorkOrder& order, End end)
+void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, const WorkOrder& order, End end, const Wording& w)
 {
     const double inner = frame.x(places.inner_cross), outer = frame.x(places.outer_cross);
     const double y = frame.top + tube_line_at - 1.3;
     const double in = frame.mirrored ? -1.2 : 1.2;
     const Align after = frame.mirrored ? Align::right : Align::left;
     if (places.inner_cross == places.outer_cross) {
-        canvas.text({inner + in, y}, "centre of cross", lettering::note, after);
+        canvas.text({inner + in, y}, say(HalfCaption::centre_of_cross, w), lettering::note, after);
         return;
     }
-    canvas.text({inner + in, y}, "INNER cross", lettering::strong, after);
-    canvas.text({outer, y}, "outer cross", lettering::note, Align::centre);
+    canvas.text({inner + in, y}, say(HalfCaption::inner_cross, w), lettering::strong, after);
+    canvas.text({outer, y}, say(HalfCaption::outer_cross, w), lettering::note, Align::centre);
     const double line = frame.top + guard_line_at, from = frame.axis() - 6.5;
     draw_dimension(canvas, {std::min(inner, outer), std::max(inner, outer), line, from, from,
-                            printed(order, order.reading.shaft.spacing[end])});
+                            w.length(Rounded::measured, order.reading.shaft.spacing[end])});
     canvas.line({outer, frame.axis() + 6.5}, {outer, y - 3.6}, pen::dimension);
 }
 
-void draw_half_heading(Canvas& canvas, const Frame& frame, const WorkOrder& order, End end)
+void draw_half_heading(Canvas& canvas, const Frame& frame, const WorkOrder& order, End end, const Wording& w)
 {
-    const Tube tube = tube_on(order.shaft, end);
-    const bool wide = order.shaft.ends[end].joint == JointKind::wide_angle;
-    const std::string carries = std::string("carries the ") + to_word(tube) + " tube · " + (wide ? "wide-angle joint, two crosses" : "standard joint, one cross");
+    const std::string carries = carried(tube_on(order.shaft, end), order.shaft.ends[end].joint, w);
     const double y = frame.top + 4.3;
     const Align side = frame.mirrored ? Align::right : Align::left;
     const double start = frame.mirrored ? frame.left + frame.width : frame.left;
     canvas.begin(Part::heading);
-    const Rect name = canvas.text({start, y}, half_name(end), {4.2, Weight::bold}, side);
+    const Rect name = canvas.text({start, y}, half_name(end, w), {4.2, Weight::bold}, side);
     canvas.begin(Part::figure);
     canvas.text({frame.mirrored ? name.x - 4 : name.right() + 4, y}, carries, lettering::note, side);
 }
 
 // In place of the box of a guard that is not used again.
-void draw_no_guard(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& guard)
+void draw_no_guard(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& guard, const Wording& w)
 {
     const bool none = order.shaft.halves[guard.tube].guard_use == GuardUse::none;
-    canvas.text({room.x + 2, room.y + 4.9}, guard.name(), lettering::strong);
-    canvas.fitted({room.x + 2, room.y + 10.4}, room.width - 4, none ? "there is none: fit a new one" : "damaged: not used again, fit a new one", lettering::figure);
+    canvas.text({room.x + 2, room.y + 4.9}, part_name(guard.end, guard.guard, w), lettering::strong);
+    canvas.fitted({room.x + 2, room.y + 10.4}, room.width - 4, say(none ? HalfCaption::no_guard : HalfCaption::damaged_guard, w), lettering::figure);
 }
 
 }  // namespace
 
 // Draws what comes off one tube in its box at `room`; in cut_sheet_boxes.cpp.
-void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view);
-double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order);
+void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view, const Wording& w);
+double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order, const Wording& w);
 
-double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end)
+double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end, const Wording& w)
 {
     const Frame frame{room.x, room.width, room.y, axis_at, end == End::implement};
     const TubeView tube = tube_view(order, end, false), guard = tube_view(order, end, true);
     const Places places = places_of(order, frame, tube, guard);
-    draw_half_heading(canvas, frame, order, end);
+    draw_half_heading(canvas, frame, order, end, w);
     if (guard.used) draw_guard(canvas, frame, places);
     draw_joint(canvas, frame, places.outer_cross, places.inner_cross);
     draw_tube(canvas, frame, places, tube.tube);
     canvas.line(frame.at(places.outer_cross - 13, 0), frame.at(frame.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
     const double bare = places.inner_cross + yoke + 5;
     draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare), guard_height / 2 + 0.8);
-    if (guard.used) draw_length(canvas, frame, places, order, guard);
-    draw_length(canvas, frame, places, order, tube);
-    draw_cross_names(canvas, frame, places, order, end);
+    if (guard.used) draw_length(canvas, frame, places, guard, w);
+    draw_length(canvas, frame, places, tube, w);
+    draw_cross_names(canvas, frame, places, order, end, w);
     if (!order.cut) return room.y + boxes_at;
     const double gap = 3, width = (room.width - gap) / 2;
-    if (guard.used) draw_cut_box(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard);
-    else draw_no_guard(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard);
-    draw_cut_box(canvas, {room.x + width + gap, room.y + boxes_at, width, 0}, order, tube);
-    return room.y + boxes_at + cut_box_height(canvas, width, order);
+    if (guard.used) draw_cut_box(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard, w);
+    else draw_no_guard(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard, w);
+    draw_cut_box(canvas, {room.x + width + gap, room.y + boxes_at, width, 0}, order, tube, w);
+    return room.y + boxes_at + cut_box_height(canvas, width, order, w);
 }
 
 }  // namespace shaftcut::cut_sheet

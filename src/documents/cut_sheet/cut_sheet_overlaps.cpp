@@ -7,10 +7,9 @@ namespace shaftcut::cut_sheet {
 namespace {
 
 struct Position {
-    std::string name;
-    Length length;   // telescoping
+    std::string name;  // with its length
+    Length length;     // telescoping
     Length overlap;
-    Rounded as = Rounded::measured;  // the length
 };
 
 std::optional<Range> greatest_known(const WorkOrder& order)
@@ -21,13 +20,15 @@ std::optional<Range> greatest_known(const WorkOrder& order)
     return std::nullopt;
 }
 
-std::vector<Position> positions(const WorkOrder& order)
+std::vector<Position> positions(const WorkOrder& order, const Wording& w)
 {
     const CutFigures& cut = *order.cut;
-    std::vector<Position> all{{order.verdict == Verdict::cut ? "Closed, after the cut" : "Closed", cut.plan.closed, cut.overlap.closed, closed_rounded(order)}};
-    if (cut.overlap.shortest) all.push_back({"At the shortest", order.fit.shortest->value, *cut.overlap.shortest, Rounded::shortest});
-    if (const auto range = greatest_known(order))
-        all.push_back({std::string("At the longest, ") + to_word(*range), order.fit.longest[*range]->value, *cut.overlap.longest[*range], Rounded::longest});
+    std::vector<Position> all{{closed_position(order.verdict, cut.plan.closed, w), cut.plan.closed, cut.overlap.closed}};
+    if (cut.overlap.shortest) all.push_back({shortest_position(order.fit.shortest->value, w), order.fit.shortest->value, *cut.overlap.shortest});
+    if (const auto range = greatest_known(order)) {
+        const Length longest = order.fit.longest[*range]->value;
+        all.push_back({longest_position(*range, longest, w), longest, *cut.overlap.longest[*range]});
+    }
     return all;
 }
 
@@ -50,46 +51,40 @@ void draw_position(Canvas& canvas, Rect row, const WorkOrder& order, const Posit
     for (const double x : {left, right}) canvas.disc({x, axis}, cross, Fill::white, pen::guard);
 }
 
-// The overlaps of the ranges that the picture does not show.
-std::string other_overlaps(const WorkOrder& order)
+// Of the ranges that the picture does not show.
+std::vector<RangeOverlap> not_shown(const WorkOrder& order)
 {
-    std::string text;
-    for (const Range range : all_ranges) {
-        if (range == greatest_known(order) || !order.cut->overlap.longest[range]) continue;
-        text += text.empty() ? "Overlap at the longest, " : "; ";
-        text += std::string(to_word(range)) + " " + printed(order, order.fit.longest[range]->value, Rounded::longest) + ": " +
-                printed(order, *order.cut->overlap.longest[range], Rounded::overlap);
-    }
-    return text;
+    std::vector<RangeOverlap> ranges;
+    for (const Range range : all_ranges)
+        if (range != greatest_known(order) && order.cut->overlap.longest[range]) ranges.push_back({range, order.fit.longest[range]->value, *order.cut->overlap.longest[range]});
+    return ranges;
 }
 
-std::string clearance_text(const WorkOrder& order)
+std::optional<Length> clearance_of(const WorkOrder& order)
 {
-    for (const Check& check : order.checks)
-        if (check.id == CheckId::closing_clearance && check.value)
-            return "Left to close at the shortest: " + printed_with_both(order, Length::micrometres(*check.value), Rounded::clearance);
-    return {};
+    const Check& check = check_of(order.checks, CheckId::closing_clearance);
+    return check.value ? std::optional(Length::micrometres(*check.value)) : std::nullopt;
 }
 
 }  // namespace
 
-double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order)
+double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w)
 {
-    const std::vector<Position> all = positions(order);
+    const std::vector<Position> all = positions(order, w);
     Length greatest = Length::micrometres(1);
     for (const Position& position : all) greatest = std::max(greatest, position.length);
     canvas.begin(Part::figure);
-    double y = canvas.paragraph(Point{room.x, room.y}, room.width, std::string("Overlap of the tubes, to scale") + (order.reading.has_wide_angle ? " (between INNER crosses)" : ""), lettering::strong);
+    double y = canvas.paragraph(Point{room.x, room.y}, room.width, overlaps_heading(order.reading.has_wide_angle, w), lettering::strong);
     for (const Position& position : all) {
-        const Rect label = canvas.text({room.x, y + 4}, position.name + " " + printed(order, position.length, position.as), lettering::note);
-        canvas.fitted({room.right(), y + 4}, room.right() - label.right() - 2, "overlap " + printed(order, position.overlap, Rounded::overlap), lettering::figure, Align::right);
+        const Rect label = canvas.text({room.x, y + 4}, position.name, lettering::note);
+        canvas.fitted({room.right(), y + 4}, room.right() - label.right() - 2, overlap(position.overlap, w), lettering::figure, Align::right);
         draw_position(canvas, {room.x, y, room.width, 0}, order, position, (room.width - 2.8) / greatest.mm());
         y += 11;
     }
     canvas.begin(Part::paragraph);
-    const std::string clearance = clearance_text(order), others = other_overlaps(order);
-    if (!clearance.empty()) {
-        canvas.fitted({room.x, y + 4.7}, room.width, clearance, lettering::figure);
+    const std::string others = other_overlaps(not_shown(order), w);
+    if (const auto clearance = clearance_of(order)) {
+        canvas.fitted({room.x, y + 4.7}, room.width, left_to_close(*clearance, w), lettering::figure);
         y += 6.1;
     }
     return others.empty() ? y : canvas.paragraph({room.x, y}, room.width, others, lettering::note);

@@ -1,4 +1,4 @@
-// The parts of the cut sheet, each drawn by one function, and the names as the fitter sees them.
+// The parts of the cut sheet, each drawn by one function.
 #pragma once
 
 #include <optional>
@@ -6,8 +6,10 @@
 #include <utility>
 #include <vector>
 
+#include "cut_sheet/behind_words.hpp"
+#include "cut_sheet/captions.hpp"
+#include "cut_sheet/front_words.hpp"
 #include "page/sheet_parts.hpp"
-#include "printed.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::cut_sheet {
@@ -27,52 +29,41 @@ struct TubeView {
     std::optional<Length> kept;    // nothing when refused or not known
 
     bool comes_off() const { return cut && *cut > Length(); }
-    std::string name() const;  // "TRACTOR HALF · GUARD"
 };
 TubeView tube_view(const WorkOrder& order, End end, bool guard);
 std::vector<TubeView> tube_views(const WorkOrder& order);  // by number, those that are used
 
-std::string half_name(End end);               // "TRACTOR HALF"
-std::string cross_name(Reference reference);  // "outer cross"
-
-// What the closed length is on the paper: the new one, or of a shaft that stays as it is the measured one.
-inline Rounded closed_rounded(const WorkOrder& order) { return order.verdict == Verdict::cut ? Rounded::closed_after : Rounded::measured; }
-
 // `type`: what the document is, as in Heading.
-Heading heading_of(const WorkOrder& order, const std::string& type);
+Heading heading_of(const WorkOrder& order, TitleCaption type, const Wording& w);
 // Customer, machine, tractors, with what the job says of each.
-std::vector<std::pair<std::string, std::string>> heading_fields(const WorkOrder& order);
-// "30 kW".
-std::string power_text(std::int64_t watts);
+std::vector<std::pair<std::string, std::string>> heading_fields(const WorkOrder& order, const Wording& w);
 
 // How what is confirmed first stands on the first sheet: each in its own words, or, where many leave no room for them, as names in cells
 // with the words behind.
 enum class ConfirmForm { rows, cells };
 // Both 0 high where nothing is confirmed.
-double confirmations_height(const Canvas& canvas, double width, const WorkOrder& order, ConfirmForm form);
-double draw_confirmations(Canvas& canvas, Rect room, const WorkOrder& order, ConfirmForm form);
-// "implement half, cross to tube's end".
-std::string confirmed_name(const WorkOrder& order, Confirmed what);
-Blocks confirmation_blocks(const WorkOrder& order);  // the words of the cells
+double confirmations_height(const Canvas& canvas, double width, const WorkOrder& order, ConfirmForm form, const Wording& w);
+double draw_confirmations(Canvas& canvas, Rect room, const WorkOrder& order, ConfirmForm form, const Wording& w);
+Blocks confirmation_blocks(const WorkOrder& order, const Wording& w);  // the words of the cells
 
-Blocks step_blocks(const WorkOrder& order);
-Blocks warning_blocks(const WorkOrder& order);  // checks that warn
-Blocks remark_blocks(const WorkOrder& order);   // checks that were not made, and notes
+Blocks step_blocks(const WorkOrder& order, const Wording& w);
+Blocks warning_blocks(const WorkOrder& order, const Wording& w);  // checks that warn
+Blocks remark_blocks(const WorkOrder& order, const Wording& w);   // checks that were not made, and notes
 // Why the job is refused, and what would serve.
-Blocks refusal_blocks(const WorkOrder& order);
+Blocks refusal_blocks(const WorkOrder& order, const Wording& w);
 
 // Whether each of the first sheet's positions is said with the place where the job says that it was measured.
 enum class PositionWords { with_place, alone };
 // Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, PositionWords positions = PositionWords::with_place);
-double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end);
-double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order);
-double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order);
+double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w, PositionWords positions = PositionWords::with_place);
+double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end, const Wording& w);
+double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w);
+double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w);
 double sign_off_height(const WorkOrder& order);
 
-void draw_checks(Sheets& sheets, const WorkOrder& order);
-void draw_stated(Sheets& sheets, const WorkOrder& order);
-void draw_readings(Sheets& sheets, const WorkOrder& order);
-void draw_limits(Sheets& sheets, const WorkOrder& order);
+void draw_checks(Sheets& sheets, const WorkOrder& order, const Wording& w);
+void draw_stated(Sheets& sheets, const WorkOrder& order, const Wording& w);
+void draw_readings(Sheets& sheets, const WorkOrder& order, const Wording& w);
+void draw_limits(Sheets& sheets, const WorkOrder& order, const Wording& w);
 
 }  // namespace shaftcut::cut_sheet

@@ -1,7 +1,6 @@
 // What the job says around its lengths: of the shaft as it came, of its machine, and of who measured it.
-#include "cut/geometry_words.hpp"
+#include "hitch/geometry_figures.hpp"
 #include "cut_sheet/cut_sheet_parts.hpp"
-#include "text.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -13,126 +12,65 @@ void add(Rows& rows, const std::string& what, const std::string& stated)
     if (!stated.empty()) rows.push_back({what, stated});
 }
 
-std::string joined(const std::vector<std::string>& parts)
-{
-    std::string all;
-    for (const std::string& part : parts) all += (part.empty() || all.empty() ? "" : ", ") + part;
-    return all;
-}
-
-std::string spaced(std::string word)
-{
-    for (char& letter : word)
-        if (letter == '-') letter = ' ';
-    return word;
-}
-
-// "guard complete, chains missing": what was looked at, in the order of the bench.
-std::string condition_text(const Condition& found)
-{
-    std::vector<std::string> parts;
-    const auto say = [&](const char* what, const auto& state) {
-        if (state) parts.push_back(std::string(what) + " " + spaced(to_word(*state)));
-    };
-    say("guard", found.guard);
-    say("chains", found.chains);
-    say("crosses", found.crosses);
-    say("tubes", found.tubes);
-    say("locks", found.locks);
-    if (found.weld) parts.push_back(*found.weld == Weld::none ? "no weld" : spaced(to_word(*found.weld)));
-    say("device", found.device);
-    say("forks", found.phase);
-    if (found.slides) parts.emplace_back(*found.slides == Slides::yes ? "slides by hand" : "does not slide by hand, though clean");
-    return joined(parts);
-}
-
-std::string half_name_of(const WorkOrder& order, Tube tube) { return std::string(to_word(end_of(order.shaft, tube))) + " half"; }
-
-void add_half(Rows& rows, const WorkOrder& order, Tube tube)
+void add_half(Rows& rows, const WorkOrder& order, Tube tube, const Wording& w)
 {
     const JobHalf& half = order.shaft.halves[tube];
-    const std::string name = half_name_of(order, tube);
-    if (half.series) add(rows, name, half.series->name ? "of series " + *half.series->name : "of no known series");
-    if (half.guard_use == GuardUse::none) add(rows, name + "'s guard", "there is none");
-    if (half.guard_use == GuardUse::damaged) add(rows, name + "'s guard", "damaged: not used again");
+    const End end = end_of(order.shaft, tube);
+    if (half.series) add(rows, half_row(end, w), half.series->name ? of_series(*half.series->name, w) : say(StatedCaption::no_series, w));
+    if (half.guard_use == GuardUse::none) add(rows, half_guard_row(end, w), say(StatedCaption::no_guard, w));
+    if (half.guard_use == GuardUse::damaged) add(rows, half_guard_row(end, w), say(StatedCaption::damaged_guard, w));
     if (!half.stop_depth) return;
-    const std::string depth = printed_with_both(order, half.stop_depth->length) + " from its tube's free end inwards";
     const auto& shoulder = order.reading.shaft.halves[tube].shoulder;
-    add(rows, name + "'s stop", depth + (shoulder ? "; its shoulder is then " + printed_with_both(order, shoulder->value) + " from its " +
-                                                        (order.shaft.ends[end_of(order.shaft, tube)].joint == JointKind::wide_angle ? "inner cross" : "cross") : ""));
+    add(rows, half_stop_row(end, w), stop_depth(half.stop_depth->length, shoulder ? std::optional(shoulder->value) : std::nullopt, order.shaft.ends[end].joint, w));
 }
 
-void add_end(Rows& rows, const WorkOrder& order, End end)
+void add_fit(Rows& rows, const WorkOrder& order, const FitReading& fit, const Wording& w)
 {
-    const JobEnd& stated = order.shaft.ends[end];
-    std::vector<std::string> parts;
-    if (stated.spacing) parts.push_back("crosses " + printed_with_both(order, *stated.spacing) + " apart");
-    if (stated.cross_to_groove) parts.push_back("cross to locking groove " + printed_with_both(order, *stated.cross_to_groove));
-    add(rows, std::string(to_word(end)) + " joint", joined(parts));
-}
-
-void add_fit(Rows& rows, const WorkOrder& order, const FitReading& fit)
-{
-    const std::string of = whose(fit, order.fits.size());
+    const std::string tractor = order.fits.size() > 1 ? fit.tractor : "";
     for (const End end : both_ends) {
         if (!fit.views[end]) continue;
         const AngleViews& views = *fit.views[end];
-        const auto& angle = fit.angles[end][views.range];
-        add(rows, of + to_word(end) + " joint, " + to_word(views.range), (angle ? figure(*angle) + "°: " : "") + "from " + figure(views.side_view) + "° seen from the side and " +
-                                                                             figure(views.plan) + "° seen from above");
+        add(rows, joint_angle_row(tractor, end, views.range, w), seen_in_two_views(fit.angles[end][views.range], views, w));
     }
 }
 
-std::string other_tractors_text(const Circumstances& around)
+std::string other_tractors_text(const Circumstances& around, const Wording& w)
 {
-    if (around.other_tractors.empty()) return around.no_other_tractors ? "none" : "";
-    std::string names;
-    for (const std::string& name : around.other_tractors) names += (names.empty() ? "" : "; ") + name;
-    return "NOT MEASURED: " + names;
-}
-
-std::string measured_text(const MeasuredBy& by) { return joined({by.name, by.date, by.with.empty() ? "" : "with " + by.with}); }
-
-// "why: WHY; by: BY"
-std::string loosened_text(const Circumstances& around)
-{
-    if (around.limits_why.empty()) return around.limits_by.empty() ? "" : "by " + around.limits_by;
-    return around.limits_why + (around.limits_by.empty() ? "" : "; by " + around.limits_by);
+    if (!around.other_tractors.empty()) return not_measured(around.other_tractors, w);
+    return around.no_other_tractors ? say(StatedCaption::no_other_tractors, w) : "";
 }
 
 }  // namespace
 
-std::vector<std::pair<std::string, std::string>> heading_fields(const WorkOrder& order)
+std::vector<std::pair<std::string, std::string>> heading_fields(const WorkOrder& order, const Wording& w)
 {
     const Circumstances& around = order.circumstances;
-    const std::string here = around.machine_here ? "" : "NOT HERE";
     std::vector<std::pair<std::string, std::string>> fields{
-        {"Customer: ", joined({order.customer, around.phone.empty() ? "" : "telephone " + around.phone})},
-        {"Machine: ", joined({order.machine, here})},
-        {"Tractor: ", joined({order.tractor, around.power ? power_text(*around.power) + " at the PTO" : "", around.hitch})}};
-    if (const std::string others = other_tractors_text(around); !others.empty()) fields.emplace_back("Other tractors: ", others);
+        {say(TitleCaption::customer, w), one_by_one({order.customer, telephone(around.phone, w)})},
+        {say(TitleCaption::machine, w), one_by_one({order.machine, around.machine_here ? "" : say(TitleCaption::not_here, w)})},
+        {say(TitleCaption::tractor, w), one_by_one({order.tractor, around.power ? power_at_pto(*around.power, w) : "", around.hitch})}};
+    if (const std::string others = other_tractors_text(around, w); !others.empty()) fields.emplace_back(say(TitleCaption::other_tractors, w), others);
     return fields;
 }
 
-std::string power_text(std::int64_t watts) { return figure(Length::micrometres(watts), Units::mm, Toward::nearest, 3) + " kW"; }
-
-void draw_stated(Sheets& sheets, const WorkOrder& order)
+void draw_stated(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     const Circumstances& around = order.circumstances;
     const double width = sheets.room().width, names = 52;
-    Table table{"The shaft and its machine as stated", {names, width - names}, {"what", "as stated"}, {}};
-    add(table.rows, "shaft number", order.shaft.number);
-    add(table.rows, "telephone", around.phone);
-    add(table.rows, "hitch", around.hitch);
-    add(table.rows, "power taken at the PTO", around.power ? power_text(*around.power) : "");
-    add(table.rows, "other tractors", other_tractors_text(around));
-    add(table.rows, "machine", around.machine_here ? "" : "not here: the shaft is tried elsewhere");
-    add(table.rows, "measured", measured_text(around.measured_by));
-    if (order.shaft.condition) add(table.rows, "as it came in", condition_text(*order.shaft.condition));
-    for (const Tube tube : {tube_on(order.shaft, End::tractor), tube_on(order.shaft, End::implement)}) add_half(table.rows, order, tube);
-    for (const End end : both_ends) add_end(table.rows, order, end);
-    for (const FitReading& fit : order.fits) add_fit(table.rows, order, fit);
-    add(table.rows, "a limit made looser", loosened_text(around));
+    Table table{say(StatedCaption::heading, w), {names, width - names}, {say(StatedCaption::what, w), say(StatedCaption::as_stated, w)}, {}};
+    const auto add_row = [&](StatedCaption name, const std::string& stated) { add(table.rows, say(name, w), stated); };
+    add_row(StatedCaption::shaft_number, order.shaft.number);
+    add_row(StatedCaption::telephone, around.phone);
+    add_row(StatedCaption::hitch, around.hitch);
+    add_row(StatedCaption::power, around.power ? power(*around.power, w) : "");
+    add_row(StatedCaption::other_tractors, other_tractors_text(around, w));
+    add_row(StatedCaption::machine, around.machine_here ? "" : say(StatedCaption::machine_elsewhere, w));
+    add_row(StatedCaption::measured, measured_by(around.measured_by, w));
+    if (order.shaft.condition) add_row(StatedCaption::came_in, condition(*order.shaft.condition, w));
+    for (const Tube tube : {tube_on(order.shaft, End::tractor), tube_on(order.shaft, End::implement)}) add_half(table.rows, order, tube, w);
+    for (const End end : both_ends) add(table.rows, joint_row(end, w), joint_lengths(order.shaft.ends[end], w));
+    for (const FitReading& fit : order.fits) add_fit(table.rows, order, fit, w);
+    add_row(StatedCaption::loosened, loosened(around.limits_why, around.limits_by, w));
     draw_table(sheets, table);
 }
 

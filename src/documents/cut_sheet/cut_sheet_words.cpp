@@ -1,23 +1,8 @@
-// The names of the cut sheet as its reader sees them.
+// What a tube of the shaft is on the cut sheet, and the sheet's title.
 #include "cut_sheet/cut_sheet_parts.hpp"
-#include "verdict_words.hpp"
+#include "order/verdict_words.hpp"
 
 namespace shaftcut::cut_sheet {
-
-std::string half_name(End end)
-{
-    return end == End::tractor ? "TRACTOR HALF" : "IMPLEMENT HALF";
-}
-
-std::string cross_name(Reference reference)
-{
-    return reference == Reference::outer_cross ? "outer cross" : "inner cross";
-}
-
-std::string TubeView::name() const
-{
-    return half_name(end) + (guard ? " · GUARD" : " · TUBE");
-}
 
 TubeView tube_view(const WorkOrder& order, End end, bool guard)
 {
@@ -49,11 +34,10 @@ std::vector<TubeView> tube_views(const WorkOrder& order)
     return views;
 }
 
-Heading heading_of(const WorkOrder& order, const std::string& type)
+Heading heading_of(const WorkOrder& order, TitleCaption type, const Wording& w)
 {
-    const std::string shaft = order.shaft.number.empty() ? "Drive shaft" : "Drive shaft " + order.shaft.number;
-    return {order.order, order.owner, type, shaft + ": fitting its length", heading_fields(order),
-            {"Date", order.date}, {"Approved", ""}, "", order.verdict == Verdict::refused ? verdict_words(order) : ""};
+    return {SheetWords(w), order.order, order.owner, say(type, w), subject(order.shaft.number, w), heading_fields(order, w),
+            {say(TitleCaption::date, w), order.date}, {say(TitleCaption::approved, w), ""}, "", order.verdict == Verdict::refused ? verdict_words(order, w) : ""};
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -1,8 +1,9 @@
 // The machine's dimensions as the job states them, in the boxes of the measuring form: so that whoever measured can hold the one beside
 // the other.
-#include "cut/geometry_words.hpp"
 #include "data/machine_dimensions.hpp"
 #include "drawing/geometry_parts.hpp"
+#include "hitch/geometry_figures.hpp"
+#include "figures.hpp"
 
 namespace shaftcut::geometry {
 namespace {
@@ -28,20 +29,21 @@ void draw_cell(Canvas& canvas, Rect box, const Cell& cell)
     canvas.fitted({right, box.bottom() - 1.5}, box.width - 3 * inset - room, cell.figure, lettering::name, Align::right);
 }
 
-Cell cell_of(const WorkOrder& order, const StatedDimension& dimension, const std::string& before = "")
+Cell cell_of(const StatedDimension& dimension, const Wording& w, const std::string& before = "")
 {
+    const std::string lies = dimension.lies ? say(*dimension.lies, w) : "";
     if (const auto* angle = std::get_if<AngleDimension>(&dimension.stated))
-        return {dimension.name, dimension.lies, before + with_minus(figure(angle->value)) + "°", ""};
+        return {dimension.name, lies, before + with_minus(figure(angle->value)) + "°", ""};
     const Length length = std::get<Dimension>(dimension.stated).value;
-    return {dimension.name, dimension.lies, with_minus(printed(order, length)), with_minus(beside(order, length))};
+    return {dimension.name, lies, with_minus(w.length(Rounded::measured, length)), with_minus(millimetres_beside(w, Rounded::measured, length))};
 }
 
 // The lengths of one element of a job file share their tolerance.
-Cell plus_minus_cell(const WorkOrder& order, const StatedDimension& length)
+Cell plus_minus_cell(const WorkOrder& order, const StatedDimension& length, const Wording& w)
 {
     const auto& stated = std::get<Dimension>(length.stated).plus_minus;
     const Length plus_minus = stated.value_or(order.measuring_plus_minus);
-    return {"plus-minus", stated ? "stated" : "the workshop's", printed(order, plus_minus, Rounded::doubt), beside(order, plus_minus, Rounded::doubt)};
+    return {"plus-minus", say(stated ? StatedCaption::stated : StatedCaption::workshops, w), w.length(Rounded::doubt, plus_minus), millimetres_beside(w, Rounded::doubt, plus_minus)};
 }
 
 std::vector<std::vector<Cell>> rows_of(const std::vector<Cell>& cells)
@@ -54,33 +56,31 @@ std::vector<std::vector<Cell>> rows_of(const std::vector<Cell>& cells)
     return rows;
 }
 
-std::vector<std::vector<Cell>> dimension_rows(const WorkOrder& order, const Machine& machine)
+std::vector<std::vector<Cell>> dimension_rows(const WorkOrder& order, const Machine& machine, const Wording& w)
 {
     const std::vector<StatedDimension> dimensions = dimensions_of(machine);
     std::vector<Cell> cells;
-    for (const StatedDimension& dimension : dimensions) cells.push_back(cell_of(order, dimension));
-    cells.push_back(plus_minus_cell(order, dimensions.front()));
+    for (const StatedDimension& dimension : dimensions) cells.push_back(cell_of(dimension, w));
+    cells.push_back(plus_minus_cell(order, dimensions.front(), w));
     return rows_of(cells);
 }
 
-std::vector<Cell> range_row(const WorkOrder& order, const Machine& machine, Range range)
+std::vector<Cell> range_row(const WorkOrder& order, const Machine& machine, Range range, const Wording& w)
 {
     const std::vector<StatedDimension> movements = movements_of(machine, range);
-    std::vector<Cell> cells{{to_word(range), movements.empty() ? "not stated" : "", "", ""}};
-    for (const StatedDimension& movement : movements) cells.push_back(cell_of(order, movement, "± "));
-    if (!movements.empty() && std::holds_alternative<Dimension>(movements.front().stated)) cells.push_back(plus_minus_cell(order, movements.front()));
+    std::vector<Cell> cells{{to_word(range), movements.empty() ? say(StatedCaption::not_stated, w) : "", "", ""}};
+    for (const StatedDimension& movement : movements) cells.push_back(cell_of(movement, w, "± "));
+    if (!movements.empty() && std::holds_alternative<Dimension>(movements.front().stated)) cells.push_back(plus_minus_cell(order, movements.front(), w));
     return cells;
 }
 
-void draw_one(Sheets& sheets, const WorkOrder& order, const FitReading& fit)
+void draw_one(Sheets& sheets, const WorkOrder& order, const FitReading& fit, const Wording& w)
 {
     const Machine& machine = fit.geometry->machine;
-    std::vector<std::vector<Cell>> rows = dimension_rows(order, machine);
-    for (const Range range : all_ranges) rows.push_back(range_row(order, machine, range));
+    std::vector<std::vector<Cell>> rows = dimension_rows(order, machine, w);
+    for (const Range range : all_ranges) rows.push_back(range_row(order, machine, range, w));
     sheets.move_to(sheets.y() + 1);
-    const std::string whose_it_is = whose(fit, order.fits.size());
-    const Blocks words{{Lead::heading, whose_it_is + "The machine as the job states it: " + kind_word(machine)},
-                       {Lead::none, "Hold it against the measuring form, box by box: a lost sign or two figures swapped spoil the shaft."}};
+    const Blocks words{{Lead::heading, stated_heading(tractor_of(order, fit), std::holds_alternative<Mounted>(machine), w)}, {Lead::none, say(StatedCaption::hold_against_form, w)}};
     double height = static_cast<double>(rows.size()) * box_height + between_lists;
     for (const Block& block : words) height += height_of(sheets.canvas(), sheets.room().width, block);
     sheets.ensure(height);
@@ -101,10 +101,10 @@ void draw_one(Sheets& sheets, const WorkOrder& order, const FitReading& fit)
 
 std::string with_minus(const std::string& figure) { return figure.starts_with('-') ? "−" + figure.substr(1) : figure; }
 
-void draw_stated_machines(Sheets& sheets, const WorkOrder& order)
+void draw_stated_machines(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     for (const FitReading& fit : order.fits)
-        if (fit.geometry) draw_one(sheets, order, fit);
+        if (fit.geometry) draw_one(sheets, order, fit, w);
 }
 
 }  // namespace shaftcut::geometry

@@ -1,8 +1,9 @@
 // Every extreme with its figure large, where it occurs and how far it can be trusted.
 #include <algorithm>
 
-#include "cut/geometry_words.hpp"
 #include "drawing/geometry_parts.hpp"
+#include "hitch/geometry_figures.hpp"
+#include "figures.hpp"
 
 namespace shaftcut::geometry {
 namespace {
@@ -18,25 +19,25 @@ struct ExtremeRow {
 
 double words_width(const Sheets& sheets) { return sheets.room().width - name_width - figure_width; }
 
-ExtremeRow row_of(const WorkOrder& order, const std::string& name, const ExtremeLength& extreme, Rounded as)
+ExtremeRow row_of(const std::string& name, const ExtremeLength& extreme, Rounded as, const Wording& w)
 {
-    return {name, printed(order, extreme.length, as), beside(order, extreme.length, as), in_words(extreme.at, order.units) + "; " + doubt_in_words(extreme, order.units)};
+    return {name, w.length(as, extreme.length), millimetres_beside(w, as, extreme.length), position_and_doubt(in_words(extreme.at, w), doubt_in_words(extreme, w), w)};
 }
 
-ExtremeRow row_of(const WorkOrder& order, const std::string& name, const ExtremeAngle& extreme)
+ExtremeRow row_of(const std::string& name, const ExtremeAngle& extreme, const Wording& w)
 {
-    return {name, figure(extreme.angle) + "°", "", in_words(extreme.at, order.units)};
+    return {name, w.angle(extreme.angle), "", in_words(extreme.at, w)};
 }
 
-std::vector<ExtremeRow> rows_of(const WorkOrder& order, const OperatingLengths& lengths)
+std::vector<ExtremeRow> rows_of(const OperatingLengths& lengths, const Wording& w)
 {
-    std::vector<ExtremeRow> rows{row_of(order, "shortest", lengths.shortest, Rounded::shortest)};
+    std::vector<ExtremeRow> rows{row_of(shortest_name(w), lengths.shortest, Rounded::shortest, w)};
     for (const Range range : all_ranges)
-        if (lengths.ranges[range]) rows.push_back(row_of(order, std::string("longest, ") + to_word(range), lengths.ranges[range]->longest, Rounded::longest));
+        if (lengths.ranges[range]) rows.push_back(row_of(longest_name(range, w), lengths.ranges[range]->longest, Rounded::longest, w));
     for (const Range range : all_ranges) {
         if (!lengths.ranges[range]) continue;
-        rows.push_back(row_of(order, std::string("tractor joint, ") + to_word(range), lengths.ranges[range]->tractor));
-        rows.push_back(row_of(order, std::string("implement joint, ") + to_word(range), lengths.ranges[range]->implement));
+        rows.push_back(row_of(joint_name(End::tractor, range, w), lengths.ranges[range]->tractor, w));
+        rows.push_back(row_of(joint_name(End::implement, range, w), lengths.ranges[range]->implement, w));
     }
     return rows;
 }
@@ -75,19 +76,18 @@ void draw_rows(Sheets& sheets, const std::string& heading, const std::vector<Ext
     for (const ExtremeRow& row : rows) {
         const std::size_t before = sheets.count();
         sheets.ensure(height_of_row(sheets, row));
-        if (sheets.count() != before) sheets.flow({{Lead::heading, heading + ", continued"}});
+        if (sheets.count() != before) sheets.flow({{Lead::heading, sheets.words().continued(heading)}});
         draw_row(sheets, row);
     }
 }
 
 }  // namespace
 
-void draw_extremes(Sheets& sheets, const WorkOrder& order)
+void draw_extremes(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     for (const FitReading& fit : order.fits)
-        if (fit.geometry)
-            draw_rows(sheets, whose(fit, order.fits.size()) + "From the machine's geometry, between the inner crosses", rows_of(order, fit.geometry->lengths));
-    draw_stated_machines(sheets, order);
+        if (fit.geometry) draw_rows(sheets, extremes_heading(tractor_of(order, fit), w), rows_of(fit.geometry->lengths, w));
+    draw_stated_machines(sheets, order, w);
 }
 
 }  // namespace shaftcut::geometry

@@ -4,6 +4,7 @@
 
 #include "drawing/geometry_parts.hpp"
 #include "drawing/labelled_drawing.hpp"
+#include "order/instruction_words.hpp"
 
 namespace shaftcut::geometry {
 namespace {
@@ -21,16 +22,16 @@ struct LimitLine {
     Length length;
 };
 
-std::vector<LimitLine> limit_lines(const WorkOrder& order)
+std::vector<LimitLine> limit_lines(const WorkOrder& order, const Wording& w)
 {
     std::vector<LimitLine> lines;
     if (!order.cut) return lines;
     const CutPlan& plan = order.cut->plan;
-    lines.push_back({"least allowed: closed + clearance", plan.closed + order.limits.length(Limit::closing_clearance)});
+    lines.push_back({say(PlotCaption::least_allowed, w), plan.closed + order.limits.length(Limit::closing_clearance)});
     for (const Range range : all_ranges) {
         const Check& check = check_of(order.checks, overlap_check_id(range));
         if (!check.limit) continue;
-        lines.push_back({std::string("longest allowed, ") + to_word(range), plan.half[Tube::inner] + plan.half[Tube::outer] - Length::micrometres(*check.limit)});
+        lines.push_back({longest_allowed(range, w), plan.half[Tube::inner] + plan.half[Tube::outer] - Length::micrometres(*check.limit)});
     }
     return lines;
 }
@@ -82,8 +83,8 @@ std::string tick_text(double value) { return with_minus(figure(Length::from_mm(v
 
 class Plot {
 public:
-    Plot(Canvas& canvas, Rect room, const WorkOrder& order, const MachineView& view, const Machine& machine)
-        : canvas_(canvas), order_(order), view_(view), machine_(machine), limits_(limit_lines(order)), x_(movement_of(view)), y_(lengths_of(view, limits_)),
+    Plot(Canvas& canvas, Rect room, const WorkOrder& order, const MachineView& view, const Machine& machine, const Wording& w)
+        : canvas_(canvas), order_(order), view_(view), machine_(machine), w_(w), limits_(limit_lines(order, w)), x_(movement_of(view)), y_(lengths_of(view, limits_)),
           frame_{room.x + axis_left, room.y + above, room.width - axis_left - axis_right, room.height - above - below}, drawing_(canvas, inside(frame_)) {}
 
     void draw()
@@ -106,8 +107,7 @@ private:
     double x(double movement) const { return frame_.x + (movement - x_.from) / x_.size() * frame_.width; }
     double y(double length) const { return frame_.bottom() - (length - y_.from) / y_.size() * frame_.height; }
 
-    double unit() const { return order_.units == Units::mm ? 1 : 25.4; }
-    std::string in_unit(const char* what) const { return std::string(what) + ", " + unit_word(order_.units); }
+    double unit() const { return w_.units() == Units::mm ? 1 : 25.4; }
 
     void draw_movement_axis()
     {
@@ -117,7 +117,7 @@ private:
             canvas_.text({x(tick), frame_.bottom() + 4.6}, tick_text(tick / scale) + (view_.mounted ? "" : "°"), lettering::note, Align::centre);
         }
         canvas_.text({frame_.x + frame_.width / 2, frame_.bottom() + 9.2},
-                     view_.mounted ? in_unit("height of the lower hitch point above ground") : "turn: to the left below 0, to the right above", lettering::note, Align::centre);
+                     view_.mounted ? height_axis(w_) : say(PlotCaption::turn, w_), lettering::note, Align::centre);
     }
 
     void draw_length_axis()
@@ -127,7 +127,7 @@ private:
             canvas_.line({frame_.x - 1.2, y(tick)}, {frame_.x, y(tick)}, pen::dimension);
             canvas_.text({frame_.x - 2, y(tick) + 1.2}, tick_text(tick / unit()), lettering::note, Align::right);
         }
-        canvas_.text({frame_.x - axis_left, frame_.y - 3}, in_unit("telescoping length"), lettering::strong);
+        canvas_.text({frame_.x - axis_left, frame_.y - 3}, length_axis(w_), lettering::strong);
     }
 
     // What is left of overlap after the cut falls as the length grows.
@@ -139,7 +139,7 @@ private:
             canvas_.line({frame_.right(), y(most - tick)}, {frame_.right() + 1.2, y(most - tick)}, pen::dimension);
             canvas_.text({frame_.right() + 2, y(most - tick) + 1.2}, tick_text(tick / unit()), lettering::note);
         }
-        canvas_.text({frame_.right() + axis_right, frame_.y - 3}, in_unit("overlap after the cut"), lettering::strong, Align::right);
+        canvas_.text({frame_.right() + axis_right, frame_.y - 3}, overlap_axis(w_), lettering::strong, Align::right);
     }
 
     std::optional<Span> span_of(Range range) const
@@ -162,7 +162,7 @@ private:
             const double left = x(span->from), right = x(span->to);
             canvas_.line({left, at}, {right, at}, pen::outline);
             for (const double end : {left, right}) canvas_.line({end, at - 1}, {end, at + 1}, pen::outline);
-            canvas_.text({frame_.x - 2, at + 1.2}, to_word(range), lettering::note, Align::right);
+            canvas_.text({frame_.x - 2, at + 1.2}, range_name(range, w_), lettering::note, Align::right);
             at += bar_pitch;
         }
     }
@@ -195,7 +195,7 @@ private:
         std::vector<std::pair<Point, std::string>> labels;
         for (const MachineScene& scene : view_.scenes) {
             const Point at{x(position_of(scene.at)), y(scene.length.mm())};
-            const std::string words = scene.name + " " + printed(order_, scene.length, scene.printed_as);
+            const std::string words = extreme(name_of(scene, w_), w_.length(scene.printed_as, scene.length), w_);
             const auto same = std::find_if(labels.begin(), labels.end(), [&](const auto& label) { return std::hypot(label.first.x - at.x, label.first.y - at.y) < 0.5; });
             if (same != labels.end()) {
                 same->second += "; " + words;
@@ -211,28 +211,21 @@ private:
     const WorkOrder& order_;
     const MachineView& view_;
     const Machine& machine_;
+    const Wording& w_;
     std::vector<LimitLine> limits_;
     Span x_, y_;
     Rect frame_;
     LabelledDrawing drawing_;
 };
 
-std::string explanation(const WorkOrder& order, const MachineView& view)
-{
-    std::string text = view.mounted ? "" : std::string("Heavy: level. Thin: shortest and longest over the pitch and roll of the ") + to_word(*view.curve_range) + " range. ";
-    text += "Bars below: how far each range goes. ";
-    return text + (order.cut ? "Broken lines: the least length that this shaft allows, and the longest that leaves the overlap asked in each range."
-                             : "The job is refused: no overlap and no limit of a cut is shown.");
-}
-
 }  // namespace
 
-void draw_plot(Sheets& sheets, const WorkOrder& order, const MachineView& view, const Machine& machine)
+void draw_plot(Sheets& sheets, const WorkOrder& order, const MachineView& view, const Machine& machine, const Wording& w)
 {
-    const Blocks words{{Lead::none, explanation(order, view)}};
+    const Blocks words{{Lead::none, about_plot(view.curve_range, order.cut.has_value(), w)}};
     sheets.ensure(plot_height + below_plot);
     sheets.canvas().begin(Part::figure);
-    Plot(sheets.canvas(), {sheets.room().x, sheets.y(), sheets.room().width, plot_height}, order, view, machine).draw();
+    Plot(sheets.canvas(), {sheets.room().x, sheets.y(), sheets.room().width, plot_height}, order, view, machine, w).draw();
     sheets.move_to(sheets.y() + plot_height);
     sheets.flow(words);
 }

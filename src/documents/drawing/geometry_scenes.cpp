@@ -3,9 +3,10 @@
 #include <cmath>
 #include <numbers>
 
-#include "cut/geometry_words.hpp"
+#include "hitch/geometry_figures.hpp"
 #include "drawing/geometry_parts.hpp"
 #include "drawing/labelled_drawing.hpp"
+#include "order/instruction_words.hpp"
 
 namespace shaftcut::geometry {
 namespace {
@@ -62,17 +63,17 @@ double scale_for(const Extent& extent, double width, double height)
 
 class SceneDrawing {
 public:
-    SceneDrawing(Canvas& canvas, Rect cell, View view, const Extent& extent, double scale)
-        : drawing_(canvas, {cell.x + label_margin, cell.y + head, cell.width - 2 * label_margin, cell.height - head - label_margin}), cell_(cell), view_(view), extent_(extent), scale_(scale) {}
+    SceneDrawing(Canvas& canvas, Rect cell, View view, const Extent& extent, double scale, const Wording& w)
+        : drawing_(canvas, {cell.x + label_margin, cell.y + head, cell.width - 2 * label_margin, cell.height - head - label_margin}), cell_(cell), view_(view), extent_(extent), scale_(scale), w_(w) {}
 
-    void draw(const WorkOrder& order, const MachineScene& scene)
+    void draw(const MachineScene& scene)
     {
         if (view_ == View::side) draw_ground();
         draw_axes(scene);
         if (scene.linkage) draw_linkage(*scene.linkage);
         else draw_drawbar(scene);
         draw_shaft(scene);
-        draw_labels(order, scene);
+        draw_labels(scene);
     }
 
 private:
@@ -160,7 +161,7 @@ private:
         return arc[steps / 2];
     }
 
-    void draw_labels(const WorkOrder& order, const MachineScene& scene)
+    void draw_labels(const MachineScene& scene)
     {
         const bool says_angles = view_ == View::plan || scene.linkage;
         PerEach<End, Point> arcs;
@@ -168,15 +169,15 @@ private:
             if (says_angles) arcs[end] = draw_arc(scene, end);
         const Point one = at(scene.inner[End::tractor]), two = at(scene.inner[End::implement]);
         for (const End end : both_ends)
-            if (says_angles) drawing_.label(arcs[end], figure(scene.angles[end]) + "°", lettering::note);
-        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, printed(order, scene.length, scene.printed_as), lettering::figure);
+            if (says_angles) drawing_.label(arcs[end], w_.angle(scene.angles[end]), lettering::note);
+        drawing_.label({(one.x + two.x) / 2, (one.y + two.y) / 2}, w_.length(scene.printed_as, scene.length), lettering::figure);
         if (scene.linkage) {
             const Point hitch = at(scene.linkage->lower_hitch), ground = at({0, 0, 0});
-            drawing_.label({hitch.x, (hitch.y + ground.y) / 2}, printed(order, std::get<MountedPosture>(scene.at).height), lettering::note);
+            drawing_.label({hitch.x, (hitch.y + ground.y) / 2}, w_.length(Rounded::measured, std::get<MountedPosture>(scene.at).height), lettering::note);
         } else {
-            drawing_.label(at(scene.pin), "pin", lettering::note);
+            drawing_.label(at(scene.pin), say(FigureCaption::pin, w_), lettering::note);
         }
-        drawing_.label(at(scene.pto_groove - stub * Vector{1, 0, 0}), "PTO", lettering::note);
+        drawing_.label(at(scene.pto_groove - stub * Vector{1, 0, 0}), say(FigureCaption::pto, w_), lettering::note);
     }
 
     LabelledDrawing drawing_;
@@ -184,29 +185,29 @@ private:
     View view_;
     Extent extent_;
     double scale_;
+    const Wording& w_;
 };
 
-struct Seen {
+struct SeenIn {
     View view;
     Extent extent;
     double scale;
 };
 
-Seen seen_in(View view, const MachineView& machine, double width, double height)
+SeenIn seen_in(View view, const MachineView& machine, double width, double height)
 {
     const Extent extent = extent_of(view, machine.scenes);
     return {view, extent, scale_for(extent, width - 2 * side_margin, height - head - foot - 3)};
 }
 
-void draw_cell(Canvas& canvas, Rect cell, const WorkOrder& order, const MachineScene& scene, const Seen& seen)
+void draw_cell(Canvas& canvas, Rect cell, const MachineScene& scene, const SeenIn& seen, const Wording& w)
 {
     canvas.begin(Part::figure);
     canvas.box(cell, pen::axis);
-    const std::string from = seen.view == View::plan ? ", from above" : ", from the left";
-    const Rect name = canvas.text({cell.x + 1.5, cell.y + 4}, scene.name, lettering::strong);
-    canvas.text({name.right(), cell.y + 4}, from + ", 1 : " + std::to_string(static_cast<int>(seen.scale)), lettering::note);
-    canvas.fitted({cell.x + 1.5, cell.y + 8.4}, cell.width - 3, in_words(scene.at, order.units), lettering::note);
-    SceneDrawing(canvas, cell, seen.view, seen.extent, seen.scale).draw(order, scene);
+    const Rect name = canvas.text({cell.x + 1.5, cell.y + 4}, name_of(scene, w), lettering::strong);
+    canvas.text({name.right(), cell.y + 4}, seen_to_scale(seen.view == View::plan ? Seen::from_above : Seen::from_left, static_cast<int>(seen.scale), w), lettering::note);
+    canvas.fitted({cell.x + 1.5, cell.y + 8.4}, cell.width - 3, in_words(scene.at, w), lettering::note);
+    SceneDrawing(canvas, cell, seen.view, seen.extent, seen.scale, w).draw(scene);
 }
 
 // Cells side by side and below each other, counted along the rows.
@@ -223,7 +224,7 @@ struct Grid {
 };
 
 // How high a cell must be at this scale, with room for labels above the machine.
-double height_needed(const Seen& seen) { return head + foot + 3 + labels_above + (seen.extent.high - seen.extent.low) / seen.scale; }
+double height_needed(const SeenIn& seen) { return head + foot + 3 + labels_above + (seen.extent.high - seen.extent.low) / seen.scale; }
 
 // The one that shows the machine largest.
 Grid best_grid(const MachineView& machine, const std::vector<View>& views, double width, double height)
@@ -237,15 +238,9 @@ Grid best_grid(const MachineView& machine, const std::vector<View>& views, doubl
     return scale(abreast) <= scale(stacked) ? abreast : stacked;
 }
 
-std::string words_for(const MachineView& view)
-{
-    return std::string("Travel is to the left. The heavy line is the shaft's tubes between the inner crosses, its figure the telescoping length. Angles are the joints' whole angles") +
-           (view.mounted ? "; heights are the lower hitch point's above ground." : ", in space.");
-}
-
 }  // namespace
 
-void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view)
+void draw_scenes(Sheets& sheets, const MachineView& view, const Wording& w)
 {
     std::vector<View> views{View::side};
     if (!view.mounted) views = {View::plan, View::side};
@@ -257,23 +252,23 @@ void draw_scenes(Sheets& sheets, const WorkOrder& order, const MachineView& view
     for (const MachineScene& scene : view.scenes)
         for (const View one : views) {
             const Rect cell = grid.cell({sheets.room().x, top, sheets.room().width, height}, count++);
-            draw_cell(sheets.canvas(), cell, order, scene, seen_in(one, view, first.width, first.height));
+            draw_cell(sheets.canvas(), cell, scene, seen_in(one, view, first.width, first.height), w);
         }
-    place(sheets.canvas(), {sheets.room().x, top + height + cell_gap / 2, sheets.room().width, words_height}, {{Lead::none, words_for(view)}});
+    place(sheets.canvas(), {sheets.room().x, top + height + cell_gap / 2, sheets.room().width, words_height}, {{Lead::none, about_scenes(view.mounted, w)}});
     sheets.move_to(top + height + words_height + cell_gap);
 }
 
-void draw_machines(Sheets& sheets, const WorkOrder& order)
+void draw_machines(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     std::size_t machine = 0;
     for (const FitReading& fit : order.fits) {
         if (!fit.geometry) continue;
         const MachineView& view = order.machines[machine++];
         sheets.next();
-        sheets.flow({{Lead::heading, "The machine and its shaft, to scale" + (view.tractor.empty() ? "" : ": " + view.tractor)}});
+        sheets.flow({{Lead::heading, scale_heading(view.tractor, w)}});
         sheets.move_to(sheets.y() + 1);
-        draw_scenes(sheets, order, view);
-        draw_plot(sheets, order, view, fit.geometry->machine);
+        draw_scenes(sheets, view, w);
+        draw_plot(sheets, order, view, fit.geometry->machine, w);
     }
 }
 

@@ -4,9 +4,12 @@
 #include <numbers>
 
 #include "data/machine_words.hpp"
+#include "drawing/captions.hpp"
 
 namespace shaftcut {
 namespace {
+
+using geometry::FigureCaption;
 
 constexpr double beyond = 1.5, groove_half = 4.5, shaft_half = 2.2, label_lift = 1.2;
 
@@ -87,11 +90,11 @@ private:
 
 constexpr double groove_x = 30, pin_x = 82, input_x = 152;  // of a trailed machine
 
-void draw_trailed_plan(MachineFigure& figure)
+void draw_trailed_plan(MachineFigure& figure, const Wording& w)
 {
     using enum TrailedDimension;
     constexpr double axis_y = 22, input_y = 33, dimension_y = 46;
-    figure.note({0, 3.4}, "from above, straight ahead; travel is to the left");
+    figure.note({0, 3.4}, say(FigureCaption::trailed_from_above, w));
     figure.axis({4, axis_y}, {186, axis_y});
     figure.axis({112, input_y}, {input_x - 3, input_y});
     figure.line({pin_x, axis_y}, {input_x + 12, axis_y - 1}, pen::outline);
@@ -99,9 +102,9 @@ void draw_trailed_plan(MachineFigure& figure)
     figure.shaft({groove_x, axis_y}, 180, 16);
     figure.shaft({input_x, input_y}, 0, 18);
     figure.pivot({pin_x, axis_y}, 2.2);
-    figure.note({14, axis_y - 5.6}, "PTO stub");
-    figure.note({pin_x, axis_y - 10}, "hitch pin", Align::centre);
-    figure.note({input_x + 6, input_y + 6.4}, "input shaft");
+    figure.note({14, axis_y - 5.6}, say(FigureCaption::pto_stub, w));
+    figure.note({pin_x, axis_y - 10}, say(FigureCaption::hitch_pin, w), Align::centre);
+    figure.note({input_x + 6, input_y + 6.4}, say(FigureCaption::input_shaft, w));
     for (const double x : {groove_x, pin_x}) figure.extension({x, axis_y + 5}, {x, dimension_y + beyond});
     figure.extension({input_x, input_y + 5}, {input_x, dimension_y + beyond});
     figure.level(groove_x, pin_x, dimension_y, to_word(pin_behind));
@@ -111,11 +114,11 @@ void draw_trailed_plan(MachineFigure& figure)
     figure.word({pin_x + 36, axis_y - 7}, to_word(TrailedMovement::turn));
 }
 
-void draw_trailed_side(MachineFigure& figure)
+void draw_trailed_side(MachineFigure& figure, const Wording& w)
 {
     using enum TrailedDimension;
     constexpr double ground_y = 112, pto_y = 76, pin_y = 92, input_y = 72, tilt = -16;
-    figure.note({0, 55}, "from the left, on level ground");
+    figure.note({0, 55}, say(FigureCaption::trailed_from_left, w));
     figure.ground(ground_y);
     figure.axis({4, pto_y}, {60, pto_y});
     figure.line({pin_x, pin_y}, {118, pin_y - 3}, pen::outline);
@@ -126,9 +129,9 @@ void draw_trailed_side(MachineFigure& figure)
     figure.arc({input_x, input_y}, 26, 0, tilt, false);
     figure.word({188, input_y + 4.4}, to_word(input_tilt), Align::right);
     figure.pivot({pin_x, pin_y}, 2.2);
-    figure.note({14, pto_y - 5.6}, "PTO stub");
-    figure.note({pin_x, pin_y - 5}, "hitch pin", Align::centre);
-    figure.note({input_x - 8, input_y - 8}, "input shaft", Align::right);
+    figure.note({14, pto_y - 5.6}, say(FigureCaption::pto_stub, w));
+    figure.note({pin_x, pin_y - 5}, say(FigureCaption::hitch_pin, w), Align::centre);
+    figure.note({input_x - 8, input_y - 8}, say(FigureCaption::input_shaft, w), Align::right);
     figure.upright(groove_x, pto_y + 5, ground_y, to_word(pto_height));
     figure.upright(pin_x, pin_y + 2.4, ground_y, to_word(pin_height));
     figure.upright(input_x, input_y + 5, ground_y, to_word(input_height), Align::left, ground_y - 8);
@@ -138,12 +141,12 @@ void draw_trailed_side(MachineFigure& figure)
 
 }  // namespace
 
-double draw_trailed_figure(Canvas& canvas, Rect room)
+double draw_trailed_figure(Canvas& canvas, Rect room, const Wording& w)
 {
     canvas.begin(Part::figure);
     MachineFigure figure(canvas, room);
-    draw_trailed_plan(figure);
-    draw_trailed_side(figure);
+    draw_trailed_plan(figure, w);
+    draw_trailed_side(figure, w);
     return room.y + 114;
 }
 
@@ -153,7 +156,7 @@ namespace {
 constexpr double ground_y = 112, stub_x = 68, lower_x = 43, top_x = 54, hitch_x = 122, shaft_x = 164;
 constexpr double pto_y = 62, lower_y = 78, top_y = 32, hitch_y = 86, upper_y = 30, shaft_y = 56, tilt = -15;
 
-void draw_linkage(MachineFigure& figure)
+void draw_linkage(MachineFigure& figure, const Wording& w)
 {
     figure.line({lower_x, lower_y}, {hitch_x, hitch_y}, pen::outline);
     figure.line({top_x, top_y}, {hitch_x, upper_y}, pen::outline);
@@ -162,10 +165,10 @@ void draw_linkage(MachineFigure& figure)
     figure.shaft({shaft_x, shaft_y}, tilt, 16);
     figure.axis({shaft_x - 4, shaft_y}, {188, shaft_y});
     for (const Point& pivot : {Point{lower_x, lower_y}, Point{top_x, top_y}, Point{hitch_x, hitch_y}, Point{hitch_x, upper_y}}) figure.pivot(pivot);
-    figure.note({stub_x + 3, pto_y - 5}, "PTO stub");
-    figure.note({shaft_x + 4, shaft_y - 11}, "input shaft", Align::centre);
-    figure.note({hitch_x - 3, hitch_y - 4.6}, "lower hitch point", Align::right);
-    figure.note({hitch_x + 3, upper_y - 2}, "upper hitch point");
+    figure.note({stub_x + 3, pto_y - 5}, say(FigureCaption::pto_stub, w));
+    figure.note({shaft_x + 4, shaft_y - 11}, say(FigureCaption::input_shaft, w), Align::centre);
+    figure.note({hitch_x - 3, hitch_y - 4.6}, say(FigureCaption::lower_hitch_point, w), Align::right);
+    figure.note({hitch_x + 3, upper_y - 2}, say(FigureCaption::upper_hitch_point, w));
 }
 
 void draw_tractor_dimensions(MachineFigure& figure)
@@ -200,13 +203,13 @@ void draw_implement_dimensions(MachineFigure& figure)
 
 }  // namespace
 
-double draw_mounted_figure(Canvas& canvas, Rect room)
+double draw_mounted_figure(Canvas& canvas, Rect room, const Wording& w)
 {
     canvas.begin(Part::figure);
     MachineFigure figure(canvas, room);
-    figure.note({0, 3.4}, "from the left; travel is to the left. Pivots in front of the stub's groove, as here, are negative: tick −.");
+    figure.note({0, 3.4}, say(FigureCaption::mounted_from_left, w));
     figure.ground(ground_y);
-    draw_linkage(figure);
+    draw_linkage(figure, w);
     draw_tractor_dimensions(figure);
     draw_implement_dimensions(figure);
     return room.y + 114;

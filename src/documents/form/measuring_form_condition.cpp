@@ -10,24 +10,24 @@ constexpr double words_at = 15;
 struct Look {
     const char* name;
     std::vector<std::string> words;
-    const char* hint;
+    std::string hint;
 };
 
-std::vector<Look> left_looks()
+std::vector<Look> left_looks(const Wording& w)
 {
     return {{"guard", words_of<Completeness>(), ""},
             {"chains", words_of<Completeness>(), ""},
-            {"locks", words_of<LockState>(), "spring back?"},
-            {"crosses", words_of<CrossWear>(), "play, a rough place?"},
+            {"locks", words_of<LockState>(), say(ConditionCaption::locks, w)},
+            {"crosses", words_of<CrossWear>(), say(ConditionCaption::crosses, w)},
             {"tubes", words_of<TubeState>(), ""}};
 }
 
-std::vector<Look> right_looks()
+std::vector<Look> right_looks(const Wording& w)
 {
     return {{"weld", words_of<Weld>(), ""},
-            {"device", words_of<DeviceState>(), "clutch, shear bolt"},
-            {"phase", words_of<Phase>(), "tube yokes' forks"},
-            {"slides", words_of<Slides>(), "by hand, once cleaned"}};
+            {"device", words_of<DeviceState>(), say(ConditionCaption::device, w)},
+            {"phase", words_of<Phase>(), say(ConditionCaption::phase, w)},
+            {"slides", words_of<Slides>(), say(ConditionCaption::slides, w)}};
 }
 
 // The looks below one another; the baseline below the last.
@@ -44,13 +44,13 @@ double draw_looks(Canvas& canvas, Point at, const std::vector<Look>& looks)
 
 }  // namespace
 
-double draw_condition(Canvas& canvas, Rect room, const MeasuringForm&)
+double draw_condition(Canvas& canvas, Rect room, const MeasuringForm&, const Wording& w)
 {
-    const double top = draw_heading(canvas, room, 2, "condition", "as it came in, still together; what you did not look at stays empty");
-    const double first = top + 3.2, below = draw_looks(canvas, {room.x, first}, left_looks());
+    const double top = draw_heading(canvas, room, 2, "condition", say(ConditionCaption::hint, w));
+    const double first = top + 3.2, below = draw_looks(canvas, {room.x, first}, left_looks(w));
     const double right = room.x + room.width / 2 + 4;
-    const double note = draw_looks(canvas, {right, first}, right_looks());
-    canvas.text({right, note}, "welded, cracked, bent, twisted, not sliding: do not cut", lettering::note);
+    const double note = draw_looks(canvas, {right, first}, right_looks(w));
+    canvas.text({right, note}, say(ConditionCaption::do_not_cut, w), lettering::note);
     return below - tick_pitch + 1;
 }
 

@@ -1,6 +1,5 @@
 // Where the lengths at the machine are measured: between the crosses, or between the grooves of the stubs.
 #include "form/measuring_form_parts.hpp"
-#include "text.hpp"
 
 namespace shaftcut::measuring_form {
 namespace {
@@ -29,36 +28,36 @@ void draw_choice(Canvas& canvas, const Frame& left, double from, double to, doub
 }
 
 // Each way to measure, below or above the drawing.
-double draw_choices(Canvas& canvas, const Frame& left, const MeasuringForm& form)
+double draw_choices(Canvas& canvas, const Frame& left, const MeasuringForm& form, const Wording& w)
 {
     const double right_cross = left.width - first_cross_at, above = left.axis() - to_dimension;
     double below = left.axis() + to_dimension + 3.6;
     if (!may_be_wide_angle(form)) {
-        draw_choice(canvas, left, first_cross_at, right_cross, above, "between crosses", true);
+        draw_choice(canvas, left, first_cross_at, right_cross, above, say(FitCaption::between_crosses, w), true);
     } else {
         for (const Reference reference : {Reference::outer_cross, Reference::inner_cross}) {
             const double cross = first_cross_at + (reference == Reference::inner_cross ? crosses_apart : 0);
             const bool up = reference == Reference::outer_cross;
-            draw_choice(canvas, left, cross, right_cross, up ? above : below, std::string("between crosses, reference ") + to_word(reference), true);
+            draw_choice(canvas, left, cross, right_cross, up ? above : below, between_crosses(reference, w), true);
             if (!up) below += row;
         }
     }
-    draw_choice(canvas, left, groove_at, left.width - groove_at, below, "between grooves, the stubs' (series known, or cross-to-groove measured)", true);
+    draw_choice(canvas, left, groove_at, left.width - groove_at, below, say(FitCaption::between_grooves, w), true);
     return below + 2;
 }
 
 }  // namespace
 
-double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form)
+double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w)
 {
-    const double top = draw_heading(canvas, room, 6, "fit", "one half on each stub, side by side; the tape straight from one to the other. All lengths the same way.");
+    const double top = draw_heading(canvas, room, 6, "fit", say(FitCaption::hint, w));
     const double inner_cross = first_cross_at + (may_be_wide_angle(form) ? crosses_apart : 0);
     const Frame left{room.x, room.width, top, axis_at, false}, right{room.x, room.width, top, axis_at, true};
     draw_coupled_half(canvas, left, inner_cross, 4.2);
     draw_coupled_half(canvas, right, first_cross_at, 3.1);
-    draw_joint_names(canvas, left, form, to_dimension + 0.5);
-    draw_joint_names(canvas, right, form, to_dimension + 0.5);
-    return draw_choices(canvas, left, form);
+    draw_joint_names(canvas, left, form, to_dimension + 0.5, w);
+    draw_joint_names(canvas, right, form, to_dimension + 0.5, w);
+    return draw_choices(canvas, left, form, w);
 }
 
 }  // namespace shaftcut::measuring_form

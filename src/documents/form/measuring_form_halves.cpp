@@ -1,6 +1,5 @@
 // The two halves, parted, each with its lengths and a box at each dimension line.
 #include "form/measuring_form_parts.hpp"
-#include "text.hpp"
 
 namespace shaftcut::measuring_form {
 namespace {
@@ -81,33 +80,27 @@ void draw_boxed(Canvas& canvas, const DrawnHalf& half, DimensionLine dimension, 
 }
 
 // A guard that goes back on has a length, another a tick.
-void draw_guard_length(Canvas& canvas, const DrawnHalf& half, const std::string& unit)
+void draw_guard_length(Canvas& canvas, const DrawnHalf& half, const std::string& unit, const Wording& w)
 {
     DimensionLine dimension = from_inner_cross(half, half.guard_end(), guard_out + 0.5, guard_row);
     dimension.gap_from = half.frame.x(inner_cross_at + 5);
     draw_entry(canvas, {dimension.gap_from, dimension.y - box_height / 2, length_width, box_height}, "guard", unit);
     const double baseline = dimension.y + 1.2, first = dimension.gap_from + length_width + 2;
     const double second = draw_tick(canvas, {first, baseline}, to_word(GuardUse::none)) + 2.5;
-    dimension.gap_to = draw_tick(canvas, {second, baseline}, to_word(GuardUse::damaged), "not used again") + 1.5;
+    dimension.gap_to = draw_tick(canvas, {second, baseline}, to_word(GuardUse::damaged), say(HalfCaption::guard_not_used, w)) + 1.5;
     draw_dimension(canvas, dimension);
 }
 
-std::string stop_depth_words(Tube tube)
-{
-    return tube == Tube::inner ? "stop-depth: from the free end along the tube to the yoke's face, or what else stops the other tube. Then no shoulder."
-                               : "stop-depth: push the bare inner tube in until it stops, or a flat-ended rod along the wall, in two corners: the lesser depth.";
-}
-
-void draw_half_lengths(Canvas& canvas, const DrawnHalf& half, const std::string& unit)
+void draw_half_lengths(Canvas& canvas, const DrawnHalf& half, const std::string& unit, const Wording& w)
 {
     const double height = tube_half_height(half.tube) + 0.5;
-    draw_guard_length(canvas, half, unit);
+    draw_guard_length(canvas, half, unit, w);
     draw_boxed(canvas, half, from_inner_cross(half, hole_at, 1.5, hole_row), inner_cross_at + 4, {{38, "lubrication-hole", unit}});
     draw_boxed(canvas, half, from_inner_cross(half, shoulder_at, height, stop_row), inner_cross_at + 4, {{38, "shoulder", unit}});
     draw_boxed(canvas, half, between(half, shoulder_at, height, half.free_end(), height, stop_row), shoulder_at + 26, {{length_width, "stop-depth", unit}});
     draw_boxed(canvas, half, from_inner_cross(half, half.free_end(), height, length_row), inner_cross_at + 32,
                {{length_width, "length", unit}, {tolerance_width, "plus-minus", unit}});
-    canvas.paragraph({half.frame.x(hole_at + 3), half.frame.axis() + 8.6}, half.free_end() - hole_at - 5, stop_depth_words(half.tube), lettering::note);
+    canvas.paragraph({half.frame.x(hole_at + 3), half.frame.axis() + 8.6}, half.free_end() - hole_at - 5, say(half.tube == Tube::inner ? HalfCaption::inner_stop_depth : HalfCaption::outer_stop_depth, w), lettering::note);
 }
 
 // Where the lengths of a joint of another series are measured, by their words; the boxes stand below.
@@ -122,38 +115,38 @@ void draw_joint_lengths(Canvas& canvas, const DrawnHalf& half)
     canvas.text({half.frame.x((half.outer_cross + inner_cross_at) / 2), half.frame.axis() + spacing_row - 1.4}, "spacing", lettering::note, Align::centre);
 }
 
-double draw_other_series(Canvas& canvas, Rect row, const std::string& unit)
+double draw_other_series(Canvas& canvas, Rect row, const std::string& unit, const Wording& w)
 {
     row.height = box_height;
-    draw_entries(canvas, row, {{1.75, "series of this half, if not the shaft's", ""}, {1.3, "spacing of a wide-angle joint", unit}, {1, "cross-to-groove", unit}});
-    draw_tick(canvas, {row.x + 1.5, row.y + box_height - 1.7}, "none", "not known");
+    draw_entries(canvas, row, {{1.75, say(HalfCaption::series, w), ""}, {1.3, say(HalfCaption::spacing, w), unit}, {1, "cross-to-groove", unit}});
+    draw_tick(canvas, {row.x + 1.5, row.y + box_height - 1.7}, "none", say(HalfCaption::series_not_known, w));
     return row.y + box_height;
 }
 
-double draw_half(Canvas& canvas, Rect room, Tube tube, const MeasuringForm& form)
+double draw_half(Canvas& canvas, Rect room, Tube tube, const MeasuringForm& form, const Wording& w)
 {
     // The outer half with a wide-angle joint where there may be one, so that both kinds are shown.
     const bool wide = tube == Tube::outer && may_be_wide_angle(form);
     const DrawnHalf half{{room.x, room.width, room.y, axis_at, false}, tube, wide ? outer_cross_at : inner_cross_at};
     const std::string unit = unit_word(form.units);
-    const Rect name = canvas.text({room.x, room.y + 3.6}, std::string("tube ") + to_word(tube), {3, Weight::bold});
-    const Rect joint = canvas.text({name.right() + 2, room.y + 3.6}, wide ? "here with a wide-angle joint" : "here with a standard joint", lettering::note);
+    const Rect name = canvas.text({room.x, room.y + 3.6}, tube_heading(tube, w), {3, Weight::bold});
+    const Rect joint = canvas.text({name.right() + 2, room.y + 3.6}, say(wide ? HalfCaption::wide_angle_joint : HalfCaption::standard_joint, w), lettering::note);
     draw_ticks(canvas, {joint.right() + 6, room.y + 3.6}, "features", words_of<Feature>());
     draw_parted_half(canvas, half);
-    draw_half_lengths(canvas, half, unit);
+    draw_half_lengths(canvas, half, unit, w);
     draw_joint_lengths(canvas, half);
-    return draw_other_series(canvas, {room.x, half.frame.axis() + length_row + box_height / 2 + gap, room.width, 0}, unit);
+    return draw_other_series(canvas, {room.x, half.frame.axis() + length_row + box_height / 2 + gap, room.width, 0}, unit, w);
 }
 
 }  // namespace
 
-double draw_halves(Canvas& canvas, Rect room, const MeasuringForm& form)
+double draw_halves(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w)
 {
-    room.y = draw_heading(canvas, room, 5, "half", "a paint stroke on both tube yokes, in line, then part them; each length from the inner cross");
-    canvas.text({room.x, room.y + 2.5}, "(a standard joint's one). Black: the shoulder, stops the other tube. Dot: the lubrication hole, to its far edge.", lettering::note);
-    canvas.text({room.x, room.y + 6.5}, "Boxes below each half: only where its series is not the shaft's, or the shaft's is not known.", lettering::note);
-    const double first = draw_half(canvas, {room.x, room.y + 8.4, room.width, 0}, Tube::inner, form);
-    return draw_half(canvas, {room.x, first + 2 * gap, room.width, 0}, Tube::outer, form);
+    room.y = draw_heading(canvas, room, 5, "half", say(HalfCaption::hint, w));
+    canvas.text({room.x, room.y + 2.5}, say(HalfCaption::hint_black, w), lettering::note);
+    canvas.text({room.x, room.y + 6.5}, say(HalfCaption::hint_boxes, w), lettering::note);
+    const double first = draw_half(canvas, {room.x, room.y + 8.4, room.width, 0}, Tube::inner, form, w);
+    return draw_half(canvas, {room.x, first + 2 * gap, room.width, 0}, Tube::outer, form, w);
 }
 
 }  // namespace shaftcut::measuring_form

@@ -6,6 +6,8 @@
 #include <vector>
 
 #include "drawing/joint_drawing.hpp"
+#include "form/captions.hpp"
+#include "form/form_words.hpp"
 #include "page/canvas.hpp"
 #include "shaftcut/documents/form/measuring_form.hpp"
 
@@ -45,42 +47,40 @@ void draw_tick_box(Canvas& canvas, Point at);
 double draw_ticks(Canvas& canvas, Point at, const std::string& name, const std::vector<std::string>& words);
 
 // Which cross is which, on the left a wide-angle joint where there may be one, on the right a standard joint.
-void draw_joint_names(Canvas& canvas, const Frame& frame, const MeasuringForm& form, double below_axis);
+void draw_joint_names(Canvas& canvas, const Frame& frame, const MeasuringForm& form, double below_axis, const Wording& w);
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_title(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_cautions(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_shaft(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_condition(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_closed(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_ends(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_limits(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_title(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_cautions(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_shaft(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_condition(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_closed(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_ends(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_limits(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
 
-double draw_parted_title(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_halves(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_machine_cautions(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_other_tractors(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_parted_title(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_halves(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_machine_cautions(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_other_tractors(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_fit(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
 
-double draw_machine_title(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_tractor(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_positions(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_angles(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_machine_title(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_tractor(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_positions(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_angles(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_afterwards(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
 
-double draw_trailed_title(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_mounted_title(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_trailed_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_trailed_ranges(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_mounted_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_mounted_ranges(Canvas& canvas, Rect room, const MeasuringForm& form);
-double draw_machine_whose(Canvas& canvas, Rect room, const MeasuringForm& form);
+double draw_trailed_title(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_mounted_title(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_trailed_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_trailed_ranges(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_mounted_dimensions(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_mounted_ranges(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
+double draw_machine_whose(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w);
 
-// The four lengths of a fit.
-enum class Position { shortest, working, turning, standing };
 // Small pictures of what a position means, `picture` filled by one.
 void draw_mounted(Canvas& canvas, Rect picture, Position position);  // from the side
 void draw_trailed(Canvas& canvas, Rect picture, Position position);  // from above
-void draw_angle_picture(Canvas& canvas, Rect picture);
+void draw_angle_picture(Canvas& canvas, Rect picture, const Wording& w);
 
 }  // namespace shaftcut::measuring_form

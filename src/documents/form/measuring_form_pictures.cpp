@@ -144,7 +144,7 @@ void draw_trailed(Canvas& canvas, Rect picture, Position position)
     canvas.disc({stub.x + 4.5, stub.y}, 0.9, Fill::black);
 }
 
-void draw_angle_picture(Canvas& canvas, Rect picture)
+void draw_angle_picture(Canvas& canvas, Rect picture, const Wording& w)
 {
     canvas.begin(Part::figure);
     const Point cross{picture.x + 15, picture.bottom() - 8};
@@ -156,9 +156,9 @@ void draw_angle_picture(Canvas& canvas, Rect picture)
     std::vector<Point> arc;
     for (int degrees = 0; degrees >= -28; degrees -= 4) arc.push_back(Pose{cross, static_cast<double>(degrees)}.at(21, 0));
     canvas.path(arc, pen::dimension);
-    canvas.text({cross.x + 23, cross.y - 3.4}, "angle", lettering::note);
-    canvas.text({picture.x, cross.y + 5.6}, "stub", lettering::note);
-    canvas.text({cross.x + 6, cross.y - 9.5}, "tube", lettering::note, Align::right);
+    canvas.text({cross.x + 23, cross.y - 3.4}, say(AngleCaption::angle, w), lettering::note);
+    canvas.text({picture.x, cross.y + 5.6}, say(AngleCaption::stub, w), lettering::note);
+    canvas.text({cross.x + 6, cross.y - 9.5}, say(AngleCaption::tube, w), lettering::note, Align::right);
 }
 
 }  // namespace shaftcut::measuring_form

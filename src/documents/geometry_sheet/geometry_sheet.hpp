@@ -11,16 +11,17 @@
 #include "shaftcut/documents/page/page.hpp"
 #include "shaftcut/documents/page/paper.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
+#include "wording.hpp"
 
 namespace shaftcut {
 
 // The sheets in order. Throws FontFault. Some fit of the order must hold a machine's geometry.
-std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper, const FontFiles& files);
+std::vector<Page> draw_geometry_sheet(const WorkOrder& order, Paper paper, const FontFiles& files, const Wording& w);
 
 // The sheet of the first machine to scale, alone. Throws as draw_geometry_sheet().
-Page draw_machine_picture(const WorkOrder& order, Paper paper, const FontFiles& files);
+Page draw_machine_picture(const WorkOrder& order, Paper paper, const FontFiles& files, const Wording& w);
 
 // Title, author and date for the file, as cut_sheet_info().
-DocumentInfo geometry_sheet_info(const WorkOrder& order);
+DocumentInfo geometry_sheet_info(const WorkOrder& order, const Wording& w);
 
 }  // namespace shaftcut

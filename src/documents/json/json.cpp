@@ -4,7 +4,12 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "advice/advice_words.hpp"
+#include "build/build_words.hpp"
+#include "checks/check_sentences.hpp"
 #include "data/machine_dimensions.hpp"
+#include "order/instruction_words.hpp"
+#include "say_all.hpp"
 
 namespace shaftcut {
 namespace {
@@ -47,11 +52,11 @@ Json kept(const WorkOrder& order)
             {"outer_guard_half", number(plan.guard_half[Tube::outer])}};
 }
 
-Json json_of(const std::vector<Confirmation>& confirmations)
+Json json_of(const std::vector<Confirmation>& confirmations, const Wording& w)
 {
     Json list = Json::array();
     for (const Confirmation& one : confirmations)
-        list.push_back({{"what", to_word(one.what)}, {"expected_mm", number(one.expected)}, {"plus_minus_mm", number(one.plus_minus)}, {"says", one.says}});
+        list.push_back({{"what", to_word(one.what)}, {"expected_mm", number(one.expected)}, {"plus_minus_mm", number(one.plus_minus)}, {"says", say(one, w)}});
     return list;
 }
 
@@ -133,7 +138,7 @@ Json stated_machines(const WorkOrder& order)
     return machines;
 }
 
-Json json_of(const std::vector<Check>& checks)
+Json json_of(const std::vector<Check>& checks, const Wording& w)
 {
     Json list = Json::array();
     for (const Check& check : checks)
@@ -143,8 +148,8 @@ Json json_of(const std::vector<Check>& checks)
                         {"worst", thousandths(check.worst)},
                         {"limit", thousandths(check.limit)},
                         {"unit", check.unit == CheckUnit::none ? Json(nullptr) : Json(to_word(check.unit))},
-                        {"says", check.says},
-                        {"basis", check.basis}});
+                        {"says", say(check, w)},
+                        {"basis", basis(check, w)}});
     return list;
 }
 
@@ -196,7 +201,7 @@ Json parts(const BuildPlan& plan)
 {
     Json list = Json::array();
     if (plan.built)
-        for (const PartCount& part : counted(plan.built->parts, plan.count)) list.push_back({{"name", part.name}, {"count", part.count}});
+        for (const PartCount& part : counted(plan.built->parts, plan.count)) list.push_back({{"name", say(part.name, wording_of(plan))}, {"count", part.count}});
     return list;
 }
 
@@ -214,7 +219,7 @@ Json operations(const BuildPlan& plan)
 {
     Json list = Json::array();
     if (plan.built)
-        for (const Operation& operation : plan.built->operations) list.push_back({{"work", to_word(operation.work)}, {"does", operation.does}});
+        for (const Operation& operation : plan.built->operations) list.push_back({{"work", to_word(operation.work)}, {"does", say(operation, wording_of(plan))}});
     return list;
 }
 
@@ -243,18 +248,19 @@ std::string lengths_json_of(const WorkOrder& order, JsonLayout layout)
 
 std::string json_of(const WorkOrder& order, JsonLayout layout)
 {
+    const Wording w(order.units);
     const Json json = {{"order", order.order},
                        {"verdict", to_word(order.verdict)},
-                       {"reasons", order.reasons},
+                       {"reasons", reasons_to_refuse(order.checks, w)},
                        {"telescoping_mm", telescoping(order)},
                        {"cut_mm", cuts(order)},
                        {"keep_mm", kept(order)},
                        {"overlap_mm", overlaps(order)},
                        {"joint_angle_deg", angles(order)},
-                       {"checks", json_of(order.checks)},
-                       {"ways_out", order.ways_out},
-                       {"notes", order.notes},
-                       {"confirm", json_of(order.confirm)},
+                       {"checks", json_of(order.checks, w)},
+                       {"ways_out", say_all(order.ways_out, w)},
+                       {"notes", say_all(order.notes, w)},
+                       {"confirm", json_of(order.confirm, w)},
                        {"language", "en"},
                        // What only a register gives.
                        {"issue", nullptr},
@@ -278,21 +284,22 @@ std::string BatchJson::entry(const std::string& json)
 
 std::string BatchJson::next(const BuildPlan& plan)
 {
+    const Wording w = wording_of(plan);
     const Json json = {{"order", plan.order},
                        {"verdict", to_word(plan.verdict)},
-                       {"reasons", plan.reasons},
+                       {"reasons", say(plan.reasons, w)},
                        {"blanks_mm", blanks(plan)},
                        {"half_mm", halves(plan)},
                        {"closed_mm", plan.built ? Json(plan.built->closed_at[plan.reference].mm()) : Json(nullptr)},
                        {"parts", parts(plan)},
-                       {"checks", json_of(plan.checks)},
+                       {"checks", json_of(plan.checks, w)},
                        {"count", plan.count},
                        {"reference", to_word(plan.reference)},
                        {"use_mm", use(plan)},
                        {"tubes_kg", mass(plan)},
                        {"operations", operations(plan)},
-                       {"ways_out", plan.ways_out},
-                       {"notes", plan.notes}};
+                       {"ways_out", say(plan.ways_out, w)},
+                       {"notes", say(plan.notes, w)}};
     return entry(json.dump());
 }
 
@@ -304,7 +311,7 @@ std::string BatchJson::end(const std::vector<ProfilePlan>& plans)
         Json json = {{"stock", plan.profile}};
         if (plan.order) json.update(saw_plan(*plan.order));
         else json.update({{"bars", nullptr}, {"bars_used", nullptr}, {"cost", nullptr}, {"lower_bound", nullptr}, {"proven_optimal", nullptr}, {"seconds", nullptr}});
-        json["refusal"] = plan.order ? Json(nullptr) : Json(plan.refusal);
+        json["refusal"] = plan.refusal ? Json(say(*plan.refusal, Wording(Units::mm))) : Json(nullptr);
         text += entry(json.dump());
     }
     return text + between_ + "]}\n";

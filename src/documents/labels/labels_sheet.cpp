@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <memory>
 
+#include "build/build_words.hpp"
+#include "labels/labels_words.hpp"
 #include "page/canvas.hpp"
 #include "page/qr.hpp"
+#include "shaft_title_words.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
 
 namespace shaftcut {
@@ -35,15 +38,6 @@ std::vector<Label> labels_of(const Batch& batch)
     return labels;
 }
 
-std::string upper(std::string text)
-{
-    for (char& letter : text)
-        if (letter >= 'a' && letter <= 'z') letter = static_cast<char>(letter - 'a' + 'A');
-    return text;
-}
-
-std::string of_all(const Label& label, std::int64_t count) { return std::to_string(label.number) + " of " + std::to_string(count); }
-
 // Letters of the notes: nearer where an order's number or inches take much room.
 struct Notes {
     Lettering plain, strong;
@@ -58,56 +52,42 @@ double draw_order(Canvas& canvas, Rect room, const std::string& order)
 }
 
 // The y below what is drawn.
-double draw_piece(Canvas& canvas, Rect room, const Label& label, Units units, const Notes& notes)
+double draw_piece(Canvas& canvas, Rect room, const Label& label, const Wording& w, const Notes& notes)
 {
     const BatchPiece& piece = *label.piece;
     double y = draw_order(canvas, room, piece.order);
-    canvas.fitted({room.x, y + 4.2}, room.width, upper(piece.part), lettering::name);
-    canvas.fitted({room.x, y + 13.6}, room.width, saw_figure(piece.length, units) + " " + unit_word(units), to_saw);
+    canvas.fitted({room.x, y + 4.2}, room.width, labels_words::piece(piece.part, w), lettering::name);
+    canvas.fitted({room.x, y + 13.6}, room.width, saw_figure(piece.length, w.units()) + " " + unit_word(w.units()), to_saw);
     y += 15.8;
-    const std::string end = std::string(to_word(piece.end)) + " end" + (piece.sawn ? "" : ", made to length") + ", no. " + of_all(label, piece.count);
-    const std::string hole = piece.pin_hole ? "pin hole " + hole_text(*piece.pin_hole, units) + " from its yoke end" : "";
-    const std::string mm = units == Units::in ? figure_with_unit(piece.length, Units::mm, Toward::nearest, 3) : "";
-    for (const std::string& note : {mm, end, hole, label.order->shaft_title})
+    const std::string end = labels_words::piece_number(piece, label.number, w);
+    const std::string hole = piece.pin_hole ? labels_words::pin_hole(*piece.pin_hole, w) : "";
+    const std::string mm = w.units() == Units::in ? figure_with_unit(piece.length, Units::mm, Toward::nearest, 3) : "";
+    for (const std::string& note : {mm, end, hole, say(label.order->shaft_title, w)})
         if (!note.empty()) y = canvas.paragraph({room.x, y}, room.width, note, notes.plain);
     return y;
 }
 
-std::string cross_words(const BatchLengths& built)
-{
-    if (!built.has_wide_angle) return "between the crosses";
-    return built.reference == Reference::outer_cross ? "from the OUTER cross" : "from the INNER cross";
-}
-
-std::string longest_text(const BatchLengths& built, Range range, Units units)
-{
-    const auto& longest = built.use.longest[range];
-    return std::string(to_word(range)) + " " + (longest ? figure_with_unit((*longest)[built.reference], units, Toward::down) : "NOT AT ALL");
-}
-
-double draw_shaft(Canvas& canvas, Rect room, const Label& label, Units units, const Notes& notes)
+double draw_shaft(Canvas& canvas, Rect room, const Label& label, const Wording& w, const Notes& notes)
 {
     const BatchLengths& built = *label.order->built;
     double y = draw_order(canvas, room, label.order->order);
-    canvas.fitted({room.x, y + 6.4}, room.width, "closed " + figure_with_unit(built.closed, units), closed);
-    y = canvas.paragraph({room.x, y + 8.2}, room.width, cross_words(built) + "; shaft " + of_all(label, label.order->count), notes.plain);
-    const std::string pull = "Pull to at most: " + longest_text(built, Range::working, units) + ", " + longest_text(built, Range::turning, units) + ", " +
-                             longest_text(built, Range::standing, units) + "; push to no less than " + figure_with_unit(built.use.shortest[built.reference], units, Toward::up) + ".";
-    y = canvas.paragraph({room.x, y}, room.width, pull, notes.strong);
-    y = canvas.paragraph({room.x, y}, room.width, label.order->shaft_title, notes.plain);
-    return canvas.paragraph({room.x, y}, room.width, "DANGER: a turning shaft kills.", notes.strong);
+    canvas.fitted({room.x, y + 6.4}, room.width, labels_words::closed(built, w), closed);
+    y = canvas.paragraph({room.x, y + 8.2}, room.width, labels_words::shaft_number(built, label.number, label.order->count, w), notes.plain);
+    y = canvas.paragraph({room.x, y}, room.width, labels_words::use(built, w), notes.strong);
+    y = canvas.paragraph({room.x, y}, room.width, say(label.order->shaft_title, w), notes.plain);
+    return canvas.paragraph({room.x, y}, room.width, labels_words::danger(w), notes.strong);
 }
 
-double draw_words(Canvas& canvas, Rect room, const Label& label, Units units, const Notes& notes)
+double draw_words(Canvas& canvas, Rect room, const Label& label, const Wording& w, const Notes& notes)
 {
-    return label.piece ? draw_piece(canvas, room, label, units, notes) : draw_shaft(canvas, room, label, units, notes);
+    return label.piece ? draw_piece(canvas, room, label, w, notes) : draw_shaft(canvas, room, label, w, notes);
 }
 
-Code code_of(const Label& label) { return qr_code(label.order->order + " " + (label.piece ? label.piece->part : "shaft")); }
+Code code_of(const Label& label, const Wording& w) { return qr_code(label.piece ? piece_label(*label.piece, w) : labels_words::shaft_code(label.order->order, w)); }
 
 bool has_code_of(const Label& a, const Label& b) { return a.order == b.order && a.piece == b.piece; }
 
-void draw_label(Canvas& canvas, Rect cell, const Label& label, const Code& code, Units units)
+void draw_label(Canvas& canvas, Rect cell, const Label& label, const Code& code, const Wording& w)
 {
     const double code_x = cell.right() - edge - code.box.width;
     canvas.begin(Part::figure);
@@ -115,7 +95,7 @@ void draw_label(Canvas& canvas, Rect cell, const Label& label, const Code& code,
     const Rect room{cell.x + edge, cell.y + edge - 1, code_x - quiet - cell.x - edge, cell.height - 2 * edge + 2};
     canvas.begin(Part::table);
     Canvas trial(canvas.fonts(), room.right(), room.bottom());
-    draw_words(canvas, room, label, units, draw_words(trial, room, label, units, close) <= room.bottom() ? close : closest);
+    draw_words(canvas, room, label, w, draw_words(trial, room, label, w, close) <= room.bottom() ? close : closest);
 }
 
 // Where four labels meet, or two and the sheet's edge.
@@ -147,15 +127,15 @@ LabelSheets label_sheets(const Batch& batch, Paper paper, const FontFiles& files
     const auto fonts = std::make_shared<const Fonts>(files);
     const auto labels = std::make_shared<const std::vector<Label>>(labels_of(batch));
     const PaperSize sheet = size_of(paper), label{sheet.width / columns, sheet.height / rows};
-    const auto draw = [=, units = batch.units](std::size_t number) {
+    const auto draw = [=, w = wording_of(batch)](std::size_t number) {
         Canvas canvas(*fonts, sheet.width, sheet.height);
         draw_marks(canvas, label);
         Code code;
         for (std::size_t i = number * on_a_sheet; i < std::min((number + 1) * on_a_sheet, labels->size()); ++i) {
             const std::size_t place = i % on_a_sheet, row = place / columns, column = place % columns;
-            if (place == 0 || !has_code_of((*labels)[i], (*labels)[i - 1])) code = code_of((*labels)[i]);
+            if (place == 0 || !has_code_of((*labels)[i], (*labels)[i - 1])) code = code_of((*labels)[i], w);
             draw_label(canvas, {static_cast<double>(column) * label.width, static_cast<double>(row) * label.height, label.width, label.height},
-                       (*labels)[i], code, units);
+                       (*labels)[i], code, w);
         }
         return canvas.page();
     };

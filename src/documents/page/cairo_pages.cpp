@@ -23,7 +23,7 @@ using Face = std::unique_ptr<cairo_font_face_t, decltype(&cairo_font_face_destro
 
 void check(cairo_status_t status)
 {
-    if (status != CAIRO_STATUS_SUCCESS) throw DrawingFault(std::string("drawing failed: ") + cairo_status_to_string(status));
+    if (status != CAIRO_STATUS_SUCCESS) throw DrawingFault(cairo_status_to_string(status));
 }
 
 cairo_status_t append(void* bytes, const unsigned char* data, unsigned int length)
@@ -47,7 +47,7 @@ Face load_face(const FontFile& font)
     file->bytes = font.bytes;
     if (!font.bytes || FT_Init_FreeType(&file->library) != 0
         || FT_New_Memory_Face(file->library, reinterpret_cast<const FT_Byte*>(font.bytes->data()), static_cast<FT_Long>(font.bytes->size()), 0, &file->face) != 0)
-        throw DrawingFault("the font file " + font.name + " cannot be read");
+        throw FontFault(font.name);
     Face face(cairo_ft_font_face_create_for_ft_face(file->face, FT_LOAD_NO_HINTING), cairo_font_face_destroy);
     check(cairo_font_face_set_user_data(face.get(), &key, file.get(), [](void* held) { delete static_cast<FileFace*>(held); }));
     static_cast<void>(file.release());  // now the face's

@@ -11,13 +11,13 @@
 
 namespace shaftcut {
 
-// The drawing library reported a fault, in its words: no memory, or a font file that cannot be read.
+// what(): the fault that the drawing library reported, in its words, such as that there is no memory.
 struct DrawingFault : std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
 // A tagged PDF 1.4 with its fonts embedded; its creation date is noon of `info.created`. `pages`:
-// at least one, all of the size of the first. Throws DrawingFault.
+// at least one, all of the size of the first. Throws DrawingFault, and FontFault as all of these do.
 std::string pdf_of(const std::vector<Page>& pages, const DocumentInfo& info, const FontFiles& fonts);
 
 // The same of `count` pages, at least one, that are made one by one as they are written.

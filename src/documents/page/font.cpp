@@ -68,11 +68,11 @@ struct Fonts::Faces {
 
     explicit Faces(FontFiles from) : files(std::move(from))
     {
-        if (FT_Init_FreeType(&library) != 0) throw FontFault("the font library cannot be started");
+        if (FT_Init_FreeType(&library) != 0) throw FontFault("");
         for (const Weight weight : {Weight::regular, Weight::bold})
             if (!open(files.of(weight), face[static_cast<int>(weight)])) {
                 FT_Done_FreeType(library);
-                throw FontFault("the font file " + files.of(weight).name + " cannot be read");
+                throw FontFault(files.of(weight).name);
             }
     }
     ~Faces() { FT_Done_FreeType(library); }  // with its faces

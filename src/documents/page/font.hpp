@@ -18,7 +18,7 @@ namespace shaftcut {
 inline constexpr double cap_height_of_em = 1493.0 / 2048.0;
 inline constexpr double text_stretch = 0.9;
 
-// A font file without bytes, or with bytes that are no font, by its name.
+// what(): the name of a font file without bytes, or with bytes that are no font; empty where FreeType itself could not be started.
 struct FontFault : std::runtime_error {
     using std::runtime_error::runtime_error;
 };

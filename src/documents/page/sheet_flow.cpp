@@ -6,7 +6,6 @@
 namespace shaftcut::sheet {
 namespace {
 
-constexpr const char* continued = ", continued";
 constexpr double margin = 10, indent = 5, after_close = 0.15, after_block = 0.45, before_heading = 1.6, before_close_heading = 0.9, continued_height = 5.5;
 
 Lettering lettering_of(const Block& block)
@@ -39,7 +38,7 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
     for (const Block& block : blocks) {
         const auto lines = canvas.lines_of(block.text, width - indent_of(block), lettering_of(block));
         for (std::size_t i = 0; i < lines.size(); i += most) {
-            Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong, block.spacing};
+            Block piece{i == 0 ? block.lead : Lead::none, lines[i], block.strong, block.spacing, block.continued};
             for (std::size_t j = i + 1; j < std::min(i + most, lines.size()); ++j) piece.text += " " + lines[j];
             pieces.push_back(lines.size() <= most ? block : piece);
         }
@@ -49,14 +48,14 @@ Blocks in_pieces(const Canvas& canvas, double width, const Blocks& blocks)
 
 }  // namespace
 
-Blocks remaining(const Blocks& blocks, std::size_t from)
+Blocks remaining(const Blocks& blocks, std::size_t from, const SheetWords& words)
 {
     Blocks rest(blocks.begin() + static_cast<std::ptrdiff_t>(from), blocks.end());
     if (rest.empty() || rest.front().lead == Lead::heading) return rest;
     for (std::size_t i = from; i-- > 0;)
         if (blocks[i].lead == Lead::heading) {
-            const std::string& heading = blocks[i].text;
-            rest.insert(rest.begin(), {Lead::heading, heading.ends_with(continued) ? heading : heading + continued, false, blocks[i].spacing});
+            const Block& heading = blocks[i];
+            rest.insert(rest.begin(), {Lead::heading, heading.continued ? heading.text : words.continued(heading.text), false, heading.spacing, true});
             break;
         }
     return rest;
@@ -100,11 +99,11 @@ Block caution_block(const std::vector<std::string>& cautions, Spacing spacing)
     return block;
 }
 
-Sheets::Sheets(const Fonts& fonts, Heading heading, Paper paper)
-    : fonts_(fonts), heading_(std::move(heading)), size_(size_of(paper))
+Sheets::Sheets(const Fonts& fonts, std::shared_ptr<const Title> title, Paper paper, double below, std::size_t before)
+    : fonts_(fonts), title_(std::move(title)), size_(size_of(paper)), before_(before)
 {
     sheets_.emplace_back(fonts_, size_.width, size_.height);
-    y_ = top_ = draw_title_block(canvas(), room(), heading_) + 2.5;
+    y_ = top_ = title_->draw_first(canvas(), room()) + below;
 }
 
 Rect Sheets::room() const
@@ -120,13 +119,13 @@ double Sheets::left_over() const
 void Sheets::next()
 {
     sheets_.emplace_back(fonts_, size_.width, size_.height);
-    y_ = top_ = draw_short_title(canvas(), room(), heading_) + 3;
+    y_ = top_ = title_->draw_next(canvas(), room()) + 3;
 }
 
 void Sheets::go_on()
 {
     canvas().begin(Part::paragraph);
-    canvas().text({room().right(), room().bottom() - 0.9}, "continued on sheet " + std::to_string(count() + 1) + " →", lettering::strong, Align::right);
+    canvas().text({room().right(), room().bottom() - 0.9}, words().continued_on(count() + 1), lettering::strong, Align::right);
     next();
 }
 
@@ -137,7 +136,7 @@ void Sheets::ensure(double height)
 
 void Sheets::flow(const Blocks& blocks, std::size_t from)
 {
-    const Blocks pieces = in_pieces(canvas(), room().width, remaining(blocks, from));
+    const Blocks pieces = in_pieces(canvas(), room().width, remaining(blocks, from, words()));
     if (!pieces.empty() && y_ > top_) y_ += between_lists;
     for (std::size_t next_block = 0; next_block < pieces.size();) {
         const Placed placed = place(canvas(), {room().x, y_, room().width, left_over()}, pieces, next_block);
@@ -147,12 +146,12 @@ void Sheets::flow(const Blocks& blocks, std::size_t from)
     }
 }
 
-std::vector<Page> Sheets::finished() const
+std::vector<Page> Sheets::finished(std::size_t of) const
 {
     std::vector<Page> pages;
     for (std::size_t i = 0; i < sheets_.size(); ++i) {
         Canvas sheet = sheets_[i];
-        draw_sheet_number(sheet, room(), heading_, i + 1, sheets_.size());
+        title_->draw_number(sheet, room(), i == 0, before_ + i + 1, of);
         pages.push_back(sheet.page());
     }
     return pages;

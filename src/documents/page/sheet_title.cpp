@@ -11,21 +11,20 @@ constexpr double right_part = 66, inset = 1.8, row = 5.4;
 constexpr double short_title_height = 8, sheet_number_width = 32;
 
 // A field's text with a word about every sign that cannot be drawn.
-std::string field(const Canvas& canvas, const std::string& name, const std::string& text)
+std::string field(const Canvas& canvas, const SheetWords& words, const std::string& name, const std::string& text)
 {
     const std::string missing = "\xEF\xBF\xBD";
-    std::string shown = name + canvas.fonts().printable(text);
-    if (text.find(missing) == std::string::npos && shown.find(missing) != std::string::npos) shown += " (" + missing + ": sign missing in the font)";
-    return shown;
+    const std::string shown = name + canvas.fonts().printable(text);
+    return text.find(missing) == std::string::npos && shown.find(missing) != std::string::npos ? words.with_missing_sign(shown, missing) : shown;
 }
 
 // At most `most_lines` of a field; the y below.
-double draw_field(Canvas& canvas, Point top_left, double width, const std::string& text, Lettering lettering, std::size_t most_lines)
+double draw_field(Canvas& canvas, Point top_left, double width, const std::string& text, Lettering lettering, const Heading& heading)
 {
     std::vector<std::string> lines = canvas.lines_of(text, width, lettering);
-    if (lines.size() > most_lines) {
-        lines.resize(most_lines);
-        const std::string more = " … in full after the checks";
+    if (lines.size() > heading.most_lines) {
+        lines.resize(heading.most_lines);
+        const std::string more = heading.words.in_full_behind();
         lines.back() = canvas.lines_of(lines.back(), width - canvas.width_of(more, lettering) - lettering.cap_height, lettering).front() + more;
     }
     for (const std::string& line : lines) top_left.y = canvas.paragraph(top_left, width, line, lettering);
@@ -36,9 +35,9 @@ double draw_whom_for(Canvas& canvas, Rect cell, const Heading& heading)
 {
     const double x = cell.x + inset, width = cell.width - 2 * inset;
     double y = cell.y + 1;
-    if (!heading.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, "", heading.owner), lettering::name, heading.most_lines);
-    y = draw_field(canvas, {x, y}, width, heading.subject, lettering::strong, heading.most_lines);
-    for (const auto& [name, text] : heading.fields) y = draw_field(canvas, {x, y}, width, field(canvas, name, text), lettering::note, heading.most_lines);
+    if (!heading.owner.empty()) y = draw_field(canvas, {x, y}, width, field(canvas, heading.words, "", heading.owner), lettering::name, heading);
+    y = draw_field(canvas, {x, y}, width, heading.subject, lettering::strong, heading);
+    for (const auto& [name, text] : heading.fields) y = draw_field(canvas, {x, y}, width, field(canvas, heading.words, name, text), lettering::note, heading);
     return y + 1;
 }
 
@@ -46,7 +45,7 @@ double draw_order_number(Canvas& canvas, Rect cell, const Heading& heading)
 {
     const Lettering large{5, Weight::bold};
     const double y = cell.y + 7.2, room = cell.width - 2 * inset;
-    const Rect label = canvas.text({cell.x + inset, y}, "Order", lettering::note);
+    const Rect label = canvas.text({cell.x + inset, y}, heading.words.order(), lettering::note);
     if (canvas.width_of(heading.order, large) <= room - label.width - 3) {
         canvas.text({cell.x + cell.width - inset, y}, heading.order, large, Align::right);
         return cell.y + 9.4;
@@ -74,9 +73,9 @@ double draw_what(Canvas& canvas, Rect cell, const Heading& heading)
     double y = draw_order_number(canvas, cell, heading);
     const double half = cell.width / 2;
     draw_cell(canvas, {cell.x, y, half, row}, heading.day.first, heading.day.second.empty() ? "—" : heading.day.second);
-    draw_cell(canvas, {cell.x + half, y, half, row}, "Sheet", "");
-    draw_cell(canvas, {cell.x, y + row, half, row}, "Type", heading.type);
-    draw_cell(canvas, {cell.x + half, y + row, half, row}, "By", "shaftcut");
+    draw_cell(canvas, {cell.x + half, y, half, row}, heading.words.sheet(), "");
+    draw_cell(canvas, {cell.x, y + row, half, row}, heading.words.type(), heading.type);
+    draw_cell(canvas, {cell.x + half, y + row, half, row}, heading.words.by(), "shaftcut");
     if (!heading.loud.empty()) return draw_loud(canvas, {cell.x, y + 2 * row, cell.width, 0}, heading.loud);
     draw_cell(canvas, {cell.x, y + 2 * row, cell.width, row}, heading.last.first, heading.last.second);
     return y + 3 * row;
@@ -84,7 +83,7 @@ double draw_what(Canvas& canvas, Rect cell, const Heading& heading)
 
 std::string with_capital(std::string words)
 {
-    words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    if (words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
     return words;
 }
 
@@ -127,40 +126,38 @@ double draw_short_title(Canvas& canvas, Rect room, const Heading& heading)
     canvas.begin(Part::table);
     canvas.box({room.x, room.y, room.width, short_title_height}, pen::guard);
     const double y = room.y + 5.4;
-    const Rect label = canvas.text({room.x + inset, y}, with_capital(heading.type) + "   Order", lettering::note);
+    const Rect label = canvas.text({room.x + inset, y}, with_capital(heading.type) + "   " + heading.words.order(), lettering::note);
     const double x = label.right() + 2, alarm = heading.alarm.empty() ? 0 : canvas.width_of(heading.alarm, lettering::name) + 4;
     const Rect number = canvas.fitted({x, y}, room.right() - sheet_number_width - alarm - x, heading.order, lettering::name);
     if (alarm > 0) canvas.text({number.right() + 4, y}, heading.alarm, lettering::name);
     return room.y + short_title_height;
 }
 
-void draw_sheet_number(Canvas& canvas, Rect room, const Heading& heading, std::size_t number, std::size_t of)
+void draw_sheet_number(Canvas& canvas, Rect room, const Heading& heading, bool first, std::size_t number, std::size_t of)
 {
     canvas.begin(Part::table);
-    const std::string text = std::to_string(number) + " of " + std::to_string(of);
-    if (number > 1) {
-        canvas.text({room.right() - inset, room.y + 5.4}, "Sheet " + text, lettering::strong, Align::right);
+    if (!first) {
+        canvas.text({room.right() - inset, room.y + 5.4}, heading.words.numbered_sheet(number, of), lettering::strong, Align::right);
         return;
     }
     const double cell = room.x + whom_for_width(room.width, heading) + right_part / 2;
-    const bool large = canvas.width_of(heading.order, {5, Weight::bold}) <= right_part - 2 * inset - canvas.width_of("Order", lettering::note) - 3;
+    const bool large = canvas.width_of(heading.order, {5, Weight::bold}) <= right_part - 2 * inset - canvas.width_of(heading.words.order(), lettering::note) - 3;
     const std::size_t lines = canvas.lines_of(heading.order, right_part - 2 * inset, lettering::name).size();
     const double top = room.y + (large ? 9.4 : 9.4 + lettering::name.pitch() * static_cast<double>(lines));
-    canvas.text({cell + inset + canvas.width_of("Sheet", lettering::note) + 1.5, top + 4}, text, lettering::strong);
+    canvas.text({cell + inset + canvas.width_of(heading.words.sheet(), lettering::note) + 1.5, top + 4}, heading.words.number(number, of), lettering::strong);
 }
 
 Blocks long_field_blocks(const Canvas& canvas, const Heading& heading)
 {
     Blocks blocks;
-    const std::string owner = "Owner: ", subject = "Subject: ";
     const double width = whom_for_width(canvas.page().width - 20, heading);
-    const auto add = [&](const std::string& name, const std::string& text, Lettering lettering) {
-        if (too_long(canvas, width, (name == owner || name == subject ? "" : name) + text, lettering, heading.most_lines)) blocks.push_back({Lead::bullet, name + text});
+    const auto add = [&](const std::string& shown, const std::string& in_full, Lettering lettering) {
+        if (too_long(canvas, width, shown, lettering, heading.most_lines)) blocks.push_back({Lead::bullet, in_full});
     };
-    add(owner, heading.owner, lettering::name);
-    add(subject, heading.subject, lettering::strong);
-    for (const auto& [name, text] : heading.fields) add(name, text, lettering::note);
-    if (!blocks.empty()) blocks.insert(blocks.begin(), {Lead::heading, "Too long for the title block, in full", false});
+    add(heading.owner, heading.words.owner(heading.owner), lettering::name);
+    add(heading.subject, heading.words.subject(heading.subject), lettering::strong);
+    for (const auto& [name, text] : heading.fields) add(name + text, name + text, lettering::note);
+    if (!blocks.empty()) blocks.insert(blocks.begin(), {Lead::heading, heading.words.in_full(), false});
     return blocks;
 }
 

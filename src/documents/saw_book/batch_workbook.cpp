@@ -1,17 +1,22 @@
 #include "saw_book/batch_workbook.hpp"
 
+#include "build/build_words.hpp"
 #include "saw_book/batch_workbook_sheets.hpp"
+#include "work_order_book/sheet_words.hpp"
+#include "saw_book/saw_book_words.hpp"
 
 namespace shaftcut {
 
 std::string batch_workbook_of(const Batch& batch, Paper paper)
 {
     using namespace batch_workbook;
-    const std::string footer = "&L&9Change pale cells only&R&9Page &P of &N";
+    const Wording w = wording_of(batch);
+    const std::string footer = say(saw_book_words::Caption::footer, w);
     Spreadsheet book;
-    book.title = "Batch " + batch.name;
+    book.title = saw_book_words::batch_title(batch.name, w);
     book.author = batch.owner;
     book.paper = paper;
+    book.refusal_title = workbook::refused_entry(Wording(batch.units));
     book.long_sheets = true;
     const auto add = [&](NamedSheet named) {
         book.sheets.push_back(std::move(named.sheet));

@@ -3,48 +3,31 @@
 
 #include <array>
 
+#include "build/build_words.hpp"
 #include "saw_book/batch_workbook_sheets.hpp"
+#include "saw_book/saw_book_words.hpp"
+#include "shaft_title_words.hpp"
 #include "spreadsheet/sheet_builder.hpp"
 
 namespace shaftcut::batch_workbook {
 namespace {
 
+using saw_book_words::Caption;
 using workbook::SheetBuilder;
 namespace style = workbook::style;
 
 // What is needed at the bench comes first and is printed, few enough columns for capitals of about 2 mm on a landscape sheet; then what is read
 // on the screen, and the inputs.
-enum Column {
-    order, verdict, count, measured, closed, half, half_outer, blank, blank_outer, guard_blank, guard_blank_outer, pin_hole, pin_hole_outer, working, turning,
-    standing,
-    due, mass, reasons, customer, machine, shaft, guard_half, guard_half_outer,
-    ordered, beyond, setback, shoulder, shoulder_outer, seat, seat_outer, guard_shoulder, guard_shoulder_outer, guard_seat, guard_seat_outer
-};
-
-struct Head {
-    const char* title;
-    double width;
-};
-constexpr std::array heads{
-    Head{"Order", 10}, Head{"Verdict", 12}, Head{"Shafts", 6}, Head{"Closed measured at", 11}, Head{"Closed, mm", 8},
-    Head{"Inner half, mm", 8}, Head{"Outer half, mm", 8}, Head{"Inner tube, mm", 8}, Head{"Outer tube, mm", 8}, Head{"Inner guard tube, mm", 8},
-    Head{"Outer guard tube, mm", 8}, Head{"Pin hole, inner, mm", 6}, Head{"Pin hole, outer, mm", 6}, Head{"Pull to, working, mm", 8},
-    Head{"Pull to, turning, mm", 8}, Head{"Pull to, standing, mm", 9}, Head{"Due", 12}, Head{"Drive tubes, kg", 9}, Head{"Why not", 120},
-    Head{"Customer", 28}, Head{"Machine", 28}, Head{"Shaft", 40}, Head{"Inner guard half, mm", 11}, Head{"Outer guard half, mm", 11},
-    Head{"Closed to build to, mm", 11}, Head{"Of it outside the inner crosses, mm", 14}, Head{"Guard setback, mm", 11}, Head{"Shoulder, inner, mm", 11},
-    Head{"Shoulder, outer, mm", 11}, Head{"Seat, inner, mm", 11}, Head{"Seat, outer, mm", 11}, Head{"Guard shoulder, inner, mm", 11},
-    Head{"Guard shoulder, outer, mm", 11}, Head{"Guard seat, inner, mm", 11}, Head{"Guard seat, outer, mm", 11}};
+using enum saw_book_words::OrderColumn;
+using Column = saw_book_words::OrderColumn;
+constexpr std::array<double, 35> widths{10, 12, 6, 11, 8, 8, 8, 8, 8, 8, 8, 6, 6, 8, 8, 9, 12, 9, 120, 28, 28, 40, 11, 11, 11, 14, 11, 11, 11, 11, 11, 11, 11, 11, 11};
+constexpr int number_of(Column column) { return static_cast<int>(column); }
+static_assert(widths.size() == static_cast<std::size_t>(guard_seat_outer) + 1);
 constexpr int title_rows = 4, first_row = title_rows + 1;
 constexpr double longest_input = workbook::longest_input(Units::mm), line_points = 12.5, characters_of_reasons = 120, most_points_of_reasons = 4 * line_points;
 
 // The column of the outer tube stands behind the inner one's.
-Column of(Column inner, Tube tube) { return static_cast<Column>(inner + static_cast<int>(tube)); }
-
-std::string measured_words(const BatchLengths& built)
-{
-    if (!built.has_wide_angle) return "crosses";
-    return built.reference == Reference::outer_cross ? "OUTER cross" : "INNER cross";
-}
+Column of(Column inner, Tube tube) { return static_cast<Column>(number_of(inner) + static_cast<int>(tube)); }
 
 // Lengths are whole micrometres and steps whole halves of one: 0.00925 and 0.00975 lie between the greatest difference that is
 // ignored and the least that is not.
@@ -54,7 +37,7 @@ std::string up(const std::string& length) { return fmt::format("ROUND(ROUNDUP(MA
 // The cells of one order.
 class RowMaker {
 public:
-    RowMaker(const BatchOrder& batch_order, int row) : order_(batch_order), row_(row) {}
+    RowMaker(const BatchOrder& batch_order, int row, const Wording& w) : order_(batch_order), row_(row), w_(w) {}
 
     SheetRow run()
     {
@@ -64,15 +47,15 @@ public:
             put_lengths();
             put_use();
         } else {
-            put(verdict, std::string("DO NOT BUILD"), style::result());
+            put(verdict, say(Caption::do_not_build, w_), style::result());
             put_reasons();
         }
         return std::move(made_);
     }
 
 private:
-    void put(Column column, CellContent content, const CellStyle& style) { made_.cells.push_back({row_, column, style, std::move(content), 1}); }
-    std::string cell(Column column) const { return column_letters(column) + std::to_string(row_ + 1); }
+    void put(Column column, CellContent content, const CellStyle& style) { made_.cells.push_back({row_, number_of(column), style, std::move(content), 1}); }
+    std::string cell(Column column) const { return column_letters(number_of(column)) + std::to_string(row_ + 1); }
 
     void put_heading()
     {
@@ -80,17 +63,16 @@ private:
         put(due, order_.due, style::label());
         put(customer, order_.customer, style::label());
         put(machine, order_.machine, style::label());
-        put(shaft, order_.shaft_title, style::label());
+        put(shaft, say(order_.shaft_title, Wording(Units::mm)), style::label());
         if (order_.built) put(count, static_cast<double>(order_.count), style::input());
         else put(count, static_cast<double>(order_.count), style::figure());
     }
 
     void put_reasons()
     {
-        std::string text;
-        for (const std::string& reason : order_.reasons) text += (text.empty() ? "" : " ") + reason;
+        const std::string text = running_text(say(order_.reasons, w_));
         made_.points = std::min(most_points_of_reasons, line_points * (2 + static_cast<double>(text.size()) / characters_of_reasons));
-        put(measured, std::string("see its own sheet"), style::label());
+        put(measured, say(Caption::see_own_sheet, w_), style::label());
         put(reasons, text, style::label());
     }
 
@@ -143,7 +125,8 @@ private:
             same += fmt::format(",{}={}", cell(of(blank, tube)), built.lengths.blank[tube].mm());
             if (const auto& guard = built.lengths.guard_blank[tube]) same += fmt::format(",{}={}", cell(of(guard_blank, tube)), guard->mm());
         }
-        put(verdict, CellFormula{"IF(AND(" + same + "),\"build\",\"CHANGED: not checked\")", std::string("build")}, style::result());
+        const std::string build = say(Caption::build, w_);
+        put(verdict, CellFormula{fmt::format("IF(AND({}),\"{}\",\"{}\")", same, build, say(Caption::changed, w_)), build}, style::result());
     }
 
     void put_lengths()
@@ -157,11 +140,11 @@ private:
     void put_use()
     {
         const BatchLengths& built = *order_.built;
-        put(measured, measured_words(built), style::label());
+        put(measured, saw_book_words::say(measured_from(built.has_wide_angle, built.reference), w_), style::label());
         for (const Range range : all_ranges) {
             const auto& longest = built.use.longest[range];
-            const auto column = static_cast<Column>(working + static_cast<int>(range));
-            put(column, longest ? CellContent((*longest)[built.reference].mm()) : CellContent(std::string("not at all")), style::figure());
+            const auto column = static_cast<Column>(number_of(working) + static_cast<int>(range));
+            put(column, longest ? CellContent((*longest)[built.reference].mm()) : CellContent(say(Caption::not_at_all, w_)), style::figure());
         }
         if (!order_.mass) return;
         const std::int64_t of_one = *order_.mass / order_.count;  // in grams; the order's is a multiple
@@ -170,6 +153,7 @@ private:
 
     const BatchOrder& order_;
     int row_;
+    const Wording& w_;
     SheetRow made_;
 };
 
@@ -186,40 +170,40 @@ CellContent step_of(const Batch& batch)
 
 void add_title(SheetBuilder& sheet, const Batch& batch)
 {
-    sheet.put(0, "Batch " + batch.name, style::title(), 6);
+    const Wording w = wording_of(batch);
+    sheet.put(0, saw_book_words::batch_title(batch.name, w), style::title(), 6);
     sheet.end_row(24);
-    sheet.put(0, std::string("Lengths follow the pale cells at the right and the saw's step. Checks are not repeated here: where a length changes, run the list again."), style::small(), 12);
+    sheet.put(0, say(Caption::lengths_follow, w), style::small(), 12);
     sheet.end_row();
-    sheet.put(0, std::string("Saw's step, mm"), style::label(), 2);
+    sheet.put(0, say(Caption::saws_step, w), style::label(), 2);
     sheet.put(2, step_of(batch), style::input());
-    sheet.allow_numbers(2, 0.001, longest_input, "A length in millimetres above 0.");
+    sheet.allow_numbers(2, 0.001, longest_input, say(Caption::length_above_zero, w));
 }
 
 }  // namespace
 
-std::string count_cell(std::size_t index) { return "Orders!" + absolute_cell(first_row + static_cast<int>(index), count); }
+std::string count_cell(std::size_t index) { return "Orders!" + absolute_cell(first_row + static_cast<int>(index), number_of(count)); }
 
 NamedSheet orders_sheet(const Batch& batch, const std::string& footer)
 {
-    std::vector<double> widths;
-    for (const Head& head : heads) widths.push_back(head.width);
-    SheetBuilder sheet("Orders", widths);
+    const Wording w = wording_of(batch);
+    SheetBuilder sheet("Orders", {widths.begin(), widths.end()});
     add_title(sheet, batch);
     NamedSheet made{{}, {{"step", sheet.here(2)}}};
     sheet.end_row();
     sheet.empty_row();
-    for (std::size_t column = 0; column < heads.size(); ++column) sheet.put(static_cast<int>(column), std::string(heads[column].title), style::table_head());
+    for (int column = 0; column <= number_of(guard_seat_outer); ++column) sheet.put(column, saw_book_words::head(static_cast<Column>(column), w), style::table_head());
     sheet.end_row(52);
-    made.sheet = sheet.take("&L&9Batch&R&9Orders", footer, first_row);
+    made.sheet = sheet.take(say(Caption::orders_header, w), footer, first_row);
     const int end = first_row + static_cast<int>(batch.orders.size());
-    for (int column = ordered; column <= guard_seat_outer; ++column)
-        made.sheet.rules.push_back({first_row, column, 0, longest_input, {}, "A length in millimetres, 0 to 100000.", end - first_row});
-    made.sheet.rules.push_back({first_row, count, 0, most_shafts_of_an_order, {}, "A number of shafts.", end - first_row});
+    for (int column = number_of(ordered); column <= number_of(guard_seat_outer); ++column)
+        made.sheet.rules.push_back({first_row, column, 0, longest_input, {}, say(Caption::length_range, w), end - first_row});
+    made.sheet.rules.push_back({first_row, number_of(count), 0, most_shafts_of_an_order, {}, say(Caption::number_of_shafts, w), end - first_row});
     made.sheet.landscape = true;
-    made.sheet.printed_columns = standing + 1;
+    made.sheet.printed_columns = number_of(standing) + 1;
     made.sheet.rows_begin = first_row;
     made.sheet.rows_end = end;
-    made.sheet.make_row = [&batch](int row) { return RowMaker(batch.orders[static_cast<std::size_t>(row - first_row)], row).run(); };
+    made.sheet.make_row = [&batch, w](int row) { return RowMaker(batch.orders[static_cast<std::size_t>(row - first_row)], row, w).run(); };
     return made;
 }
 

@@ -1,30 +1,28 @@
 #include "saw_sheet/batch_saw_sheets.hpp"
 
+#include "build/build_words.hpp"
 #include "saw_sheet/saw_sheet_parts.hpp"
 
 namespace shaftcut {
 namespace {
 
 using saw_sheet::Blocks;
+using saw_sheet::Caption;
 using saw_sheet::Lead;
 using saw_sheet::Sheets;
 
-std::string piece_text(const BatchPiece& piece, Units units)
+Blocks blocks_of(const NotPlanned& left_out, const Wording& w)
 {
-    return std::to_string(piece.count) + " × " + saw_figure_with_unit(piece.length, units) + " — order " + piece.order + ", " + piece.part;
-}
-
-Blocks blocks_of(const NotPlanned& left_out, Units units)
-{
-    Blocks blocks{{Lead::heading, "NOT PLANNED: " + left_out.profile, false}, {Lead::none, left_out.why, true}};
-    for (const BatchPiece& piece : left_out.pieces) blocks.push_back({Lead::tick, piece_text(piece, units), false});
+    Blocks blocks{{Lead::heading, saw_sheet_words::not_planned(left_out.profile, w), false}, {Lead::none, saw_sheet_words::why(left_out, w), true}};
+    for (const BatchPiece& piece : left_out.pieces) blocks.push_back({Lead::tick, saw_sheet_words::piece(piece, w), false});
     return blocks;
 }
 
 Sheets not_planned_sheets(const Fonts& fonts, const Batch& batch, const std::vector<NotPlanned>& all, Paper paper, std::size_t before)
 {
-    Sheets sheets(fonts, {"NOT PLANNED of " + batch.name, batch.owner, "These pieces stand in no saw plan of this file: they are still to be sawn."}, size_of(paper), before);
-    for (const NotPlanned& left_out : all) sheets.flow(blocks_of(left_out, batch.units));
+    const Wording w = wording_of(batch);
+    Sheets sheets = saw_sheet::sheets_under({w, saw_sheet_words::not_planned_title(batch.name, w), batch.owner, say(Caption::not_planned, w)}, fonts, paper, before);
+    for (const NotPlanned& left_out : all) sheets.flow(blocks_of(left_out, w));
     return sheets;
 }
 

@@ -8,10 +8,12 @@ namespace saw_sheet {
 
 Sheets sheets_of(const Fonts& fonts, const SawOrder& order, Paper paper, std::size_t before)
 {
-    Sheets sheets(fonts, title_of(order), size_of(paper), before);
+    const Wording w = wording_of(order);
+    Sheets sheets = sheets_under({w, saw_sheet_words::title(order.name, w), order.owner, saw_sheet_words::settings(order, w)}, fonts, paper, before);
     draw_bars_to_fetch(sheets, order);
     sheets.flow(total_blocks(order));
     sheets.flow(reading_blocks(order));
+    sheets.move_to(sheets.y() + sheet::between_lists);
     std::int64_t number = 1;
     for (const BarLayout& bar : order.bars) {
         draw_bar(sheets, order, {bar, number});
@@ -26,12 +28,12 @@ std::vector<Page> draw_saw_sheet(const SawOrder& order, Paper paper, const FontF
 {
     const Fonts fonts(files);
     const saw_sheet::Sheets sheets = saw_sheet::sheets_of(fonts, order, paper, 0);
-    return sheets.finished(sheets.count());
+    return sheets.finished();
 }
 
 DocumentInfo saw_sheet_info(const SawOrder& order)
 {
-    return document_info("Saw plan " + order.name, order.owner, "Bars, pieces in cutting order and stops");
+    return document_info(saw_sheet_words::title(order.name, saw_sheet::wording_of(order)), order.owner, say(saw_sheet::Caption::subject, saw_sheet::wording_of(order)));
 }
 
 }  // namespace shaftcut

@@ -23,7 +23,7 @@ PieceOnPaper on_paper(const BarPicture& picture, const PlacedPiece& piece)
 {
     const auto x = [&](Length length) { return picture.room.x + length.mm() * picture.scale; };
     const Units units = picture.order.units;
-    return {x(piece.start), x(piece.stop), saw_figure(piece.length, units), piece.label, picture.bar.whole ? use_whole : saw_figure(piece.stop, units)};
+    return {x(piece.start), x(piece.stop), saw_figure(piece.length, units), piece.label, picture.bar.whole ? say(Caption::use_whole, wording_of(picture.order)) : saw_figure(piece.stop, units)};
 }
 
 // In the greatest lettering of the two in which the text has room; not at all where neither has.
@@ -62,7 +62,7 @@ void draw_ends(Canvas& canvas, const BarPicture& picture, double y)
     if (right > waste) canvas.shape({{waste, y}, {right, y}, {right, y + bar_height}, {waste, y + bar_height}}, pen::dimension, Fill::hatched);
     if (bar.use != LeftoverUse::rack) return;
     const PieceOnPaper leftover{behind, end, {}, {}, {}};
-    write_small(canvas, leftover, y + small_line, "RACK");
+    write_small(canvas, leftover, y + small_line, say(Caption::rack, wording_of(picture.order)));
     write(canvas, leftover, y + bottom_line, saw_figure(bar.leftover, picture.order.units), {lettering::figure, lettering::note});
 }
 
@@ -105,23 +105,6 @@ double BarPicture::draw(Canvas& canvas, bool with_table) const
     return y + bar_height + (with_table ? below_bar : below_stops);
 }
 
-std::string bar_title(const SawOrder& order, const NumberedBar& bar)
-{
-    const std::string length = saw_figure_with_unit(bar.bar.length, order.units);
-    if (bar.bar.count == 1) return "Bar " + std::to_string(bar.number) + ": " + length;
-    const std::string last = std::to_string(bar.number + bar.bar.count - 1);
-    return "Bars " + std::to_string(bar.number) + "–" + last + ": " + std::to_string(bar.bar.count) + " alike of " + length;
-}
-
-std::string leftover_words(const SawOrder& order, const BarLayout& bar)
-{
-    if (bar.whole) return "use whole, no cut";
-    if (bar.ends_with_piece) return "no leftover, no last cut";
-    if (bar.thin_end) return "THIN END: the last cut takes off only " + saw_figure_with_unit(*bar.thin_end, order.units);
-    if (bar.use == LeftoverUse::none) return "no leftover";
-    return "leftover " + saw_figure_with_unit(bar.leftover, order.units) + (bar.use == LeftoverUse::rack ? ": BACK TO THE RACK" : ": scrap");
-}
-
 void draw_bar(Sheets& sheets, const SawOrder& order, const NumberedBar& bar)
 {
     const Rect room = sheets.room();
@@ -130,7 +113,7 @@ void draw_bar(Sheets& sheets, const SawOrder& order, const NumberedBar& bar)
     BarPicture picture{order, bar.bar, room, room.width / longest.mm()};
     const bool with_table = !picture.holds_all_figures(sheets.canvas());
     const double table_start = with_table ? height_of_table_start(sheets.canvas(), room.width, order, bar.bar) : 0;
-    const std::string title = bar_title(order, bar), leftover = leftover_words(order, bar.bar);
+    const std::string title = saw_sheet_words::bar(bar.bar, bar.number, wording_of(order)), leftover = saw_sheet_words::leftover(bar.bar, wording_of(order));
     const Canvas& measure = sheets.canvas();
     const std::int64_t boxes = bar.bar.count <= most_boxes ? bar.bar.count : 0;
     const double boxes_width = static_cast<double>(boxes) * (box_side + box_gap) + 6;

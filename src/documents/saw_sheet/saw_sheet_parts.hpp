@@ -3,6 +3,7 @@
 
 #include "page/canvas.hpp"
 #include "page/sheet_parts.hpp"
+#include "saw_sheet/saw_sheet_words.hpp"
 #include "shaftcut/documents/page/paper.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
 
@@ -11,46 +12,28 @@ namespace shaftcut::saw_sheet {
 using sheet::Block;
 using sheet::Blocks;
 using sheet::Lead;
+using saw_sheet_words::Caption;
 
-// What the title of a sheet says.
-struct Title {
-    std::string name;      // "Saw plan rack"
-    std::string owner;     // may be empty
-    std::string settings;  // the blade's and the trims; may be empty
-};
-Title title_of(const SawOrder& order);
+inline Wording wording_of(const SawOrder& order) { return Wording(order.units); }
 
-// The sheets of one plan, or of what is not planned. They may stand behind others in one file, and are numbered through it.
-class Sheets {
+using sheet::Sheets;
+
+// The title of a plan's sheets, or of what is not planned.
+class PlanTitle : public sheet::Title {
 public:
-    Sheets(const Fonts& fonts, Title title, PaperSize size, std::size_t before = 0);
-
-    Canvas& canvas() { return sheets_.back(); }
-    Rect room() const;                   // inside the margins
-    double y() const { return y_; }
-    void move_to(double y) { y_ = y; }
-    std::size_t count() const { return before_ + sheets_.size(); }  // the number of the sheet being drawn on
-    void ensure(double height);          // continues on a new sheet where less is left over
-    void flow(const Blocks& blocks);     // over the whole width and as many sheets as it takes
-    std::vector<Page> finished(std::size_t of) const;  // with their numbers of all sheets of the file
+    // `owner` and `settings`, which are the blade's and the trims, may be empty.
+    PlanTitle(const Wording& w, std::string name, std::string owner, std::string settings) : words_(w), name_(std::move(name)), owner_(std::move(owner)), settings_(std::move(settings)) {}
+    double draw_first(Canvas& canvas, Rect room) const override;
+    double draw_next(Canvas& canvas, Rect room) const override;
+    void draw_number(Canvas& canvas, Rect room, bool first, std::size_t number, std::size_t of) const override;
+    const SheetWords& words() const override { return words_; }
 
 private:
-    double left_over() const;
-    void next();
-
-    const Fonts& fonts_;
-    Title title_;
-    PaperSize size_;
-    std::size_t before_;
-    double y_ = 0;
-    std::vector<Canvas> sheets_;
+    SheetWords words_;
+    std::string name_, owner_, settings_;
 };
-
-// Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_title(Canvas& canvas, Rect room, const Title& title);
-double draw_short_title(Canvas& canvas, Rect room, const Title& title);
-// Where both titles leave room for "2 of 3", which is known last: a plan's first sheet has the tall one.
-void draw_sheet_number(Canvas& canvas, Rect room, bool first, std::size_t number, std::size_t of);
+// The sheets under it, `before` others in one file.
+Sheets sheets_under(PlanTitle title, const Fonts& fonts, Paper paper, std::size_t before);
 
 // Everything of one plan.
 Sheets sheets_of(const Fonts& fonts, const SawOrder& order, Paper paper, std::size_t before);
@@ -65,13 +48,6 @@ struct NumberedBar {
     std::int64_t number = 1;
 };
 void draw_bar(Sheets& sheets, const SawOrder& order, const NumberedBar& bar);
-
-// Stands for the stop of a piece as long as its bar.
-inline constexpr const char* use_whole = "use whole";
-
-// "Bars 4–6: 3 alike of 6000 mm".
-std::string bar_title(const SawOrder& order, const NumberedBar& bar);
-std::string leftover_words(const SawOrder& order, const BarLayout& bar);
 
 // The picture of one bar, to the scale in which the longest bar of the plan is as wide as `room`.
 struct BarPicture {

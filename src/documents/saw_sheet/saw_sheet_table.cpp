@@ -8,7 +8,8 @@ namespace {
 
 constexpr double head_height = 5, row_height = 6, gap = 2, continued_title = 6.2, above_text = 0.8;
 constexpr std::size_t columns = 4;
-constexpr std::array<const char*, columns> heads{"No.", "Length", "Stop", "Label"};
+constexpr std::array heads{Caption::number, Caption::length, Caption::stop, Caption::label};
+static_assert(heads.size() == columns);
 
 struct TableForm {
     std::size_t across;                     // pieces in one row
@@ -44,13 +45,13 @@ double height_of_row(const Canvas& canvas, const TableForm& form, const BarLayou
     return height;
 }
 
-void draw_heads(Canvas& canvas, Point top_left, const TableForm& form, std::size_t pieces)
+void draw_heads(Canvas& canvas, Point top_left, const TableForm& form, std::size_t pieces, const Wording& w)
 {
     canvas.begin(Part::table);
     for (std::size_t i = 0; i < std::min(form.across, pieces); ++i) {
         double x = top_left.x + static_cast<double>(i) * piece_width(form);
         for (std::size_t c = 0; c < columns; ++c) {
-            canvas.text({x, top_left.y + 3.4}, heads[c], lettering::strong);
+            canvas.text({x, top_left.y + 3.4}, say(heads[c], w), lettering::strong);
             x += form.widths[c];
         }
     }
@@ -73,8 +74,8 @@ void continue_table(Sheets& sheets, const SawOrder& order, const NumberedBar& ba
 {
     Canvas& canvas = sheets.canvas();
     canvas.begin(Part::heading);
-    canvas.text({sheets.room().x, sheets.y() + 3.5}, bar_title(order, bar) + ", continued", lettering::name);
-    draw_heads(canvas, {sheets.room().x, sheets.y() + continued_title}, form, bar.bar.pieces.size());
+    canvas.text({sheets.room().x, sheets.y() + 3.5}, saw_sheet_words::bar_continued(bar.bar, bar.number, wording_of(order)), lettering::name);
+    draw_heads(canvas, {sheets.room().x, sheets.y() + continued_title}, form, bar.bar.pieces.size(), wording_of(order));
     sheets.move_to(sheets.y() + continued_title + head_height);
 }
 
@@ -89,7 +90,7 @@ void draw_piece_table(Sheets& sheets, const SawOrder& order, const NumberedBar& 
 {
     const Rect room = sheets.room();
     const TableForm form = form_of(room.width, order);
-    draw_heads(sheets.canvas(), {room.x, sheets.y()}, form, bar.bar.pieces.size());
+    draw_heads(sheets.canvas(), {room.x, sheets.y()}, form, bar.bar.pieces.size(), wording_of(order));
     sheets.move_to(sheets.y() + head_height);
     for (std::size_t first = 0; first < bar.bar.pieces.size(); first += form.across) {
         const double height = height_of_row(sheets.canvas(), form, bar.bar, first);
@@ -100,7 +101,7 @@ void draw_piece_table(Sheets& sheets, const SawOrder& order, const NumberedBar& 
         canvas.begin(Part::table);
         canvas.line({room.x, sheets.y()}, {room.right(), sheets.y()}, pen::axis);
         for (std::size_t i = first; i < std::min(first + form.across, bar.bar.pieces.size()); ++i)
-            draw_piece(canvas, {room.x + static_cast<double>(i - first) * piece_width(form), sheets.y()}, form, order, bar.bar.pieces[i], i + 1, bar.bar.whole ? use_whole : saw_figure_with_unit(bar.bar.pieces[i].stop, order.units));
+            draw_piece(canvas, {room.x + static_cast<double>(i - first) * piece_width(form), sheets.y()}, form, order, bar.bar.pieces[i], i + 1, bar.bar.whole ? say(Caption::use_whole, wording_of(order)) : saw_figure_with_unit(bar.bar.pieces[i].stop, order.units));
         sheets.move_to(sheets.y() + height);
     }
 }

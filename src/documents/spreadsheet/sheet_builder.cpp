@@ -161,6 +161,11 @@ void SheetBuilder::put_heads(std::span<const char* const> titles)
     for (std::size_t column = 0; column < titles.size(); ++column) put(static_cast<int>(column), std::string(titles[column]), style::table_head());
 }
 
+void SheetBuilder::put_heads(const std::vector<std::string>& titles)
+{
+    for (std::size_t column = 0; column < titles.size(); ++column) put(static_cast<int>(column), titles[column], style::table_head());
+}
+
 void SheetBuilder::put_at(int row, int column, CellContent content, const CellStyle& style, int columns)
 {
     sheet_.cells.push_back({row, column, style, std::move(content), columns});

@@ -39,6 +39,7 @@ public:
     void put(int column, CellContent content, const CellStyle& style, int columns = 1);
     // Titles from the first column on.
     void put_heads(std::span<const char* const> titles);
+    void put_heads(const std::vector<std::string>& titles);
     void put_at(int row, int column, CellContent content, const CellStyle& style, int columns = 1);
     // In the current row's cell.
     void allow_numbers(int column, double least, double most, const std::string& refusal);

@@ -9,11 +9,10 @@
 #include <iterator>
 #include <limits>
 #include <memory>
-#include <stdexcept>
 
 #include "spreadsheet/spreadsheet_parts.hpp"
 #include "spreadsheet/zip.hpp"
-#include "text.hpp"
+#include "workbook_faults.hpp"
 
 namespace shaftcut {
 namespace {
@@ -21,10 +20,9 @@ namespace {
 constexpr std::size_t longest_text = 32767;
 constexpr std::size_t longest_now = 255;  // of a formula's text value, as programs write it
 
-void check(lxw_error error, const std::string& doing)
+void check(lxw_error error)
 {
-    if (error == LXW_NO_ERROR) return;
-    throw std::runtime_error("the workbook could not be written (" + doing + "): " + lxw_strerror(error));
+    if (error != LXW_NO_ERROR) throw WorkbookFault(WorkbookFault::At::writing, lxw_strerror(error));
 }
 
 lxw_workbook* new_book(const std::string& path, bool long_sheets)
@@ -39,7 +37,7 @@ class Writer {
 public:
     Writer(const std::string& path, const Spreadsheet& spreadsheet) : spreadsheet_(spreadsheet), book_(new_book(path, spreadsheet.long_sheets))
     {
-        if (!book_) throw std::runtime_error("the workbook could not be started");
+        if (!book_) throw WorkbookFault(WorkbookFault::At::start);
     }
     ~Writer()
     {
@@ -53,12 +51,12 @@ public:
         set_properties();
         for (const Worksheet& sheet : spreadsheet_.sheets) add(sheet);
         for (const auto& [name, meaning] : spreadsheet_.names) {
-            if (!is_plain_name(name)) throw std::runtime_error("the workbook cannot have the name " + shaftcut::quoted(name));
-            check(workbook_define_name(book_, name.c_str(), ("=" + meaning).c_str()), "name " + name);
+            if (!is_plain_name(name)) throw WorkbookFault(WorkbookFault::At::name, name);
+            check(workbook_define_name(book_, name.c_str(), ("=" + meaning).c_str()));
         }
         lxw_workbook* const closing = book_;
         book_ = nullptr;  // workbook_close frees it, whatever it returns
-        check(workbook_close(closing), "closing");
+        check(workbook_close(closing));
     }
 
 private:
@@ -70,7 +68,7 @@ private:
         properties.title = title.data();
         properties.author = author.data();
         properties.created = moment_of(spreadsheet_.date);
-        check(workbook_set_properties(book_, &properties), "properties");
+        check(workbook_set_properties(book_, &properties));
     }
 
     lxw_format* format_of(const CellStyle& style)
@@ -102,10 +100,10 @@ private:
     void add(const Worksheet& sheet)
     {
         lxw_worksheet* const out = workbook_add_worksheet(book_, sheet.name.c_str());
-        if (!out) throw std::runtime_error("the workbook could not be written (sheet " + sheet.name + ")");
+        if (!out) throw WorkbookFault(WorkbookFault::At::sheet, sheet.name);
         for (std::size_t i = 0; i < sheet.column_widths.size(); ++i) {
             const auto column = static_cast<lxw_col_t>(i);
-            check(worksheet_set_column(out, column, column, sheet.column_widths[i], nullptr), "column");
+            check(worksheet_set_column(out, column, column, sheet.column_widths[i], nullptr));
         }
         put_cells(out, sheet);
         for (int row = sheet.rows_begin; row < sheet.rows_end; ++row) put(out, row, sheet.make_row(row));
@@ -121,7 +119,7 @@ private:
         auto height = sheet.row_heights.begin();
         const auto set_heights = [&](int up_to) {
             for (; height != sheet.row_heights.end() && height->first <= up_to; ++height)
-                check(worksheet_set_row(out, static_cast<lxw_row_t>(height->first), height->second, nullptr), "row");
+                check(worksheet_set_row(out, static_cast<lxw_row_t>(height->first), height->second, nullptr));
         };
         for (const Cell& cell : sheet.cells) {
             set_heights(cell.row);
@@ -132,7 +130,7 @@ private:
 
     void put(lxw_worksheet* out, int row, const SheetRow& made)
     {
-        check(worksheet_set_row(out, static_cast<lxw_row_t>(row), made.points, nullptr), "row");
+        check(worksheet_set_row(out, static_cast<lxw_row_t>(row), made.points, nullptr));
         for (const Cell& cell : made.cells) put(out, cell, row);
     }
 
@@ -142,15 +140,15 @@ private:
         const auto column = static_cast<lxw_col_t>(cell.column);
         lxw_format* const format = format_of(cell.style);
         if (cell.columns > 1)
-            check(worksheet_merge_range(out, row, column, row, static_cast<lxw_col_t>(cell.column + cell.columns - 1), "", format), "merge");
+            check(worksheet_merge_range(out, row, column, row, static_cast<lxw_col_t>(cell.column + cell.columns - 1), "", format));
         if (const auto* number = std::get_if<double>(&cell.content)) {
-            check(worksheet_write_number(out, row, column, *number, format), "number");
+            check(worksheet_write_number(out, row, column, *number, format));
         } else if (const auto* text = std::get_if<std::string>(&cell.content)) {
-            check(worksheet_write_string(out, row, column, fit_for_xml(*text, longest_text).c_str(), format), "text");
+            check(worksheet_write_string(out, row, column, fit_for_xml(*text, longest_text).c_str(), format));
         } else if (const auto* formula = std::get_if<CellFormula>(&cell.content)) {
             put_formula(out, row, column, *formula, format);
         } else {
-            check(worksheet_write_blank(out, row, column, format), "blank");
+            check(worksheet_write_blank(out, row, column, format));
         }
     }
 
@@ -158,18 +156,18 @@ private:
     {
         const std::string text = "=" + formula.text;
         if (const auto* number = std::get_if<double>(&formula.now))
-            return check(worksheet_write_formula_num(out, row, column, text.c_str(), format, *number), "formula");
+            return check(worksheet_write_formula_num(out, row, column, text.c_str(), format, *number));
         const std::string now = fit_for_xml(std::get<std::string>(formula.now), longest_now);
-        check(worksheet_write_formula_str(out, row, column, text.c_str(), format, now.c_str()), "formula");
+        check(worksheet_write_formula_str(out, row, column, text.c_str(), format, now.c_str()));
     }
 
-    static void put(lxw_worksheet* out, const CellRule& rule)
+    void put(lxw_worksheet* out, const CellRule& rule)
     {
         std::vector<std::string> words = rule.words;
         std::vector<char*> list;
         for (std::string& word : words) list.push_back(word.data());
         list.push_back(nullptr);
-        std::string title = "Not taken";
+        std::string title = spreadsheet_.refusal_title;
         std::string refusal = rule.refusal;
         lxw_data_validation validation{};
         validation.validate = LXW_VALIDATION_TYPE_DECIMAL;
@@ -184,19 +182,19 @@ private:
         validation.error_message = refusal.data();
         const auto row = static_cast<lxw_row_t>(rule.row);
         const auto column = static_cast<lxw_col_t>(rule.column);
-        check(worksheet_data_validation_range(out, row, column, row + static_cast<lxw_row_t>(rule.rows - 1), column, &validation), "rule");
+        check(worksheet_data_validation_range(out, row, column, row + static_cast<lxw_row_t>(rule.rows - 1), column, &validation));
     }
 
     void put(lxw_worksheet* out, const Worksheet& sheet, const SheetChart& chart)
     {
         lxw_chart* const drawn = workbook_add_chart(book_, LXW_CHART_SCATTER_STRAIGHT);
-        if (!drawn) throw std::runtime_error("the workbook could not be written (chart)");
+        if (!drawn) throw WorkbookFault(WorkbookFault::At::chart);
         const auto cells = [&](int column) {
             return "='" + sheet.name + "'!" + absolute_cell(chart.first_row, column) + ":" + absolute_cell(chart.last_row, column);
         };
         for (const SheetChart::Series& series : chart.series) {
             lxw_chart_series* const line = chart_add_series(drawn, cells(series.x_column).c_str(), cells(series.y_column).c_str());
-            if (!line) throw std::runtime_error("the workbook could not be written (series " + series.name + ")");
+            if (!line) throw WorkbookFault(WorkbookFault::At::series, series.name);
             chart_series_set_name(line, series.name.c_str());
             lxw_chart_line look{};
             look.color = LXW_COLOR_BLACK;
@@ -212,7 +210,7 @@ private:
         lxw_chart_options size{};
         size.x_scale = chart_width(sheet, chart) / 480.0;
         size.y_scale = 20.0 * chart.rows / 288.0;
-        check(worksheet_insert_chart_opt(out, static_cast<lxw_row_t>(chart.row), 0, drawn, &size), "chart");
+        check(worksheet_insert_chart_opt(out, static_cast<lxw_row_t>(chart.row), 0, drawn, &size));
     }
 
     // Pixels: a column is about 7 a character and 5 more.
@@ -230,17 +228,17 @@ private:
         worksheet_fit_to_pages(out, 1, 0);
         if (sheet.landscape) worksheet_set_landscape(out);
         if (sheet.printed_columns > 0 && sheet.rows_end > 0)
-            check(worksheet_print_area(out, 0, 0, static_cast<lxw_row_t>(sheet.rows_end - 1), static_cast<lxw_col_t>(sheet.printed_columns - 1)), "print area");
+            check(worksheet_print_area(out, 0, 0, static_cast<lxw_row_t>(sheet.rows_end - 1), static_cast<lxw_col_t>(sheet.printed_columns - 1)));
         worksheet_gridlines(out, LXW_HIDE_ALL_GRIDLINES);
         worksheet_center_horizontally(out);
-        check(worksheet_set_header(out, sheet.header.c_str()), "header");
-        check(worksheet_set_footer(out, sheet.footer.c_str()), "footer");
+        check(worksheet_set_header(out, sheet.header.c_str()));
+        check(worksheet_set_footer(out, sheet.footer.c_str()));
         if (sheet.repeated_rows > 0)
-            check(worksheet_repeat_rows(out, 0, static_cast<lxw_row_t>(sheet.repeated_rows - 1)), "repeated rows");
+            check(worksheet_repeat_rows(out, 0, static_cast<lxw_row_t>(sheet.repeated_rows - 1)));
         std::vector<lxw_row_t> breaks;
         for (const int row : sheet.page_breaks) breaks.push_back(static_cast<lxw_row_t>(row));
         breaks.push_back(0);
-        check(worksheet_set_h_pagebreaks(out, breaks.data()), "page breaks");
+        check(worksheet_set_h_pagebreaks(out, breaks.data()));
     }
 
     const Spreadsheet& spreadsheet_;
@@ -264,8 +262,15 @@ bool is_whole(const std::string& xml)
 // would be packed as it is.
 void check_whole(const std::string& bytes)
 {
-    for (const auto& [name, xml] : parts_of(bytes))
-        if (!is_whole(xml)) throw std::runtime_error("the workbook could not be written: no room among the temporary files for " + name);
+    const auto parts = [&] {
+        try {
+            return parts_of(bytes);
+        } catch (const ZipFault&) {
+            throw WorkbookFault(WorkbookFault::At::file);
+        }
+    };
+    for (const auto& [name, xml] : parts())
+        if (!is_whole(xml)) throw WorkbookFault(WorkbookFault::At::part, name);
 }
 
 }  // namespace

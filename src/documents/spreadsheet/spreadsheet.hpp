@@ -96,6 +96,7 @@ struct Spreadsheet {
     std::string title, author;
     std::string date;  // YYYY-MM-DD, set as the day of creation; empty or no date: a fixed day
     Paper paper = Paper::a4;
+    std::string refusal_title;  // above what a program says to something else than a rule allows; at most 32 characters
     // Written row by row with none held: cells and heights must then be in the rows' order, and texts are not shared.
     bool long_sheets = false;
     std::vector<Worksheet> sheets;
@@ -110,7 +111,7 @@ std::string column_letters(int column);
 std::string absolute_cell(int row, int column);
 
 // The XLSX file: every sheet protected without a password, one page wide. The same bytes for the same spreadsheet.
-// Texts over the format's limit of 32767 characters are cut there. Throws std::runtime_error, naming what the library
+// Texts over the format's limit of 32767 characters are cut there. Throws WorkbookFault, with what the library
 // said, where a name is not allowed or the temporary folder cannot be written.
 // Checked by: workbook_test.cpp, which reads the XML parts, and recalculate.py, which opens it in another program.
 std::string xlsx_of(const Spreadsheet& spreadsheet);

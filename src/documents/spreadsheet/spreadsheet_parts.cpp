@@ -3,12 +3,12 @@
 #include <algorithm>
 #include <chrono>
 #include <cstdlib>
-#include <stdexcept>
 #include <utility>
 
 #include <unistd.h>
 
 #include "text.hpp"
+#include "workbook_faults.hpp"
 
 namespace shaftcut {
 namespace {
@@ -59,7 +59,7 @@ std::string fit_for_xml(const std::string& text, std::size_t most)
 TemporaryFolder::TemporaryFolder()
 {
     std::string pattern = (std::filesystem::temp_directory_path() / "shaftcut-XXXXXX").string();
-    if (!mkdtemp(pattern.data())) throw std::runtime_error("no temporary folder could be made for the workbook");
+    if (!mkdtemp(pattern.data())) throw WorkbookFault(WorkbookFault::At::folder);
     path_ = pattern;
 }
 

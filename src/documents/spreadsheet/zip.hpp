@@ -2,14 +2,12 @@
 #pragma once
 
 #include <map>
-#include <stdexcept>
+#include <exception>
 #include <string>
 
 namespace shaftcut {
 
-struct ZipFault : std::runtime_error {
-    using std::runtime_error::runtime_error;
-};
+struct ZipFault : std::exception {};
 
 // Each part's bytes by its name, their length and CRC-32 checked. Throws ZipFault where `zip` is not a whole zip file of
 // at most 2^31 bytes (APPNOTE 6.3, PKWARE: one disk, stored or deflated, without a comment at its end).

@@ -1,64 +1,57 @@
 #include "terminal/build_terminal.hpp"
-
-#include <fmt/format.h>
+#include "checks/check_sentences.hpp"
 
 #include <algorithm>
 
+#include "build/build_words.hpp"
+#include "shaft_title_words.hpp"
 #include "terminal/terminal_lines.hpp"
+#include "terminal/terminal_text.hpp"
 
 namespace shaftcut {
 namespace {
 
-std::string from_text(const BuildPlan& plan)
-{
-    if (!plan.has_wide_angle) return "between crosses";
-    return plan.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
-}
+using namespace terminal;
 
-std::string lengths_text(const BuildPlan& plan)
+std::string lengths_lines(const BuildPlan& plan, const Wording& w)
 {
     const BuiltLengths& lengths = plan.built->lengths;
-    const auto text = [&](Length length) { return saw_figure_with_unit(length, plan.units); };
-    std::string lines = wrapped("  closed     ", text(plan.built->closed_at[plan.reference]) + " " + from_text(plan));
-    lines += wrapped("  tubes      ", "inner " + text(lengths.blank[Tube::inner]) + ", outer " + text(lengths.blank[Tube::outer]));
+    std::string lines = named_line(LineName::closed, closed_of(plan, w), w);
+    lines += named_line(LineName::tubes, inner_and_outer(lengths.blank[Tube::inner], lengths.blank[Tube::outer], w), w);
     if (lengths.guard_blank[Tube::inner] && lengths.guard_blank[Tube::outer])
-        lines += wrapped("  guard tubes", "inner " + text(*lengths.guard_blank[Tube::inner]) + ", outer " + text(*lengths.guard_blank[Tube::outer]));
+        lines += named_line(LineName::guard_tubes, inner_and_outer(*lengths.guard_blank[Tube::inner], *lengths.guard_blank[Tube::outer], w), w);
     return lines;
 }
 
-const char* plural(std::int64_t count) { return count == 1 ? "" : "s"; }
-
 }  // namespace
 
-std::string terminal_text(const BuildPlan& plan, Colour colour)
+std::string terminal_text(const BuildPlan& plan, Colour colour, const Wording& w)
 {
-    const std::string verdict = plan.built ? painted(fmt::format("BUILD {}", plan.count), "1;32", colour) : painted("DO NOT BUILD", "1;31", colour);
-    std::string text = plan.order + ": " + verdict + "\n" + wrapped(" ", plan.shaft_title + (plan.machine.empty() ? "" : ", for " + plan.machine));
-    if (plan.built) text += lengths_text(plan);
+    const std::string verdict = painted(build_verdict(plan, w), plan.built ? "1;32" : "1;31", colour);
+    std::string text = order_and_verdict(plan.order, verdict, w) + "\n" + wrapped(" ", shaft_for(say(plan.shaft_title, w), plan.machine, w));
+    if (plan.built) text += lengths_lines(plan, w);
     for (const Check& check : plan.checks)
-        if (check.result == CheckResult::fail || check.result == CheckResult::warn) text += check_line(check, colour);
+        if (check.result == CheckResult::fail || check.result == CheckResult::warn) text += check_line(check, colour, w);
     // What refuses an order beside its checks.
-    const std::vector<std::string> failed = reasons_to_refuse(plan.checks);
-    for (const std::string& reason : plan.reasons)
-        if (std::find(failed.begin(), failed.end(), reason) == failed.end()) text += wrapped("  why        ", reason);
-    for (const std::string& way : plan.ways_out) text += wrapped("  instead    ", way);
+    for (const BuildReason& reason : plan.reasons)
+        if (!std::holds_alternative<Check>(reason)) text += named_line(LineName::why, running_text(say(std::vector{reason}, w)), w);
+    for (const std::string& way : say(plan.ways_out, w)) text += named_line(LineName::instead, way, w);
     return text;
 }
 
-std::string terminal_text(const Batch& batch, Colour colour)
+std::string terminal_text(const Batch& batch, Colour colour, const Wording& w)
 {
     std::int64_t shafts = 0;
     for (const BatchOrder& order : batch.orders) shafts += order.built ? order.count : 0;
     const auto refused = std::count_if(batch.orders.begin(), batch.orders.end(), [](const BatchOrder& order) { return !order.built; });
     const auto total = static_cast<std::int64_t>(batch.orders.size());
-    std::string text = batch.name + ": " + painted(fmt::format("{} shaft{} of {} order{}", shafts, plural(shafts), total - refused, plural(total - refused)), "1;32", colour);
-    if (refused > 0) text += ", " + painted(fmt::format("{} order{} refused", refused, plural(refused)), "1;31", colour);
-    text += "\n";
+    const std::string built = painted(shafts_of_orders(shafts, total - refused, w), "1;32", colour);
+    std::string text = list_line(batch.name, built, refused > 0 ? painted(orders_refused(refused, w), "1;31", colour) : "", w) + "\n";
     for (const ProfilePlan& plan : batch.plans) {
-        if (plan.order) text += terminal_text(*plan.order, colour);
-        else text += wrapped("  no saw plan", plan.profile + ": " + plan.refusal);
+        if (plan.order) text += terminal_text(*plan.order, colour, w);
+        else text += named_line(LineName::no_saw_plan, not_planned(plan.profile, say(*plan.refusal, w), w), w);
     }
-    for (const std::string& profile : batch.unplanned) text += wrapped("  no saw plan", profile + ": the workshop states no bars for it");
+    for (const std::string& profile : batch.unplanned) text += named_line(LineName::no_saw_plan, no_bars_for(profile, w), w);
     return text;
 }
 

@@ -1,38 +1,40 @@
 #include "terminal/lengths_terminal.hpp"
 
 #include <fmt/format.h>
-
-#include "cut/geometry_words.hpp"
+#include "hitch/geometry_figures.hpp"
+#include "order/instruction_words.hpp"
+#include "say_all.hpp"
+#include "shaft_title_words.hpp"
 #include "terminal/terminal_lines.hpp"
 
 namespace shaftcut {
 namespace {
 
-std::string length_line(const WorkOrder& order, const std::string& name, const std::optional<ExtremeLength>& extreme, Rounded as)
+using namespace terminal;
+
+constexpr std::size_t name_columns = 17;
+
+std::string length_line(const std::string& name, const std::optional<ExtremeLength>& extreme, Rounded as, const Wording& w)
 {
-    if (!extreme) return {};
-    return wrapped(fmt::format("  {:<17}", name), figure_of_with_millimetres(as, extreme->length, order.units) + " ± " +
-                                                      figure_of_with_unit(Rounded::doubt, extreme->plus_minus, order.units) + ", " + in_words(extreme->at, order.units));
+    return extreme ? wrapped(padded(name, name_columns), length_at(*extreme, as, in_words(extreme->at, w), w)) : std::string();
 }
 
-std::string angle_line(const WorkOrder& order, End end, Range range)
+std::string angle_line(const WorkOrder& order, End end, Range range, const Wording& w)
 {
     const auto& extreme = order.extremes.angles[end][range];
-    if (!extreme) return {};
-    return wrapped(fmt::format("  {:<17}", std::string(to_word(end)) + " joint"), figure(extreme->angle) + "° " + to_word(range) + ", " + in_words(extreme->at, order.units));
+    return extreme ? wrapped(padded(joint_name(end, w), name_columns), angle_at(*extreme, range, in_words(extreme->at, w), w)) : std::string();
 }
 
 }  // namespace
 
-std::string lengths_text(const WorkOrder& order, Colour colour)
+std::string lengths_text(const WorkOrder& order, Colour colour, const Wording& w)
 {
-    const std::string machine = order.machine.empty() ? "" : ", for " + order.machine;
-    std::string text = order.order + ": " + painted("OPERATING LENGTHS", "1", colour) + " between the inner crosses\n" + wrapped(" ", order.shaft_title + machine);
-    text += length_line(order, "shortest", order.extremes.shortest, Rounded::shortest);
-    for (const Range range : all_ranges) text += length_line(order, std::string("longest ") + to_word(range), order.extremes.longest[range], Rounded::longest);
+    std::string text = lengths_title(order.order, colour_on("1", colour), colour_off(colour), w) + "\n" + wrapped(" ", shaft_for(say(order.shaft_title, w), order.machine, w));
+    text += length_line(shortest_name(w), order.extremes.shortest, Rounded::shortest, w);
+    for (const Range range : all_ranges) text += length_line(longest_name(range, w), order.extremes.longest[range], Rounded::longest, w);
     for (const End end : both_ends)
-        for (const Range range : all_ranges) text += angle_line(order, end, range);
-    for (const std::string& note : order.machine_notes) text += wrapped("  note             ", note);
+        for (const Range range : all_ranges) text += angle_line(order, end, range, w);
+    for (const std::string& note : say_all(order.machine_notes, w)) text += wrapped(padded(say(LineName::note, w), name_columns), note);
     return text;
 }
 

@@ -2,12 +2,13 @@
 
 #include <fmt/format.h>
 
+#include "checks/check_sentences.hpp"
 #include "text.hpp"
 
 namespace shaftcut {
 namespace {
 
-constexpr std::size_t columns = 80;
+constexpr std::size_t columns = 80, name_columns = 11;
 
 std::size_t width(const std::string& text) { return code_points(text).size(); }
 
@@ -35,17 +36,22 @@ std::string wrapped(const std::string& head, const std::string& text)
     return out + "\n";
 }
 
-std::string check_line(const Check& check, Colour colour)
+std::string filled(const std::string& text, std::size_t wide) { return fmt::format("{:<{}}", text, wide); }
+std::string padded(const std::string& name, std::size_t wide) { return "  " + filled(name, wide); }
+
+std::string named_line(terminal::LineName name, const std::string& text, const Wording& w) { return wrapped(padded(say(name, w), name_columns), text); }
+
+std::string check_line(const Check& check, Colour colour, const Wording& w)
 {
     const char* code = check.result == CheckResult::fail ? "1;31" : check.result == CheckResult::warn ? "1;33" : "2";
-    const std::string head = fmt::format("  {:<11}", to_word(check.result));
-    const std::string text = wrapped(head, std::string(to_word(check.id)) + ": " + check.says);
+    const std::string head = padded(terminal::result_name(check.result, w), name_columns);
+    const std::string text = wrapped(head, terminal::check_text(check, say(check, w), w));
     return painted(text.substr(0, head.size()), code, colour) + text.substr(head.size());
 }
 
-std::string painted(const std::string& text, const char* code, Colour colour)
-{
-    return colour == Colour::ansi ? fmt::format("\x1b[{}m{}\x1b[0m", code, text) : text;
-}
+std::string colour_on(const char* code, Colour colour) { return colour == Colour::ansi ? fmt::format("\x1b[{}m", code) : std::string(); }
+std::string colour_off(Colour colour) { return colour == Colour::ansi ? "\x1b[0m" : ""; }
+
+std::string painted(const std::string& text, const char* code, Colour colour) { return colour_on(code, colour) + text + colour_off(colour); }
 
 }  // namespace shaftcut

@@ -24,10 +24,11 @@
 
 #include "shaftcut/documents/page/paper.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
+#include "wording.hpp"
 
 namespace shaftcut {
 
-// The bytes of the XLSX file; the same for the same order. Throws std::runtime_error where it cannot be written.
-std::string workbook_of(const WorkOrder& order, Paper paper = Paper::a4);
+// The bytes of the XLSX file, worded as told; the same for the same order. Throws WorkbookFault where it cannot be written.
+std::string workbook_of(const WorkOrder& order, const Wording& w, Paper paper = Paper::a4);
 
 }  // namespace shaftcut

@@ -1,6 +1,8 @@
 // The Order sheet's block for the shaft as it is after the cut: four lengths measured anew give clearance, overlaps and a
 // verdict. Sawn lengths are right within the saw's ±, so the clearance may fall short of the one asked by that much.
 #include "checks/check_rules.hpp"
+#include "work_order_book/as_cut_words.hpp"
+#include "work_order_book/sheet_words.hpp"
 #include "work_order_book/workbook_sheets.hpp"
 
 namespace shaftcut::workbook {
@@ -22,13 +24,13 @@ std::string part_of_overlap(const WorkOrder& order, Limit limit)
     return "ROUND(after_closed_overlap*" + std::to_string(part.numerator) + "/" + std::to_string(part.denominator) + ",3)";
 }
 
-void add_expressions(Names& names, const WorkOrder& order)
+void add_expressions(Names& names, const WorkOrder& order, const Wording& w)
 {
     for (const Tube tube : both_tubes) {
         names.emplace_back(for_tube("after_THIS_length", tube), in_mm(for_tube("after_THIS_half", tube), order.units));
         names.emplace_back(for_tube("after_THIS_guard_length", tube), in_mm(for_tube("after_THIS_guard_half", tube), order.units));
     }
-    names.emplace_back("after_halves_known", "AND(ISNUMBER(after_inner_half),ISNUMBER(after_outer_half),cut_is_known=\"yes\")");
+    names.emplace_back("after_halves_known", "AND(ISNUMBER(after_inner_half),ISNUMBER(after_outer_half)," + holds("cut_is_known", CellWord::yes, w) + ")");
     names.emplace_back("after_guards_known", "AND(ISNUMBER(after_inner_guard_half),ISNUMBER(after_outer_guard_half),after_halves_known)");
     names.emplace_back("after_closes", "MAX(after_inner_length+outer_stop,after_outer_length+inner_stop)");
     names.emplace_back("after_halves", "ROUND(after_inner_length+after_outer_length,3)");
@@ -52,30 +54,31 @@ void add_expressions(Names& names, const WorkOrder& order)
     names.emplace_back("after_guard_cover_worst", "ROUND(after_guard_cover_value-inner_guard_plus_minus-outer_guard_plus_minus-(greatest_most-greatest_length),3)");
 }
 
-AsCutLine overlap_line(const WorkOrder& order, Range range, const std::string& label)
+AsCutLine overlap_line(const WorkOrder& order, Range range, AsCutName name, const Wording& w)
 {
     const std::string word = to_word(range);
     const std::string value = "after_" + word + "_value";
     const std::string limit = "after_" + word + "_limit";
-    return {"after_overlap_" + word, label, "AND(after_halves_known,ISNUMBER(" + word + "_length))", value, limit, clearly_below_expression(value, limit), "FALSE", is_sure(order, range)};
+    return {"after_overlap_" + word, name_of(name, w), "AND(after_halves_known,ISNUMBER(" + word + "_length))", value, limit,
+            clearly_below_expression(value, limit), "FALSE", is_sure(order, range)};
 }
 
-std::vector<AsCutLine> as_cut_lines(const WorkOrder& order)
+std::vector<AsCutLine> as_cut_lines(const WorkOrder& order, const Wording& w)
 {
     const auto& halves = order.reading.shaft.halves;
     std::vector<AsCutLine> lines;
-    lines.push_back({"after_clearance", "Clearance at the shortest", "after_halves_known", "after_clearance_value", "closing_clearance",
+    lines.push_back({"after_clearance", name_of(AsCutName::clearance, w), "after_halves_known", "after_clearance_value", "closing_clearance",
                      "OR(" + clearly_below_expression("after_clearance_value", "after_clearance_least") + ",after_clearance_value<0.01)",
                      clearly_below_expression("after_clearance_value", "closing_clearance")});
-    lines.push_back(overlap_line(order, Range::working, "Overlap, longest working"));
-    lines.push_back(overlap_line(order, Range::turning, "Overlap, longest turning"));
-    lines.push_back(overlap_line(order, Range::standing, "Overlap, longest with PTO stopped"));
+    lines.push_back(overlap_line(order, Range::working, AsCutName::overlap_working, w));
+    lines.push_back(overlap_line(order, Range::turning, AsCutName::overlap_turning, w));
+    lines.push_back(overlap_line(order, Range::standing, AsCutName::overlap_standing, w));
     if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
-        lines.push_back({"after_guard_clearance", "Guard clearance at the shortest", "after_guards_known", "after_guard_clearance_value", "closing_clearance",
+        lines.push_back({"after_guard_clearance", name_of(AsCutName::guard_clearance, w), "after_guards_known", "after_guard_clearance_value", "closing_clearance",
                          clearly_below_expression("after_guard_clearance_value", "0"), clearly_below_expression("after_guard_clearance_value", "closing_clearance")});
-    lines.push_back({"after_guard_cover", "Guard on guard at the greatest longest", "after_guards_known", "after_guard_cover_value", "guard_overlap",
+    lines.push_back({"after_guard_cover", name_of(AsCutName::guard_cover, w), "after_guards_known", "after_guard_cover_value", "guard_overlap",
                      clearly_below_expression("after_guard_cover_worst", "0"), clearly_below_expression("after_guard_cover_value", "guard_overlap")});
-    lines.push_back({"after_guard_setback", "Guard tube short of its drive tube", "after_guards_known", "after_setback_value", "guard_setback", "FALSE",
+    lines.push_back({"after_guard_setback", name_of(AsCutName::guard_setback, w), "after_guards_known", "after_setback_value", "guard_setback", "FALSE",
                      "OR(" + clearly_below_expression("after_setback_value", "0") + "," + clearly_below_expression("guard_setback", "after_setback_value") + ")"});
     return lines;
 }
@@ -97,35 +100,36 @@ std::string too_short(const WorkOrder& order)
     return text + ")";
 }
 
-void add_lengths(SheetBuilder& sheet, Names& names, const WorkOrder& order)
+void add_lengths(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w)
 {
     for (const End end : both_ends)
         for (const bool guard : {false, true}) {
             const Tube tube = tube_on(order.shaft, end);
-            sheet.put(0, half_label(order, tube) + (guard ? ": guard" : ""), style::label());
+            sheet.put(0, guard ? guard_name(end, tube, w) : half_label(order, tube, w), style::label());
             sheet.put(figure_column, {}, style::input());
-            sheet.allow_numbers(figure_column, 0, longest_input(order.units), "A length, 0 or more.");
+            sheet.allow_numbers(figure_column, 0, longest_input(order.units), takes_a_length(w));
             sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
-            sheet.put(limit_column, std::string(guard ? "inner cross to the guard tube's free end" : "inner cross to the tube's free end"), style::label(), 3);
+            sheet.put(limit_column, measured_between(guard ? Measured::guard : Measured::half, w), style::label(), 3);
             names.emplace_back(for_tube(guard ? "after_THIS_guard_half" : "after_THIS_half", tube), sheet.here(figure_column));
             sheet.end_row(17);
         }
 }
 
-std::string add_line(SheetBuilder& sheet, Names& names, const WorkOrder& order, const AsCutLine& line)
+std::string add_line(SheetBuilder& sheet, Names& names, const WorkOrder& order, const AsCutLine& line, const Wording& w)
 {
     CellStyle figure = style::figure();
     if (order.units == Units::in) figure.numbers = "0.000";
     CellStyle result = style::result();
     result.points = 9;
-    const auto if_known = [&](const std::string& then, const char* otherwise) {
-        return CellFormula{"IF(" + line.known + "," + then + ",\"" + otherwise + "\")", std::string(otherwise)};
+    const auto if_known = [&](const std::string& then, const std::string& otherwise) {
+        return CellFormula{"IF(" + line.known + "," + then + "," + text_in_formula(otherwise) + ")", otherwise};
     };
     sheet.put(0, line.label, style::label());
     sheet.put(figure_column, if_known(shown(line.value, order.units), ""), figure);
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(limit_column, if_known(shown(line.limit, order.units), ""), figure);
-    sheet.put(result_column, if_known("IF(" + line.fails + ",\"FAIL\",IF(" + line.sure + ",IF(" + line.warns + ",\"WARN\",\"PASS\"),\"NOT-CHECKED\"))", "NOT-CHECKED"), result, 2);
+    const std::string unless_failed = "IF(" + line.sure + "," + word_if(line.warns, CellWord::warn, CellWord::pass, w) + "," + in_formula(CellWord::not_checked, w) + ")";
+    sheet.put(result_column, if_known("IF(" + line.fails + "," + in_formula(CellWord::fail, w) + "," + unless_failed + ")", cell_word(CellWord::not_checked, w)), result, 2);
     names.emplace_back(line.name, sheet.here(figure_column));
     names.emplace_back(line.name + "_result", sheet.here(result_column));
     std::string cell = sheet.here(result_column);
@@ -135,39 +139,36 @@ std::string add_line(SheetBuilder& sheet, Names& names, const WorkOrder& order, 
 
 }  // namespace
 
-void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results)
+void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results, const Wording& w)
 {
-    sheet.put(0, std::string("6  Shaft as cut: write down what is measured after the cut"), style::section(), 6);
+    sheet.put(0, as_cut_heading(w), style::section(), 6);
     sheet.end_row(18);
-    add_expressions(names, order);
-    add_lengths(sheet, names, order);
-    static constexpr std::array heads{"What it gives", "Value", "Unit", "Limit", "Result"};
-    for (int column = 0; column <= result_column; ++column)
-        sheet.put(column, std::string(heads[static_cast<std::size_t>(column)]), style::table_head(), column == result_column ? 2 : 1);
+    add_expressions(names, order, w);
+    add_lengths(sheet, names, order, w);
+    const auto heads = as_cut_heads(w);
+    for (int column = 0; column <= result_column; ++column) sheet.put(column, heads[static_cast<std::size_t>(column)], style::table_head(), column == result_column ? 2 : 1);
     sheet.end_row();
     std::string failed = "OR(FALSE", warned = "OR(FALSE";
-    for (const AsCutLine& line : as_cut_lines(order)) {
-        const std::string result = add_line(sheet, names, order, line);
-        failed += "," + result + "=\"FAIL\"";
-        warned += "," + result + "=\"WARN\"";
+    for (const AsCutLine& line : as_cut_lines(order, w)) {
+        const std::string result = add_line(sheet, names, order, line, w);
+        failed += "," + holds(result, CellWord::fail, w);
+        warned += "," + holds(result, CellWord::warn, w);
     }
     // What lengths do not decide stays as it was before the cut.
     for (const CheckRule& rule : check_rules)
-        if (!rule.follows_lengths) failed += "," + results[static_cast<std::size_t>(rule.id)] + "=\"FAIL\"";
-    sheet.put(0, std::string("PASS: as asked. WARN: the clearance is short by no more than the saw's ±, a guard has less than is asked, or a guard tube is longer than its "
-                             "drive tube or ends too far short of it. FAIL: not to be used."),
-              style::small(), 6);
+        if (!rule.follows_lengths) failed += "," + holds(results[static_cast<std::size_t>(rule.id)], CellWord::fail, w);
+    sheet.put(0, as_cut_legend(w), style::small(), 6);
     sheet.end_row();
-    sheet.put(0, std::string("Verdict as cut"), style::section());
+    sheet.put(0, as_cut_verdict(w), style::section());
     CellStyle verdict = style::great();
     verdict.align = CellStyle::Align::centre;
-    sheet.put(figure_column, CellFormula{"IF(after_halves_known,IF(" + failed + ")," + "\"refused\",IF(" + too_short(order) + ",\"refused\",\"fits\")),\"measure\")",
-                                         std::string("measure")}, verdict);
-    const std::string fits = "Fits: now check shortest and longest on the machine.";
-    const std::string warns = "Fits, but a check says WARN: put that right. Then check shortest and longest on the machine.";
-    const std::string refused = "DO NOT USE: a check says FAIL, or a tube is too short.";
-    const std::string measure = "Measure both halves (and both guards) after the cut.";
-    sheet.put(unit_column, CellFormula{"IF(after_verdict=\"fits\",IF(" + warned + "),\"" + warns + "\",\"" + fits + "\"),IF(after_verdict=\"refused\",\"" + refused + "\",\"" + measure + "\"))", measure},
+    const std::string measured = "IF(" + failed + ")," + in_formula(CellWord::refused, w) + "," + word_if(too_short(order), CellWord::refused, CellWord::fits, w) + ")";
+    sheet.put(figure_column, CellFormula{"IF(after_halves_known," + measured + "," + in_formula(CellWord::measure, w) + ")",
+                                         cell_word(CellWord::measure, w)}, verdict);
+    const auto next = [&](AsCutNext step) { return text_in_formula(next_step(step, w)); };
+    sheet.put(unit_column, CellFormula{"IF(" + holds("after_verdict", CellWord::fits, w) + ",IF(" + warned + ")," + next(AsCutNext::fits_with_warning) + "," + next(AsCutNext::fits) +
+                                           "),IF(" + holds("after_verdict", CellWord::refused, w) + "," + next(AsCutNext::refused) + "," + next(AsCutNext::measure) + "))",
+                                       next_step(AsCutNext::measure, w)},
               style::sentence(), 4);
     names.emplace_back("after_verdict", sheet.here(figure_column));
     sheet.end_row(32);

@@ -1,5 +1,10 @@
 #include <algorithm>
 
+#include "checks/check_sentences.hpp"
+#include "checks/limit_words.hpp"
+#include "work_order_book/basis_sheet_words.hpp"
+#include "work_order_book/finding_words.hpp"
+#include "work_order_book/sheet_words.hpp"
 #include "work_order_book/workbook_sheets.hpp"
 
 namespace shaftcut::workbook {
@@ -14,12 +19,17 @@ CellStyle lined(const CellStyle& style, CellStyle::Align align)
     return changed;
 }
 
-void add_head(SheetBuilder& sheet, const std::string& section, const std::array<const char*, 5>& heads)
+void add_section(SheetBuilder& sheet, BasisBlock block, const Wording& w)
 {
     sheet.empty_row();
-    sheet.put(0, section, style::section(), 5);
+    sheet.put(0, heading(block, w), style::section(), 5);
     sheet.end_row();
-    sheet.put_heads(heads);
+}
+
+void add_head(SheetBuilder& sheet, BasisBlock block, const Wording& w)
+{
+    add_section(sheet, block, w);
+    sheet.put_heads(heads(block, w));
     sheet.end_row();
 }
 
@@ -43,11 +53,11 @@ void add_line(SheetBuilder& sheet, Names& names, const LengthLine& line, const s
     sheet.end_row();
 }
 
-void add_constants(SheetBuilder& sheet, Names& names, const std::vector<ConstantLine>& lines)
+void add_constants(SheetBuilder& sheet, Names& names, const std::vector<ConstantLine>& lines, const Wording& w)
 {
     for (const ConstantLine& line : lines) {
         sheet.put(0, line.label, style::label());
-        sheet.put(value_column, line.millimetres ? CellContent(*line.millimetres) : CellContent(std::string("not known")),
+        sheet.put(value_column, line.millimetres ? CellContent(*line.millimetres) : CellContent(not_known(w)),
                   line.millimetres ? style::figure() : lined(style::label(), CellStyle::Align::right));
         sheet.put(tolerance_column, {}, style::figure());
         sheet.put(name_column, line.name, style::label());
@@ -57,107 +67,103 @@ void add_constants(SheetBuilder& sheet, Names& names, const std::vector<Constant
     }
 }
 
-std::string reading_words(const WorkOrder& order, const std::string& name)
+std::string reading_words(const WorkOrder& order, const std::string& name, const Wording& w)
 {
     if (name == "closed_length") {
         const Length beyond = order.reading.closed.value - order.reading.shaft.closed.value;
-        return beyond == Length() ? "as measured" : "as measured less " + literal(beyond) + " mm, the spacing of the wide-angle joints it starts from";
+        return beyond == Length() ? how_it_is_read(LengthRead::as_measured, w) : less_joint_spacing(literal(beyond), w);
     }
-    if (name.ends_with("guard_length")) return "as measured";
-    if (name == "inner_length" || name == "outer_length") return "as measured; else the closed length less the other half's shoulder";
-    if (order.fits.size() > 1) return "the deciding one of all tractors: the least shortest, the greatest longest";
+    if (name.ends_with("guard_length")) return how_it_is_read(LengthRead::as_measured, w);
+    if (name == "inner_length" || name == "outer_length") return how_it_is_read(LengthRead::half_or_derived, w);
+    if (order.fits.size() > 1) return how_it_is_read(LengthRead::deciding, w);
     const bool geometry = order.fits.front().geometry.has_value();
     const Reaches& reaches = order.fits.front().reaches;
     const bool bends = reaches[End::tractor].bends() || reaches[End::implement].bends();
-    if (geometry) return bends ? "as measured, read between the inner crosses; else from the machine's geometry" : "as measured; else from the machine's geometry";
-    if (!bends) return "as measured";
-    return name == "shortest_length" ? "read with the joints in line, which is the least it can be"
-                                     : "read over joints bent by their stated angles, both the same way in one plane, which is the most it can be";
+    if (geometry) return how_it_is_read(bends ? LengthRead::of_geometry_inner_crosses : LengthRead::of_geometry, w);
+    if (!bends) return how_it_is_read(LengthRead::as_measured, w);
+    return how_it_is_read(name == "shortest_length" ? LengthRead::joints_in_line : LengthRead::joints_bent, w);
 }
 
-std::string stop_words(const WorkOrder& order, const std::string& name)
+std::string stop_words(const WorkOrder& order, const std::string& name, const Wording& w)
 {
     for (const Tube tube : both_tubes) {
-        if (name == for_tube("THIS_shoulder", tube)) return shoulder_origin(order, tube);
-        if (name == for_tube("THIS_path", tube)) return for_tube("THIS half + OTHER shoulder as stated; the closed length where the one or the other follows from it", tube);
-        if (name == for_tube("THIS_path_confirmed", tube)) return "yes: half measured, shoulder stated, the closed length within the ± beside it";
+        if (name == for_tube("THIS_shoulder", tube)) return shoulder_origin(order, tube, w);
+        if (name == for_tube("THIS_path", tube)) return how_path_is_found(tube, w);
+        if (name == for_tube("THIS_path_confirmed", tube)) return how_it_is_found(StopFound::path_confirmed, w);
     }
-    if (name == "modelled_closed") return "the greater path of the halves that were measured; the ± is that of its own path";
-    if (name == "agreement") return "agrees: the stated shoulders shift by the difference; longer, shorter: each shoulder is the greater of what is stated and what the closed length leaves";
-    if (name == "exchanged_closed") return "max(outer half + outer shoulder, inner half + inner shoulder)";
+    if (name == "modelled_closed") return how_it_is_found(StopFound::modelled_closed, w);
+    if (name == "agreement") return how_it_is_found(StopFound::agreement, w);
+    if (name == "exchanged_closed") return how_it_is_found(StopFound::exchanged_closed, w);
     return "";
 }
 
 // From the last to the first: each cell says what is found first from there on.
-std::string words_formula(const FindingLine& line, const std::string& cell, const std::string& next)
+std::string words_formula(const FindingLine& line, const std::string& cell, const std::string& next, const Wording& w)
 {
-    const std::string words = std::string(line.refuses ? "\"Contradiction: " : "\"Doubt: ") + line.label;
-    return "IF(" + cell + "=\"yes\"," + words + (line.more.text.empty() ? "." : "\"&" + line.more.text + "&\".") + "\"," + (next.empty() ? "\"\"" : next) + ")";
+    const std::string more = line.more.text.empty() ? "" : expression_in_text(line.more.text);
+    const std::string words = text_in_formula(contradiction_or_doubt(line.refuses, line.label, more, w));
+    return "IF(" + holds(cell, CellWord::yes, w) + "," + words + "," + (next.empty() ? "\"\"" : next) + ")";
 }
 
-std::string words_now(const FindingLine& line, const std::string& next)
+std::string words_now(const FindingLine& line, const std::string& next, const Wording& w)
 {
-    if (std::get<std::string>(line.formula.now) != "yes") return next;
+    if (std::get<std::string>(line.formula.now) != cell_word(CellWord::yes, w)) return next;
     const auto* more = std::get_if<std::string>(&line.more.now);
-    return (line.refuses ? "Contradiction: " : "Doubt: ") + line.label + (line.more.text.empty() || !more ? "" : *more) + ".";
+    return contradiction_or_doubt(line.refuses, line.label, line.more.text.empty() || !more ? "" : *more, w);
 }
 
-std::vector<std::string> all_words_now(const std::vector<FindingLine>& lines)
+std::vector<std::string> all_words_now(const std::vector<FindingLine>& lines, const Wording& w)
 {
     std::vector<std::string> words(lines.size() + 1);
-    for (std::size_t i = lines.size(); i-- > 0;) words[i] = words_now(lines[i], words[i + 1]);
+    for (std::size_t i = lines.size(); i-- > 0;) words[i] = words_now(lines[i], words[i + 1], w);
     return words;
 }
 
-void add_findings(BasisSheet& basis, SheetBuilder& sheet, const WorkOrder& order)
+void add_findings(BasisSheet& basis, SheetBuilder& sheet, const WorkOrder& order, const Wording& w)
 {
-    add_head(sheet, "Contradictions and doubts (the check on consistency)", {"What is looked for", "Found", "", "If found", "What is found first, from here on"});
-    const auto lines = finding_lines(order);
-    const auto words = all_words_now(lines);
+    add_head(sheet, BasisBlock::findings, w);
+    const auto lines = finding_lines(order, w);
+    const auto words = all_words_now(lines, w);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const FindingLine& line = lines[i];
         sheet.put(0, line.label, style::label());
         sheet.put(value_column, content_of(line.formula), lined(style::label(), CellStyle::Align::right));
         sheet.put(tolerance_column, {}, style::figure());
-        sheet.put(name_column, std::string(line.refuses ? "the job is refused" : "a warning"), style::label());
+        sheet.put(name_column, consequence(line.refuses, w), style::label());
         const std::string next = i + 1 < lines.size() ? absolute_cell(sheet.row() + 1, words_column) : "";
-        sheet.put(words_column, CellFormula{words_formula(line, absolute_cell(sheet.row(), value_column), next), words[i]}, style::label());
+        sheet.put(words_column, CellFormula{words_formula(line, absolute_cell(sheet.row(), value_column), next, w), words[i]}, style::label());
         if (i == 0) basis.names.emplace_back("consistency_words", sheet.here(words_column));
         basis.findings.push_back({sheet.here(value_column), line.refuses, words[i]});
         sheet.end_row();
     }
 }
 
-void add_other_limits(SheetBuilder& sheet, const WorkOrder& order)
+void add_other_limits(SheetBuilder& sheet, const WorkOrder& order, const Wording& w)
 {
     for (const LimitRow& row : limit_rows()) {
         if (row.kind == LimitKind::length) continue;
         sheet.put(0, std::string(row.name), style::label());
-        sheet.put(value_column, limit_text(row.limit, order.limits[row.limit].value, order.units), lined(style::label(), CellStyle::Align::right));
+        sheet.put(value_column, limit_text(row.limit, order.limits[row.limit].value, w), lined(style::label(), CellStyle::Align::right));
         sheet.put(tolerance_column, {}, style::figure());
         sheet.put(name_column, {}, style::label());
-        sheet.put(words_column, order.limits.basis(row.limit), style::label());
+        sheet.put(words_column, say(order.limits.basis(row.limit), w), style::label());
         sheet.end_row();
     }
 }
 
-void add_check_bases(SheetBuilder& sheet, const WorkOrder& order)
+void add_check_bases(SheetBuilder& sheet, const WorkOrder& order, const Wording& w)
 {
-    sheet.empty_row();
-    sheet.put(0, std::string("Basis of each check (as issued)"), style::section(), 5);
-    sheet.end_row();
+    add_section(sheet, BasisBlock::checks, w);
     for (const Check& check : order.checks) {
         sheet.put(0, std::string(to_word(check.id)), style::label());
-        sheet.put(1, check.basis, style::label(), 4);
+        sheet.put(1, basis(check, w), style::label(), 4);
         sheet.end_row();
     }
 }
 
-void add_expressions(SheetBuilder& sheet, const Names& names)
+void add_expressions(SheetBuilder& sheet, const Names& names, const Wording& w)
 {
-    sheet.empty_row();
-    sheet.put(0, std::string("Named expressions: what the formulas mean by these names (mm)"), style::section(), 5);
-    sheet.end_row();
+    add_section(sheet, BasisBlock::expressions, w);
     for (const auto& [name, expression] : names) {
         sheet.put(0, name, style::label());
         sheet.put(1, expression, style::label(), 4);
@@ -165,20 +171,17 @@ void add_expressions(SheetBuilder& sheet, const Names& names)
     }
 }
 
-void add_introduction(SheetBuilder& sheet, const WorkOrder& order)
+void add_introduction(SheetBuilder& sheet, const WorkOrder& order, const Wording& w)
 {
-    sheet.put(0, "Basis of work order " + order.order, style::title(), 5);
+    sheet.put(0, basis_title(order.order, w), style::title(), 5);
     sheet.end_row(22);
-    sheet.put(0, std::string("Everything here is in millimetres. The Order sheet's pale cells are turned into the lengths below, between the crosses that carry "
-                             "the tube yokes, each rounded to 0.001 mm. The cut and what it leaves are computed by named expressions, so that no cell holds "
-                             "them while the job is refused. Comparisons with a limit, and rounding up to the saw's step, ignore less than 0.01 mm. Worst "
-                             "cases are the value less the sum of the ± of what enters it; of the clearance it is that of the worse way of stopping and of marking a cut. Limits and fixed figures are those in force when the order was "
-                             "written; to change them, run the program again."),
-              style::small(), 5);
+    sheet.put(0, basis_introduction(w), style::small(), 5);
     sheet.end_row();
 }
 
 }  // namespace
+
+std::string head_of_pages(const WorkOrder& order, const std::string& sheet, const Wording& w) { return "&L&9" + work_order_title(order.order, w) + "&R&9" + sheet; }
 
 CellContent content_of(const CellFormula& formula)
 {
@@ -186,30 +189,30 @@ CellContent content_of(const CellFormula& formula)
     return std::visit([](const auto& now) { return CellContent(now); }, formula.now);
 }
 
-BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer)
+BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer, const Wording& w)
 {
     BasisSheet basis;
-    SheetBuilder sheet("Basis", {31, 11, 8, 23, 36});
-    add_introduction(sheet, order);
-    add_head(sheet, "Lengths between the crosses", {"Length", "mm", "± mm", "Name", "How it is read"});
-    for (const LengthLine& line : length_lines(order)) add_line(sheet, basis.names, line, reading_words(order, line.name));
-    add_findings(basis, sheet, order);
+    SheetBuilder sheet(basis_sheet_id, {31, 11, 8, 23, 36});
+    add_introduction(sheet, order, w);
+    add_head(sheet, BasisBlock::lengths, w);
+    for (const LengthLine& line : length_lines(order, w)) add_line(sheet, basis.names, line, reading_words(order, line.name, w));
+    add_findings(basis, sheet, order, w);
     basis.names.emplace_back("lengths_unreadable", basis.findings.front().cell);
-    add_head(sheet, "Where the tubes stop", {"Figure", "mm", "± mm", "Name", "How it is found"});
-    for (const LengthLine& line : stop_lines(order)) add_line(sheet, basis.names, line, stop_words(order, line.name));
-    add_head(sheet, "What the checks compare", {"Figure", "mm", "", "Name", ""});
-    for (const LengthLine& line : figure_lines(order)) add_line(sheet, basis.names, line, "");
-    add_head(sheet, "Fixed figures", {"Figure", "mm", "", "Name", "Where it comes from"});
-    add_constants(sheet, basis.names, shaft_constants(order));
-    add_head(sheet, "Limits in force", {"Limit", "mm", "", "Name", "Basis"});
-    add_constants(sheet, basis.names, limit_constants(order));
-    add_other_limits(sheet, order);
-    add_check_bases(sheet, order);
+    add_head(sheet, BasisBlock::stops, w);
+    for (const LengthLine& line : stop_lines(order, w)) add_line(sheet, basis.names, line, stop_words(order, line.name, w));
+    add_head(sheet, BasisBlock::compared, w);
+    for (const LengthLine& line : figure_lines(order, w)) add_line(sheet, basis.names, line, "");
+    add_head(sheet, BasisBlock::fixed, w);
+    add_constants(sheet, basis.names, shaft_constants(order, w), w);
+    add_head(sheet, BasisBlock::limits, w);
+    add_constants(sheet, basis.names, limit_constants(order, w), w);
+    add_other_limits(sheet, order, w);
+    add_check_bases(sheet, order, w);
     Names expressions = cut_expressions(order);
-    for (const Names& more : {closing_expressions(), check_expressions(order)}) expressions.insert(expressions.end(), more.begin(), more.end());
-    add_expressions(sheet, expressions);
+    for (const Names& more : {closing_expressions(w), check_expressions(order)}) expressions.insert(expressions.end(), more.begin(), more.end());
+    add_expressions(sheet, expressions, w);
     basis.names.insert(basis.names.end(), expressions.begin(), expressions.end());
-    basis.sheet = sheet.take("&L&9Work order " + order.order + "&R&9Basis", footer, 1);
+    basis.sheet = sheet.take(head_of_pages(order, basis_sheet_id, w), footer, 1);
     return basis;
 }
 

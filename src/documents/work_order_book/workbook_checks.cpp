@@ -2,12 +2,15 @@
 #include <algorithm>
 
 #include "checks/check_rules.hpp"
+#include "checks/check_sentences.hpp"
+#include "checks/limit_words.hpp"
+#include "work_order_book/check_words.hpp"
 #include "work_order_book/workbook_lines.hpp"
 
 namespace shaftcut::workbook {
 namespace {
 
-const std::string cut_known = "cut_is_known=\"yes\"";
+std::string cut_known(const Wording& w) { return holds("cut_is_known", CellWord::yes, w); }
 
 std::string all_of(const std::vector<std::string>& conditions)
 {
@@ -25,10 +28,10 @@ std::string any_of(const std::vector<std::string>& conditions)
     return text + ")";
 }
 
-LiveCheck clearance_check(const WorkOrder&)
+LiveCheck clearance_check(const WorkOrder&, const Wording& w)
 {
     LiveCheck check;
-    check.known = cut_known;
+    check.known = cut_known(w);
     check.value = "clearance_value";
     check.worst = "clearance_worst";
     check.limit = "closing_clearance";
@@ -37,12 +40,12 @@ LiveCheck clearance_check(const WorkOrder&)
     return check;
 }
 
-LiveCheck overlap_check(const WorkOrder& order, Range range)
+LiveCheck overlap_check(const WorkOrder& order, Range range, const Wording& w)
 {
     const std::string word = to_word(range);
     LiveCheck check;
-    check.known = all_of({cut_known, "ISNUMBER(" + word + "_length)"});
-    if (range == Range::turning) check.unknown = "IF(stops_known=\"yes\",\"NOT-CHECKED\",\"FAIL\")";
+    check.known = all_of({cut_known(w), "ISNUMBER(" + word + "_length)"});
+    if (range == Range::turning) check.unknown = word_if(holds("stops_known", CellWord::yes, w), CellWord::not_checked, CellWord::fail, w);
     check.value = word + "_overlap_value";
     check.worst = word + "_overlap_worst";
     check.limit = word + "_overlap_limit";
@@ -53,7 +56,7 @@ LiveCheck overlap_check(const WorkOrder& order, Range range)
 }
 
 // Where a half that would be cut has no seat or least tube nothing is known, unless the other one is already too short.
-LiveCheck tube_left_check(const WorkOrder& order)
+LiveCheck tube_left_check(const WorkOrder& order, const Wording& w)
 {
     std::vector<std::string> needed;
     std::string known_tube_is_short = "FALSE";
@@ -64,7 +67,7 @@ LiveCheck tube_left_check(const WorkOrder& order)
     }
     LiveCheck check;
     // The cut is asked for only once it is known: AND would look at it in any case.
-    check.known = needed.empty() ? cut_known : "IF(" + cut_known + ",IF(" + all_of(needed) + ",TRUE," + (needed.size() == 2 ? "FALSE" : known_tube_is_short) + "),FALSE)";
+    check.known = needed.empty() ? cut_known(w) : "IF(" + cut_known(w) + ",IF(" + all_of(needed) + ",TRUE," + (needed.size() == 2 ? "FALSE" : known_tube_is_short) + "),FALSE)";
     check.limit = "0";
     if (needed.size() == 2) return check;
     check.value = "tube_left_value";
@@ -77,7 +80,7 @@ bool has(const Half& half, Feature feature)
     return std::find(half.features.begin(), half.features.end(), feature) != half.features.end();
 }
 
-LiveCheck shortening_check(const WorkOrder& order)
+LiveCheck shortening_check(const WorkOrder& order, const Wording& w)
 {
     std::vector<std::string> fails, warns;
     for (const Tube tube : both_tubes) {
@@ -89,7 +92,7 @@ LiveCheck shortening_check(const WorkOrder& order)
     }
     LiveCheck check;
     check.of_length = false;
-    check.known = cut_known;
+    check.known = cut_known(w);
     check.fails = any_of(fails);
     check.warns = any_of(warns);
     return check;
@@ -109,17 +112,10 @@ bool seats_known(const WorkOrder& order)
     });
 }
 
-std::string unless_known(bool known, const std::string& what)
-{
-    return known ? "" : " It needs " + what + ", which no series gives here.";
-}
-
-std::string unless_used(const WorkOrder& order) { return lacks_guard(order) ? " A guard is missing or not used again: fit a complete one before the shaft runs." : ""; }
-
-LiveCheck guard_clearance_check(const WorkOrder& order)
+LiveCheck guard_clearance_check(const WorkOrder& order, const Wording& w)
 {
     LiveCheck check;
-    check.known = faces_known(order) ? all_of({cut_known, "has_inner_guard", "has_outer_guard"}) : "FALSE";
+    check.known = faces_known(order) ? all_of({cut_known(w), "has_inner_guard", "has_outer_guard"}) : "FALSE";
     check.value = "guard_clearance_value";
     check.limit = "closing_clearance";
     check.fails = clearly_below_expression("guard_clearance_value", "0");
@@ -127,11 +123,11 @@ LiveCheck guard_clearance_check(const WorkOrder& order)
     return check;
 }
 
-LiveCheck guard_cover_check(const WorkOrder& order)
+LiveCheck guard_cover_check(const WorkOrder& order, const Wording& w)
 {
     LiveCheck check;
-    check.known = all_of({cut_known, "has_inner_guard", "has_outer_guard", "ISNUMBER(greatest_length)"});
-    check.unknown = "IF(guard_cut_away=\"yes\",\"FAIL\",\"NOT-CHECKED\")";
+    check.known = all_of({cut_known(w), "has_inner_guard", "has_outer_guard", "ISNUMBER(greatest_length)"});
+    check.unknown = word_if(holds("guard_cut_away", CellWord::yes, w), CellWord::fail, CellWord::not_checked, w);
     check.value = "guard_cover_value";
     check.worst = "guard_cover_worst";
     check.limit = "guard_overlap";
@@ -139,72 +135,59 @@ LiveCheck guard_cover_check(const WorkOrder& order)
     for (const Range range : all_ranges)
         if (order.fit.longest_at_least[range]) sure.push_back(is_sure(order, range));
     if (!sure.empty()) check.sure = all_of(sure);
-    check.fails = any_of({"guard_cut_away=\"yes\"", clearly_below_expression("guard_cover_worst", "0")});
+    check.fails = any_of({holds("guard_cut_away", CellWord::yes, w), clearly_below_expression("guard_cover_worst", "0")});
     check.warns = clearly_below_expression("guard_cover_value", "guard_overlap");
     return check;
 }
 
-LiveCheck guard_setback_check(const WorkOrder& order)
+LiveCheck guard_setback_check(const WorkOrder& order, const Wording& w)
 {
     LiveCheck check;
     if (lacks_guard(order)) {
         check.known = "FALSE";
         return check;
     }
-    check.known = all_of({cut_known, "OR(has_inner_guard,has_outer_guard)"});
+    check.known = all_of({cut_known(w), "OR(has_inner_guard,has_outer_guard)"});
     check.value = "setback_value";
     check.limit = "guard_setback";
     check.warns = any_of({clearly_below_expression("setback_value", "0"), clearly_below_expression("guard_setback", "setback_value")});
     return check;
 }
 
-std::string length_limit(const WorkOrder& order, Limit limit)
-{
-    return figure_with_unit(order.limits.length(limit), order.units, Toward::up, 3);
-}
+std::string part(const WorkOrder& order, Limit limit, const Wording& w) { return limit_text(limit, order.limits[limit].value, w); }
 
-std::string part(const WorkOrder& order, Limit limit) { return limit_text(limit, order.limits[limit].value, order.units); }
-
-std::string work_after_cut(const WorkOrder& order)
+std::string work_after_cut(const WorkOrder& order, const Wording& w)
 {
-    std::string text;
+    std::vector<HalfWork> halves;
     for (const Tube tube : both_tubes) {
         const Half& half = order.reading.shaft.halves[tube];
-        if (half.shortening_forbidden) text += for_tube(" The THIS tube must not be cut.", tube);
-        if (half.lubrication_hole) text += for_tube(" The THIS tube must not end before its lubrication hole.", tube);
-        if (has(half, Feature::coated)) text += for_tube(" If the THIS tube is cut: deburr without tearing its coating, treat the bare edge.", tube);
-        if (has(half, Feature::end_stop)) text += for_tube(" If the THIS tube is cut: take its end stop off first, fit it again at the new end.", tube);
-        if (has(half, Feature::one_chain_guard))
-            text += for_tube(" If the THIS guard loses more than ", tube) + length_limit(order, Limit::one_chain_shortening) + ": second chain at the tractor end.";
+        halves.push_back({tube, half.shortening_forbidden, half.lubrication_hole.has_value(), has(half, Feature::coated), has(half, Feature::end_stop), has(half, Feature::one_chain_guard)});
     }
-    return text.empty() ? "Nothing that is known of this shaft forbids a cut." : text.substr(1);
+    return shortening_asked(halves, order.limits.length(Limit::one_chain_shortening), w);
 }
 
-std::string least_asked(const WorkOrder& order, Range range)
-{
-    if (range == Range::standing) return "At least " + length_limit(order, Limit::least_overlap_standing) + " at the longest length with the PTO stopped.";
-    if (range == Range::working) return "Of the new closed overlap at least " + part(order, Limit::overlap_working) + " at the longest working length.";
-    return "Of the new closed overlap at least " + part(order, Limit::overlap_turning) + " and at least " + length_limit(order, Limit::least_overlap_turning) +
-           " at the longest turning length.";
-}
-
-std::string overlap_asked(const WorkOrder& order, Range range)
+std::string overlap_asked(const WorkOrder& order, Range range, const Wording& w)
 {
     const bool at_least = order.fit.longest_at_least[range].has_value();
-    return least_asked(order, range) + (at_least ? " Some tractors state no such length: it can fail and cannot pass." : "");
+    switch (range) {
+    case Range::working: return overlap_working_asked(part(order, Limit::overlap_working, w), at_least, w);
+    case Range::turning: return overlap_turning_asked(part(order, Limit::overlap_turning, w), order.limits.length(Limit::least_overlap_turning), at_least, w);
+    case Range::standing: break;
+    }
+    return overlap_standing_asked(order.limits.length(Limit::least_overlap_standing), at_least, w);
 }
 
 // One row a check, in its order: the formulas of those that follow the lengths, nothing for the others.
 struct LiveRow {
     CheckId id;
-    LiveCheck (*formulas)(const WorkOrder&);
+    LiveCheck (*formulas)(const WorkOrder&, const Wording&);
 };
 constexpr std::array<LiveRow, check_rules.size()> live_rows{{
     {CheckId::consistency, nullptr},  // made of finding_lines instead
     {CheckId::closing_clearance, clearance_check},
-    {CheckId::overlap_working, [](const WorkOrder& order) { return overlap_check(order, Range::working); }},
-    {CheckId::overlap_turning, [](const WorkOrder& order) { return overlap_check(order, Range::turning); }},
-    {CheckId::overlap_standing, [](const WorkOrder& order) { return overlap_check(order, Range::standing); }},
+    {CheckId::overlap_working, [](const WorkOrder& order, const Wording& w) { return overlap_check(order, Range::working, w); }},
+    {CheckId::overlap_turning, [](const WorkOrder& order, const Wording& w) { return overlap_check(order, Range::turning, w); }},
+    {CheckId::overlap_standing, [](const WorkOrder& order, const Wording& w) { return overlap_check(order, Range::standing, w); }},
     {CheckId::tube_left, tube_left_check},
     {CheckId::shortening_allowed, shortening_check},
     {CheckId::guard_clearance, guard_clearance_check},
@@ -227,28 +210,24 @@ static_assert(std::equal(live_rows.begin(), live_rows.end(), check_rules.begin()
 
 }  // namespace
 
-std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id)
+std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id, const Wording& w)
 {
     const auto formulas = live_rows[static_cast<std::size_t>(id)].formulas;
-    return formulas ? std::optional(formulas(order)) : std::nullopt;
+    return formulas ? std::optional(formulas(order, w)) : std::nullopt;
 }
 
-std::string what_is_asked(const WorkOrder& order, CheckId id)
+std::string what_is_asked(const WorkOrder& order, CheckId id, const Wording& w)
 {
     for (const Range range : all_ranges)
-        if (id == overlap_check_id(range)) return overlap_asked(order, range);
+        if (id == overlap_check_id(range)) return overlap_asked(order, range, w);
     switch (id) {
-    case CheckId::closing_clearance:
-        return "Left to close at the shortest. Fails under the limit or if the tolerances could use it up, by either way of stopping and of marking; warns if they could leave under " +
-               length_limit(order, Limit::closing_clearance_floor) + ".";
-    case CheckId::tube_left: return "What the shorter tube keeps beyond the series' least tube; fails below 0." + unless_known(seats_known(order), "every seat and least tube");
-    case CheckId::shortening_allowed: return work_after_cut(order);
-    case CheckId::guard_clearance:
-        return "Left to close between the guards at the shortest. Warns under the limit, fails below 0." + unless_known(faces_known(order), "both guard shoulders") + unless_used(order);
-    case CheckId::guard_cover:
-        return "Guard on guard at the greatest longest. Warns under the limit, fails if the tolerances could bare the shaft or a guard that is cut would keep too little." + unless_used(order);
-    case CheckId::guard_setback: return "How far a guard tube ends short of its drive tube; warns beyond the limit or if it is longer." + unless_used(order);
-    default: return check_of(order.checks, id).says;
+    case CheckId::closing_clearance: return clearance_asked(order.limits.length(Limit::closing_clearance_floor), w);
+    case CheckId::tube_left: return tube_left_asked(seats_known(order), w);
+    case CheckId::shortening_allowed: return work_after_cut(order, w);
+    case CheckId::guard_clearance: return guard_clearance_asked(faces_known(order), lacks_guard(order), w);
+    case CheckId::guard_cover: return guard_cover_asked(lacks_guard(order), w);
+    case CheckId::guard_setback: return guard_setback_asked(lacks_guard(order), w);
+    default: return say(check_of(order.checks, id), w);
     }
 }
 

@@ -1,6 +1,7 @@
 // The Order sheet's checks, each with result, value, worst case and limit.
 #include <algorithm>
 
+#include "work_order_book/check_words.hpp"
 #include "work_order_book/workbook_sheets.hpp"
 
 namespace shaftcut::workbook {
@@ -53,59 +54,58 @@ void put_figures(SheetBuilder& sheet, const WorkOrder& order, const Check& check
     put_figure(sheet, order, check, limit_column, formula(live ? live->limit : "", live ? live->known : ""), check.limit);
 }
 
-std::string any_yes(const std::vector<Finding>& findings, bool refuses)
+std::string any_yes(const std::vector<Finding>& findings, bool refuses, const Wording& w)
 {
     std::string text = "OR(FALSE";
     for (const Finding& finding : findings)
-        if (finding.refuses == refuses) text += "," + finding.cell + "=\"yes\"";
+        if (finding.refuses == refuses) text += "," + holds(finding.cell, CellWord::yes, w);
     return text + ")";
 }
 
-const char* const none_found = "The measured lengths agree with each other.";
-
-CellFormula words_of(const std::vector<Finding>& findings)
+CellFormula words_of(const std::vector<Finding>& findings, const Wording& w)
 {
     const std::string& now = findings.front().words_from_here;
-    return {std::string("IF(consistency_words=\"\",\"") + none_found + "\",consistency_words)", now.empty() ? none_found : now};
+    return {"IF(consistency_words=\"\"," + text_in_formula(lengths_agree(w)) + ",consistency_words)", now.empty() ? lengths_agree(w) : now};
 }
 
 // Beside lengths that contradict each other no length passes; one that is known only as at least so much never does.
-std::string result_formula(const LiveCheck& live)
+std::string result_formula(const LiveCheck& live, const Wording& w)
 {
-    const std::string passes = "IF(" + live.warns + ",\"WARN\",\"PASS\")";
-    std::string doubted = live.of_length ? "IF(check_consistency_result=\"FAIL\",\"NOT-CHECKED\"," + passes + ")" : passes;
-    if (live.sure != "TRUE") doubted = "IF(" + live.sure + "," + doubted + ",\"NOT-CHECKED\")";
-    return "IF(" + live.known + ",IF(" + live.fails + ",\"FAIL\"," + doubted + ")," + live.unknown + ")";
+    const std::string passes = word_if(live.warns, CellWord::warn, CellWord::pass, w), not_checked = in_formula(CellWord::not_checked, w);
+    std::string doubted = live.of_length ? "IF(" + holds("check_consistency_result", CellWord::fail, w) + "," + not_checked + "," + passes + ")" : passes;
+    if (live.sure != "TRUE") doubted = "IF(" + live.sure + "," + doubted + "," + not_checked + ")";
+    return "IF(" + live.known + ",IF(" + live.fails + "," + in_formula(CellWord::fail, w) + "," + doubted + ")," + (live.unknown.empty() ? not_checked : live.unknown) + ")";
 }
 
-void put_result(SheetBuilder& sheet, const Check& check, const std::optional<LiveCheck>& live, const std::vector<Finding>& findings)
+void put_result(SheetBuilder& sheet, const Check& check, const std::optional<LiveCheck>& live, const std::vector<Finding>& findings, const Wording& w)
 {
     CellStyle style = style::result();
     style.points = 9;
-    const std::string now = result_words(check.result);
-    if (check.id == CheckId::consistency)
-        sheet.put(result_column, CellFormula{"IF(" + any_yes(findings, true) + ",\"FAIL\",IF(" + any_yes(findings, false) + ",\"WARN\",\"PASS\"))", now}, style);
-    else if (live) sheet.put(result_column, CellFormula{result_formula(*live), now}, style);
-    else sheet.put(result_column, now, style);
+    const std::string now = cell_word(word_of(check.result), w);
+    if (check.id == CheckId::consistency) {
+        const std::string doubted = word_if(any_yes(findings, false, w), CellWord::warn, CellWord::pass, w);
+        sheet.put(result_column, CellFormula{"IF(" + any_yes(findings, true, w) + "," + in_formula(CellWord::fail, w) + "," + doubted + ")", now}, style);
+        return;
+    }
+    sheet.put(result_column, live ? CellContent(CellFormula{result_formula(*live, w), now}) : CellContent(now), style);
 }
 
 }  // namespace
 
-std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings)
+std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings, const Wording& w)
 {
-    sheet.put(0, std::string("5  Checks") + (order.units == Units::in ? " (lengths in inches)" : " (lengths in mm)"), style::section(), 6);
+    sheet.put(0, checks_heading(w), style::section(), 6);
     sheet.end_row(18);
-    static constexpr std::array heads{"Check", "Result", "Value", "Worst", "Limit", "What is asked"};
-    sheet.put_heads(heads);
+    sheet.put_heads(check_heads(w));
     sheet.end_row();
     std::vector<std::string> results;
     for (const Check& check : order.checks) {
-        const auto live = live_check(order, check.id);
+        const auto live = live_check(order, check.id, w);
         sheet.put(0, std::string(to_word(check.id)), style::label());
-        put_result(sheet, check, live, findings);
+        put_result(sheet, check, live, findings, w);
         put_figures(sheet, order, check, live);
-        if (check.id == CheckId::consistency) sheet.put(words_column, words_of(findings), style::label());
-        else sheet.put(words_column, what_is_asked(order, check.id), style::label());
+        if (check.id == CheckId::consistency) sheet.put(words_column, words_of(findings, w), style::label());
+        else sheet.put(words_column, what_is_asked(order, check.id, w), style::label());
         names.emplace_back(name_of(check.id, "result"), sheet.here(result_column));
         names.emplace_back(name_of(check.id, "value"), sheet.here(value_column));
         names.emplace_back(name_of(check.id, "worst"), sheet.here(worst_column));

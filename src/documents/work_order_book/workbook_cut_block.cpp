@@ -1,6 +1,9 @@
 // The Order sheet's inputs, the cut, and the lengths after it.
 #include <cmath>
 
+#include "work_order_book/cut_block_words.hpp"
+#include "work_order_book/input_words.hpp"
+#include "work_order_book/sheet_words.hpp"
 #include "work_order_book/workbook_sheets.hpp"
 
 namespace shaftcut::workbook {
@@ -87,29 +90,29 @@ TubeLine tube_line(const WorkOrder& order, Tube tube, bool guard)
     return line;
 }
 
-CellFormula how_to_saw(const WorkOrder& order, Tube tube, bool guard)
+CellFormula how_it_is_sawn(const WorkOrder& order, Tube tube, bool guard, const Wording& w)
 {
-    const std::string measured = std::string("off the ") + (guard ? "guard " : "") + "tube's free end; keep: inner cross to its new end";
-    const std::string unmeasured = "guard not measured: its cut is its tube's; confirm it with the halves held side by side";
-    const std::string refused = "DO NOT CUT";
-    if (guard && !order.reading.shaft.halves[tube].guard_used) return {"", "missing or not used again: nothing to cut; fit a complete guard before the shaft runs"};
-    const std::string how = guard ? for_tube("IF(has_THIS_guard,\"" + measured + "\",\"" + unmeasured + "\")", tube) : "\"" + measured + "\"";
+    if (guard && !order.reading.shaft.halves[tube].guard_used) return {"", how_to_saw(HowToSaw::guard_not_used, w)};
+    const auto text = [&](HowToSaw how) { return text_in_formula(how_to_saw(how, w)); };
+    const HowToSaw measured = guard ? HowToSaw::guard : HowToSaw::tube;
+    const std::string how = guard ? for_tube("IF(has_THIS_guard,", tube) + text(measured) + "," + text(HowToSaw::guard_unmeasured) + ")" : text(measured);
     const bool known = !guard || order.reading.shaft.halves[tube].guard;
-    return {"IF(verdict=\"refused\",\"" + refused + "\"," + how + ")", order.verdict == Verdict::refused ? refused : known ? measured : unmeasured};
+    const HowToSaw now = order.verdict == Verdict::refused ? HowToSaw::not_at_all : known ? measured : HowToSaw::guard_unmeasured;
+    return {"IF(" + holds("verdict", CellWord::refused, w) + "," + text(HowToSaw::not_at_all) + "," + how + ")", how_to_saw(now, w)};
 }
 
-void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tube, bool guard)
+void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tube, bool guard, const Wording& w)
 {
     const TubeLine line = tube_line(order, tube, guard);
     const auto keep_if = [&](const std::string& expression) { return "IF(" + line.keep_if + "," + expression + ",\"\")"; };
     const auto put = [&](int column, const std::string& expression, std::variant<double, std::string> now, const CellStyle& style) {
-        sheet.put(column, unless_refused(order, line.used ? expression : "\"\"", std::move(now)), style);
+        sheet.put(column, unless_refused(order, line.used ? expression : "\"\"", std::move(now), w), style);
     };
     CellStyle kept = large(style::figure(), order);
     kept.bold = true;
     // Numbered as on the cut sheet.
     const int number = (order.reading.shaft.halves[tube].end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
-    sheet.put(0, std::to_string(number) + "  " + half_label(order, tube) + (guard ? ": guard" : ": tube"), style::label());
+    sheet.put(0, piece_name({number, order.reading.shaft.halves[tube].end, tube, guard}, w), style::label());
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(of_a_tolerance(), order));
     if (inches(order)) {
@@ -121,7 +124,7 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
         put(figure_column, line.cut, now_in_mm(line.cut_now), of_a_cut(style::great(), order));
         put(second_column, keep_if(line.keep), now_in_mm(line.keep_now), kept);
     }
-    sheet.put(words_column, content_of(how_to_saw(order, tube, guard)), style::label());
+    sheet.put(words_column, content_of(how_it_is_sawn(order, tube, guard, w)), style::label());
     names.emplace_back(line.cut_name, sheet.here(figure_column));
     names.emplace_back(line.keep_name, sheet.here(second_column));
     sheet.end_row(20);
@@ -137,11 +140,11 @@ struct AfterLine {
     bool shown_if_refused = false;
 };
 
-void add_after(SheetBuilder& sheet, Names& names, const WorkOrder& order, const AfterLine& line)
+void add_after(SheetBuilder& sheet, Names& names, const WorkOrder& order, const AfterLine& line, const Wording& w)
 {
     const auto put = [&](int column, const std::string& expression, std::variant<double, std::string> now, const CellStyle& style) {
         const std::string guarded = "IF(" + line.known + "," + expression + ",\"\")";
-        sheet.put(column, line.shown_if_refused ? CellFormula{guarded, std::move(now)} : unless_refused(order, guarded, std::move(now)), style);
+        sheet.put(column, line.shown_if_refused ? CellFormula{guarded, std::move(now)} : unless_refused(order, guarded, std::move(now), w), style);
     };
     sheet.put(0, line.label, style::label());
     put(figure_column, shown(line.expression, order.units), now_shown(line.now, order.units), decimals(large(style::figure(), order), order));
@@ -152,38 +155,38 @@ void add_after(SheetBuilder& sheet, Names& names, const WorkOrder& order, const 
     sheet.end_row();
 }
 
-std::vector<AfterLine> after_lines(const WorkOrder& order)
+std::vector<AfterLine> after_lines(const WorkOrder& order, const Wording& w)
 {
     const Length beyond = order.reading.closed.value - order.reading.shaft.closed.value;
     const bool cut = order.cut.has_value();
     const auto overlap = [&](Range range) { return cut ? order.cut->overlap.longest[range] : std::nullopt; };
     const auto& clearance = check_of(order.checks, CheckId::closing_clearance).value;
     std::vector<AfterLine> lines;
-    lines.push_back({"closed_after", "Closed length after the cut", "closes_after", "TRUE", cut ? std::optional(order.cut->plan.closed) : std::nullopt,
-                     "between the inner crosses"});
+    lines.push_back({"closed_after", name_of(AfterName::closed, w), "closes_after", "TRUE", cut ? std::optional(order.cut->plan.closed) : std::nullopt,
+                     remark(AfterRemark::inner_crosses, w)});
     if (beyond != Length())
-        lines.push_back({"closed_after_at_reference", "Closed length after the cut", "ROUND(closes_after+" + literal(beyond) + ",3)", "TRUE",
-                         cut ? std::optional(order.cut->closed_at[order.reading.reference]) : std::nullopt, "from the OUTER cross, as the closed length above"});
-    lines.push_back({"clearance", "Clearance left at the shortest", "clearance_value", "cut_is_known=\"yes\"",
-                     clearance ? std::optional(Length::micrometres(*clearance)) : std::nullopt, "shortest less closed length after the cut", true});
-    lines.push_back({"overlap_closed_before", "Overlap closed, before the cut", "ROUND(inner_length+outer_length-closed_length,3)", "stops_known=\"yes\"",
-                     order.overlap_closed_before, "inner half + outer half − closed length", true});
-    lines.push_back({"overlap_closed_after", "Overlap closed, after the cut", "overlap_left_closed", "TRUE", cut ? std::optional(order.cut->overlap.closed) : std::nullopt,
-                     "of this the limits take their fraction"});
-    lines.push_back({"overlap_shortest", "Overlap at the shortest", "ROUND(halves_left-shortest_length,3)", "TRUE",
+        lines.push_back({"closed_after_at_reference", name_of(AfterName::closed, w), "ROUND(closes_after+" + literal(beyond) + ",3)", "TRUE",
+                         cut ? std::optional(order.cut->closed_at[order.reading.reference]) : std::nullopt, remark(AfterRemark::outer_cross, w)});
+    lines.push_back({"clearance", name_of(AfterName::clearance, w), "clearance_value", holds("cut_is_known", CellWord::yes, w),
+                     clearance ? std::optional(Length::micrometres(*clearance)) : std::nullopt, remark(AfterRemark::clearance, w), true});
+    lines.push_back({"overlap_closed_before", name_of(AfterName::overlap_closed_before, w), "ROUND(inner_length+outer_length-closed_length,3)", holds("stops_known", CellWord::yes, w),
+                     order.overlap_closed_before, remark(AfterRemark::overlap_closed_before, w), true});
+    lines.push_back({"overlap_closed_after", name_of(AfterName::overlap_closed, w), "overlap_left_closed", "TRUE", cut ? std::optional(order.cut->overlap.closed) : std::nullopt,
+                     remark(AfterRemark::overlap_closed, w)});
+    lines.push_back({"overlap_shortest", name_of(AfterName::overlap_shortest, w), "ROUND(halves_left-shortest_length,3)", "TRUE",
                      cut ? order.cut->overlap.shortest : std::nullopt, ""});
-    lines.push_back({"overlap_working", "Overlap at the longest, working", "working_overlap_value", is_sure(order, Range::working), overlap(Range::working), ""});
-    lines.push_back({"overlap_turning", "Overlap at the longest, PTO turning", "turning_overlap_value", is_sure(order, Range::turning), overlap(Range::turning), ""});
-    lines.push_back({"overlap_standing", "Overlap at the longest, PTO stopped", "standing_overlap_value", is_sure(order, Range::standing), overlap(Range::standing), ""});
+    lines.push_back({"overlap_working", name_of(AfterName::overlap_working, w), "working_overlap_value", is_sure(order, Range::working), overlap(Range::working), ""});
+    lines.push_back({"overlap_turning", name_of(AfterName::overlap_turning, w), "turning_overlap_value", is_sure(order, Range::turning), overlap(Range::turning), ""});
+    lines.push_back({"overlap_standing", name_of(AfterName::overlap_standing, w), "standing_overlap_value", is_sure(order, Range::standing), overlap(Range::standing), ""});
     return lines;
 }
 
 }  // namespace
 
-CellFormula unless_refused(const WorkOrder& order, const std::string& expression, std::variant<double, std::string> now)
+CellFormula unless_refused(const WorkOrder& order, const std::string& expression, std::variant<double, std::string> now, const Wording& w)
 {
     if (order.verdict == Verdict::refused) now = std::string();
-    return {"IF(verdict=\"refused\",\"\"," + expression + ")", std::move(now)};
+    return {"IF(" + holds("verdict", CellWord::refused, w) + ",\"\"," + expression + ")", std::move(now)};
 }
 
 std::string sixteenths_expression(const std::string& millimetres, Toward toward)
@@ -202,17 +205,17 @@ double sixteenths(Length length, Toward toward)
     return (whole || toward == Toward::nearest ? nearest : std::floor(count)) / 16.0;
 }
 
-void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
+void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w)
 {
-    sheet.put(0, std::string("1  Measured lengths: change only the pale cells"), style::section(), 6);
+    sheet.put(0, inputs_heading(w), style::section(), 6);
     sheet.end_row(18);
-    add_head(sheet, order, {"Length", "Now", "Unit", "±", "As issued", "From where to where", "mm"});
-    for (const InputLine& line : input_lines(order)) {
+    add_head(sheet, order, input_heads(w));
+    for (const InputLine& line : input_lines(order, w)) {
         const CellContent issued = line.issued ? CellContent(in_units(*line.issued, order.units)) : CellContent();
         sheet.put(0, line.label, style::label());
         sheet.put(figure_column, issued, large(line.used ? style::input() : style::figure(), order));
         if (line.used)
-            sheet.allow_numbers(figure_column, 0, longest_input(order.units), "A length in " + std::string(unit_word(order.units)) + ", 0 or more, with a decimal point as your program writes it.");
+            sheet.allow_numbers(figure_column, 0, longest_input(order.units), takes_a_length_in(unit_word(order.units), w));
         sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
         const double plus_minus = in_units(line.plus_minus, order.units);
         sheet.put(tolerance_column, line.plus_minus_expression.empty() ? CellContent(plus_minus) : CellContent(CellFormula{shown(line.plus_minus_expression, order.units), now_shown(line.plus_minus, order.units)}),
@@ -227,20 +230,20 @@ void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order)
     }
 }
 
-void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order)
+void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w)
 {
-    sheet.put(0, std::string("3  Cut off, and keep"), style::section(), 6);
+    sheet.put(0, cut_heading(w), style::section(), 6);
     sheet.end_row(18);
-    add_head(sheet, order, {"Tube", "CUT OFF", "Unit", "±", "Keep", "How", "cut off, mm", "keep, mm"});
+    add_head(sheet, order, cut_heads(w));
     for (const End end : both_ends)
-        for (const bool guard : {true, false}) add_tube(sheet, names, order, tube_on(order.shaft, end), guard);
+        for (const bool guard : {true, false}) add_tube(sheet, names, order, tube_on(order.shaft, end), guard, w);
 }
 
-void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order)
+void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w)
 {
-    sheet.put(0, std::string("4  The shaft after the cut"), style::section(), 6);
+    sheet.put(0, after_heading(w), style::section(), 6);
     sheet.end_row(18);
-    for (const AfterLine& line : after_lines(order)) add_after(sheet, names, order, line);
+    for (const AfterLine& line : after_lines(order, w)) add_after(sheet, names, order, line, w);
 }
 
 }  // namespace shaftcut::workbook

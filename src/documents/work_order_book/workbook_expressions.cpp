@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "data/slip_limits.hpp"
+#include "work_order_book/figure_words.hpp"
 #include "work_order_book/workbook_lines.hpp"
 
 namespace shaftcut::workbook {
@@ -83,7 +84,7 @@ private:
 };
 
 // Of all longest lengths that are known, whether surely or only as at least so much, and what the worst of them can be.
-void add_greatest(std::vector<LengthLine>& lines, const WorkOrder& order)
+void add_greatest(std::vector<LengthLine>& lines, const WorkOrder& order, const Wording& w)
 {
     std::optional<Length> greatest, worst;
     std::string most;
@@ -96,8 +97,8 @@ void add_greatest(std::vector<LengthLine>& lines, const WorkOrder& order)
         worst = std::max(worst, std::optional(longest->value + longest->plus_minus));
     }
     const std::string any = "OR(ISNUMBER(working_length),ISNUMBER(turning_length),ISNUMBER(standing_length))";
-    lines.push_back({"greatest_length", "Greatest known longest", {"IF(" + any + ",MAX(working_length,turning_length,standing_length),\"\")", now_in_mm(greatest)}, "", {}});
-    lines.push_back({"greatest_most", "Greatest known longest, at most", {"IF(" + any + ",ROUND(MAX(" + most.substr(1) + "),3),\"\")", now_in_mm(worst)}, "", {}});
+    lines.push_back({"greatest_length", name_of(FigureName::greatest_longest, w), {"IF(" + any + ",MAX(working_length,turning_length,standing_length),\"\")", now_in_mm(greatest)}, "", {}});
+    lines.push_back({"greatest_most", name_of(FigureName::greatest_longest_at_most, w), {"IF(" + any + ",ROUND(MAX(" + most.substr(1) + "),3),\"\")", now_in_mm(worst)}, "", {}});
 }
 
 bool guard_is_short(const WorkOrder& order)
@@ -111,25 +112,25 @@ bool guard_is_short(const WorkOrder& order)
 }
 
 // In a cell of its own, so that no formula grows too long.
-LengthLine short_guard_line(const WorkOrder& order)
+LengthLine short_guard_line(const WorkOrder& order, const Wording& w)
 {
     std::string any = "FALSE";
     for (const Tube tube : both_tubes) any += for_tube(",IF(has_THIS_guard,THIS_guard_is_short,FALSE)", tube);
-    return {"guard_cut_away", "A guard that is cut keeps less than its least", {"IF(cut_is_known=\"yes\"," + yes_if("OR(" + any + ")") + ",\"no\")", yes_or_no(guard_is_short(order))}, "", {}};
+    return {"guard_cut_away", name_of(FigureName::guard_cut_away, w), {yes_if(holds("cut_is_known", CellWord::yes, w), "OR(" + any + ")", w), yes_or_no(guard_is_short(order), w)}, "", {}};
 }
 
-void add_overlap(Figures& figures, const WorkOrder& order, Range range)
+void add_overlap(Figures& figures, const WorkOrder& order, Range range, const Wording& w)
 {
     const std::string word = to_word(range);
     const CheckId id = overlap_check_id(range);
-    const std::string known = "AND(cut_is_known=\"yes\",ISNUMBER(" + word + "_length))";
+    const std::string known = "AND(" + holds("cut_is_known", CellWord::yes, w) + ",ISNUMBER(" + word + "_length))";
     const std::string limit = range == Range::working    ? part_of_overlap(order, Limit::overlap_working)
                               : range == Range::turning ? "MAX(" + part_of_overlap(order, Limit::overlap_turning) + ",least_overlap_turning)"
                                                         : "least_overlap_standing";
     const std::string name = word + "_overlap";
-    figures.add(name + "_value", "Overlap, longest " + word, known, "ROUND(halves_left-" + word + "_length,3)", &Check::value, id);
-    figures.add(name + "_worst", "Overlap, longest " + word + ": worst", known, "ROUND(" + name + "_value-halves_doubt-" + word + "_plus_minus,3)", &Check::worst, id);
-    figures.add(name + "_limit", "Overlap, longest " + word + ": limit", known, limit, &Check::limit, id);
+    figures.add(name + "_value", overlap_name(range, OverlapFigure::value, w), known, "ROUND(halves_left-" + word + "_length,3)", &Check::value, id);
+    figures.add(name + "_worst", overlap_name(range, OverlapFigure::worst, w), known, "ROUND(" + name + "_value-halves_doubt-" + word + "_plus_minus,3)", &Check::worst, id);
+    figures.add(name + "_limit", overlap_name(range, OverlapFigure::limit, w), known, limit, &Check::limit, id);
 }
 
 // Of the tubes that are sawn, the least of what is known.
@@ -144,16 +145,16 @@ std::string least_spare(const WorkOrder& order)
     return "IF(AND(sawn_inner_tube>0,sawn_outer_tube>0),MIN(spare_inner_tube,spare_outer_tube)," + one + ")";
 }
 
-void add_guard_figures(Figures& figures, const WorkOrder& order)
+void add_guard_figures(Figures& figures, const WorkOrder& order, const Wording& w)
 {
     const auto& halves = order.reading.shaft.halves;
-    const std::string both = "AND(cut_is_known=\"yes\",has_inner_guard,has_outer_guard)";
+    const std::string both = "AND(" + holds("cut_is_known", CellWord::yes, w) + ",has_inner_guard,has_outer_guard)";
     if (halves[Tube::inner].guard_shoulder && halves[Tube::outer].guard_shoulder)
-        figures.add("guard_clearance_value", "Guards: left to close", both, "ROUND(shortest_length-guards_close_after,3)", &Check::value, CheckId::guard_clearance);
-    figures.add("guard_cover_value", "Guard on guard", both, "ROUND(left_inner_guard+left_outer_guard-greatest_length,3)", &Check::value, CheckId::guard_cover);
-    figures.add("guard_cover_worst", "Guard on guard: worst", both, "ROUND(guard_cover_value-guards_doubt-(greatest_most-greatest_length),3)", &Check::worst, CheckId::guard_cover);
+        figures.add("guard_clearance_value", name_of(FigureName::guard_clearance, w), both, "ROUND(shortest_length-guards_close_after,3)", &Check::value, CheckId::guard_clearance);
+    figures.add("guard_cover_value", name_of(FigureName::guard_cover, w), both, "ROUND(left_inner_guard+left_outer_guard-greatest_length,3)", &Check::value, CheckId::guard_cover);
+    figures.add("guard_cover_worst", name_of(FigureName::guard_cover_worst, w), both, "ROUND(guard_cover_value-guards_doubt-(greatest_most-greatest_length),3)", &Check::worst, CheckId::guard_cover);
     if (lacks_guard(order)) return;
-    figures.add("setback_value", "Guard tube short of its drive tube", "AND(cut_is_known=\"yes\",OR(has_inner_guard,has_outer_guard))",
+    figures.add("setback_value", name_of(FigureName::guard_setback, w), "AND(" + holds("cut_is_known", CellWord::yes, w) + ",OR(has_inner_guard,has_outer_guard))",
                 "IF(has_inner_guard,IF(has_outer_guard,setback_of_both,setback_inner),setback_outer)", &Check::value, CheckId::guard_setback);
 }
 
@@ -189,22 +190,22 @@ Names check_expressions(const WorkOrder& order)
     return names;
 }
 
-std::vector<LengthLine> figure_lines(const WorkOrder& order)
+std::vector<LengthLine> figure_lines(const WorkOrder& order, const Wording& w)
 {
-    const std::string known = "cut_is_known=\"yes\"";
+    const std::string known = holds("cut_is_known", CellWord::yes, w);
     Figures figures(order);
-    figures.add("clearance_value", "Clearance at the shortest", known, "ROUND(shortest_length-closes_after,3)", &Check::value, CheckId::closing_clearance);
-    figures.add("clearance_worst", "Clearance at the shortest: worst", known,
+    figures.add("clearance_value", name_of(FigureName::clearance, w), known, "ROUND(shortest_length-closes_after,3)", &Check::value, CheckId::closing_clearance);
+    figures.add("clearance_worst", name_of(FigureName::clearance_worst, w), known,
                 "ROUND(shortest_length-shortest_plus_minus-closes_at_worst,3)", &Check::worst, CheckId::closing_clearance);
-    for (const Range range : all_ranges) add_overlap(figures, order, range);
-    if (const auto live = live_check(order, CheckId::tube_left); !live->value.empty())
-        figures.add("tube_left_value", "Tube left beyond the least", live->known,
+    for (const Range range : all_ranges) add_overlap(figures, order, range, w);
+    if (const auto live = live_check(order, CheckId::tube_left, w); !live->value.empty())
+        figures.add("tube_left_value", name_of(FigureName::tube_left, w), live->known,
                     least_spare(order),
                     &Check::value, CheckId::tube_left);
-    add_guard_figures(figures, order);
+    add_guard_figures(figures, order, w);
     std::vector<LengthLine> lines = figures.take();
-    add_greatest(lines, order);
-    lines.push_back(short_guard_line(order));
+    add_greatest(lines, order, w);
+    lines.push_back(short_guard_line(order, w));
     return lines;
 }
 

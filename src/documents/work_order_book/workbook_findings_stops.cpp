@@ -3,48 +3,45 @@
 
 #include "data/bounds.hpp"
 #include "data/slip_limits.hpp"
+#include "work_order_book/finding_words.hpp"
 #include "work_order_book/workbook_lines.hpp"
 
 namespace shaftcut::workbook {
 namespace {
 
 // A shoulder of the job's own; it moves with the half's length where it was found by a stop depth.
-void add_own_shoulder(std::vector<FindingLine>& lines, const WorkOrder& order, Tube tube)
+void add_own_shoulder(std::vector<FindingLine>& lines, const WorkOrder& order, Tube tube, const Wording& w)
 {
     const Half& half = order.reading.shaft.halves[tube];
-    const std::string own = owns_shoulder(order, tube), name = for_tube("THIS_shoulder", tube), label = for_tube("the THIS half's shoulder", tube);
+    const std::string own = owns_shoulder(order, tube), name = for_tube("THIS_shoulder", tube);
     if (own == "FALSE") return;
     const bool stated = half.shoulder_place && half.shoulder;
     const Length now = stated ? half.shoulder->value : Length();
-    lines.push_back({label + " is less than the least that it can be: no tube stops that near to the cross",
-                     {yes_if(own, clearly_below_expression(name, literal(least_stop(half.seat, tube)))), yes_or_no(stated && clearly_below(now, least_stop(half.seat, tube)))}});
-    const auto limit = [&](Length length) { return figure_with_unit(length, order.units, Toward::nearest, 1); };
-    lines.push_back({label + " is not within " + limit(shoulder_bounds.least) + " to " + limit(shoulder_bounds.greatest),
-                     {yes_if(own, "OR(" + name + "<" + literal(shoulder_bounds.least) + "," + name + ">" + literal(shoulder_bounds.greatest) + ")"),
-                      yes_or_no(stated && !shoulder_bounds.hold(now))}});
+    lines.push_back({shoulder_below_least(tube, w),
+                     {yes_if(own, clearly_below_expression(name, literal(least_stop(half.seat, tube))), w), yes_or_no(stated && clearly_below(now, least_stop(half.seat, tube)), w)}});
+    lines.push_back({out_of_bounds({BoundedLength::shoulder, tube, std::nullopt, shoulder_bounds.least, shoulder_bounds.greatest}, w),
+                     {yes_if(own, "OR(" + name + "<" + literal(shoulder_bounds.least) + "," + name + ">" + literal(shoulder_bounds.greatest) + ")", w),
+                      yes_or_no(stated && !shoulder_bounds.hold(now), w)}});
     if (half.series_shoulder) {
         const Length usual = usual_difference_from(*half.series_shoulder);
         const std::string differs = "ROUND(ABS(" + name + "-" + literal(*half.series_shoulder) + ")-" + literal(usual) + ",3)>=0.01";
-        lines.push_back({label + " is not its series', and the closed length does not bear it out",
-                         {yes_if(own, "AND(" + differs + "," + stop_is_unconfirmed(tube) + ")"),
-                          yes_or_no(differs_from_series(half) && !(order.stops && path_to(*order.stops, tube).confirmed))}});
+        lines.push_back({shoulder_unlike_series(tube, w),
+                         {yes_if(own, "AND(" + differs + "," + stop_is_unconfirmed(tube, w) + ")", w),
+                          yes_or_no(differs_from_series(half) && !(order.stops && path_to(*order.stops, tube).confirmed), w)}});
     } else {
-        lines.push_back({label + " rests on this one figure: confirm it before sawing",
-                         {yes_if("stops_known=\"yes\"", "AND(" + own + "," + stop_is_unconfirmed(tube) + ")"),
-                          yes_or_no(order.stops && rests_alone(order.reading.shaft, *order.stops, tube))}, false});
+        lines.push_back({shoulder_alone(tube, w),
+                         {yes_if(holds("stops_known", CellWord::yes, w), "AND(" + own + "," + stop_is_unconfirmed(tube, w) + ")", w),
+                          yes_or_no(order.stops && rests_alone(order.reading.shaft, *order.stops, tube), w)}, false});
     }
 }
 
 bool agrees(const WorkOrder& order) { return !order.stops || order.stops->agreement == ClosedAgreement::agrees; }
 
-constexpr const char* disagrees = "OR(agreement=\"longer\",agreement=\"shorter\")";
-
-void add_disagreement(std::vector<FindingLine>& lines, const WorkOrder& order)
+void add_disagreement(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w)
 {
-    static constexpr const char* guards = ": the guards stop it before its tubes do; slide them back and measure the tubes alone, less may come off";
-    const std::string stopped = "IF(AND(guards_stop=\"yes\",agreement=\"longer\"),\"" + std::string(guards) + "\",\"\")";
-    lines.push_back({"the closed length is not what halves and shoulders give, each tube is cut as if it were the one that stops", {yes_if(disagrees), yes_or_no(!agrees(order))}, false,
-                     {stopped, std::string(order.stops && order.stops->guards_stop ? guards : "")}});
+    const std::string stopped = "IF(AND(" + holds("guards_stop", CellWord::yes, w) + "," + holds("agreement", CellWord::longer, w) + ")," + text_in_formula(guards_stop_it(w)) + ",\"\")";
+    lines.push_back({clause(FindingClause::closed_disagrees, w), {yes_if(lengths_disagree(w), w), yes_or_no(!agrees(order), w)}, false,
+                     {stopped, order.stops && order.stops->guards_stop ? guards_stop_it(w) : std::string()}});
 }
 
 // What is added to C where it was read at the other cross: read as from the outer one the spacings were taken off for nothing.
@@ -56,11 +53,11 @@ std::vector<Length> shifts(const WorkOrder& order)
     return found;
 }
 
-const char* other_cross_word(const WorkOrder& order) { return order.reading.reference == Reference::outer_cross ? "INNER" : "OUTER"; }
+Reference other_cross(const WorkOrder& order) { return order.reading.reference == Reference::outer_cross ? Reference::inner_cross : Reference::outer_cross; }
 
 bool within(Length difference, Length allowance) { return !clearly_above(difference, allowance) && !clearly_below(difference, -allowance); }
 
-void add_other_cross(std::vector<FindingLine>& lines, const WorkOrder& order)
+void add_other_cross(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w)
 {
     const auto moved = shifts(order);
     if (moved.empty()) return;
@@ -69,8 +66,8 @@ void add_other_cross(std::vector<FindingLine>& lines, const WorkOrder& order)
     const bool now = !agrees(order) && std::any_of(moved.begin(), moved.end(), [&](Length shift) {
         return within(order.reading.shaft.closed.value + shift - order.stops->modelled, order.stops->allowance);
     });
-    lines.push_back({std::string("the closed length disagrees with the halves by the spacing of the wide-angle joint: it seems to be measured from the ") + other_cross_word(order) + " cross",
-                     {yes_if(disagrees, "OR(" + any + ")"), yes_or_no(now)}});
+    lines.push_back({seems_from_other_cross(other_cross(order), w),
+                     {yes_if(lengths_disagree(w), "OR(" + any + ")", w), yes_or_no(now, w)}});
 }
 
 bool exchanged_now(const WorkOrder& order, ClosedAgreement agreement)
@@ -80,15 +77,14 @@ bool exchanged_now(const WorkOrder& order, ClosedAgreement agreement)
     return within(order.reading.shaft.closed.value - exchanged->value, exchanged->plus_minus);
 }
 
-void add_exchanged(std::vector<FindingLine>& lines, const WorkOrder& order)
+void add_exchanged(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w)
 {
-    const auto found = [](const char* agreement) {
-        return "IF(AND(ISNUMBER(exchanged_closed),agreement=\"" + std::string(agreement) + "\")," +
-               yes_if("ROUND(ABS(closed_length-exchanged_closed)-exchanged_plus_minus,3)<0.01") + ",\"no\")";
+    const auto found = [&](CellWord agreement) {
+        return yes_if("AND(ISNUMBER(exchanged_closed)," + holds("agreement", agreement, w) + ")", "ROUND(ABS(closed_length-exchanged_closed)-exchanged_plus_minus,3)<0.01", w);
     };
-    lines.push_back({"the two half lengths seem to be exchanged: the other way round they give the closed length", {found("shorter"), yes_or_no(exchanged_now(order, ClosedAgreement::shorter))}});
-    lines.push_back({"the two half lengths are perhaps exchanged: the other way round they give the closed length; the cut is safe in either reading",
-                     {found("longer"), yes_or_no(exchanged_now(order, ClosedAgreement::longer))}, false});
+    lines.push_back({clause(FindingClause::exchanged, w), {found(CellWord::shorter), yes_or_no(exchanged_now(order, ClosedAgreement::shorter), w)}});
+    lines.push_back({clause(FindingClause::perhaps_exchanged, w),
+                     {found(CellWord::longer), yes_or_no(exchanged_now(order, ClosedAgreement::longer), w)}, false});
 }
 
 // Whether a shaft that closes at this much more is of a length that its series lists.
@@ -106,7 +102,7 @@ bool is_listed_now(const WorkOrder& order, Length shift)
 }
 
 // An uncut shaft, of which neither half was measured, closes at one of its series' lengths.
-void add_unlisted(std::vector<FindingLine>& lines, const WorkOrder& order)
+void add_unlisted(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w)
 {
     if (!order.shaft.series || (order.listed_closed.empty() && !order.reading.has_wide_angle)) return;
     const auto& halves = order.reading.shaft.halves;
@@ -119,25 +115,25 @@ void add_unlisted(std::vector<FindingLine>& lines, const WorkOrder& order)
     }
     const std::string unlisted = "IF(ISNUMBER(closed_length),IF(OR(ISNUMBER(inner_half),ISNUMBER(outer_half)),FALSE," +
                                  (order.listed_closed.empty() ? "TRUE" : "IF(" + is_listed(order, Length()) + ",FALSE,TRUE)") + "),FALSE)";
-    lines.push_back({std::string("the closed length is none of its series', but from the ") + other_cross_word(order) + " cross it is one: state the cross, or measure both halves",
-                     {yes_if(unlisted, "OR(" + elsewhere + ")"), yes_or_no(unmeasured && !listed && elsewhere_now)}});
-    lines.push_back({"nothing confirms the closed length: it is none that its series lists; is the shaft uncut? Measure both halves",
-                     {"IF(" + unlisted + ",IF(OR(" + elsewhere + "),\"no\",\"yes\"),\"no\")", yes_or_no(unmeasured && !listed && !elsewhere_now)}, false});
+    lines.push_back({listed_from_other_cross(other_cross(order), w),
+                     {yes_if(unlisted, "OR(" + elsewhere + ")", w), yes_or_no(unmeasured && !listed && elsewhere_now, w)}});
+    lines.push_back({clause(FindingClause::closed_unlisted, w),
+                     {only_where(unlisted, word_if("OR(" + elsewhere + ")", CellWord::no, CellWord::yes, w), w), yes_or_no(unmeasured && !listed && !elsewhere_now, w)}, false});
 }
 
 }  // namespace
 
-void add_stop_findings(std::vector<FindingLine>& lines, const WorkOrder& order)
+void add_stop_findings(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w)
 {
-    for (const Tube tube : both_tubes) add_own_shoulder(lines, order, tube);
-    add_disagreement(lines, order);
+    for (const Tube tube : both_tubes) add_own_shoulder(lines, order, tube, w);
+    add_disagreement(lines, order, w);
 }
 
-void add_elsewhere_findings(std::vector<FindingLine>& lines, const WorkOrder& order)
+void add_elsewhere_findings(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w)
 {
-    add_other_cross(lines, order);
-    add_exchanged(lines, order);
-    add_unlisted(lines, order);
+    add_other_cross(lines, order, w);
+    add_exchanged(lines, order, w);
+    add_unlisted(lines, order, w);
 }
 
 }  // namespace shaftcut::workbook

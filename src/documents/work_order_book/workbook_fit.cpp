@@ -1,6 +1,7 @@
 // The fit's four lengths as they can be typed in, and what each becomes between the inner crosses.
 #include <fmt/format.h>
 
+#include "work_order_book/input_words.hpp"
 #include "work_order_book/workbook_lines.hpp"
 
 namespace shaftcut::workbook {
@@ -39,20 +40,6 @@ FitInput fit_input(const WorkOrder& order, std::optional<Range> range)
     return input;
 }
 
-std::string words_of(const WorkOrder& order, const FitInput& input)
-{
-    const std::string inner = "cross to cross, between the inner crosses";
-    if (order.fits.size() > 1)
-        return inner + ": the deciding one of all tractors" +
-               (input.at_least ? "; empty: some state none, it is known only as at least " + figure_with_unit(input.at_least->value, order.units, Toward::nearest, 3) : "");
-    const FitReading& fit = order.fits.front();
-    std::string measured = input.between_inner_crosses             ? inner
-                                 : fit.between == Between::grooves ? "between the locking grooves of the two stubs"
-                                                                   : cross_words(order, fit.reference);
-    if (!input.geometry) return measured;
-    return measured + (input.between_inner_crosses ? "; from the machine's geometry unless changed" : "; empty: from the machine's geometry");
-}
-
 // In which position it was measured, in the fitter's words: of several fits, that of the one that decides.
 std::string position_of(const WorkOrder& order, const FitInput& input)
 {
@@ -60,9 +47,27 @@ std::string position_of(const WorkOrder& order, const FitInput& input)
         const auto& read = input.range ? fit.fit.longest[*input.range] : fit.fit.shortest;
         const auto decides = telescoping(order, input.range);
         const std::string& at = input.range ? fit.longest_at[*input.range] : fit.shortest_at;
-        if (read && decides && read->value == decides->value && !at.empty()) return "; " + at;
+        if (read && decides && read->value == decides->value && !at.empty()) return at;
     }
     return "";
+}
+
+FitBetween between_of(const WorkOrder& order, const FitInput& input)
+{
+    const FitReading& fit = order.fits.front();
+    if (input.between_inner_crosses) return FitBetween::inner_crosses;
+    if (fit.between == Between::grooves) return FitBetween::grooves;
+    if (!order.reading.has_wide_angle) return FitBetween::crosses;
+    return fit.reference == Reference::outer_cross ? FitBetween::outer_cross : FitBetween::inner_cross;
+}
+
+std::string words_of(const WorkOrder& order, const FitInput& input, const Wording& w)
+{
+    const bool may_stay_empty = input.range && input.range != Range::turning && !input.geometry;
+    const std::string position = position_of(order, input);
+    if (order.fits.size() > 1) return deciding_between(value_of(input.at_least), may_stay_empty, position, w);
+    const FitEmpty of_machine = input.between_inner_crosses ? FitEmpty::of_geometry_unless_changed : FitEmpty::of_geometry;
+    return fit_between({between_of(order, input), input.geometry ? of_machine : may_stay_empty && !input.at_least ? FitEmpty::not_checked : FitEmpty::nothing, position}, w);
 }
 
 // What a straight distance over bent joints holds along and across the tubes.
@@ -128,17 +133,6 @@ AtLeast at_least_formula(const WorkOrder& order, const FitInput& input)
             fmt::format("IF({},ROUND(MAX({}+{},{}+{}_plus_minus)-{}_length,3),{})", grown, value, doubt, length, word, input.word, doubt)};
 }
 
-constexpr PerEach<Range, const char*> longest_labels()
-{
-    PerEach<Range, const char*> labels;
-    labels[Range::working] = "Longest in the usual working position";
-    labels[Range::turning] = "Longest with the PTO turning";
-    labels[Range::standing] = "Longest with the PTO stopped";
-    return labels;
-}
-
-std::string label_of(const FitInput& input) { return input.range ? longest_labels()[*input.range] : "Shortest, in any position"; }
-
 }  // namespace
 
 std::string FitInput::is_measured(Units units) const
@@ -154,17 +148,16 @@ std::vector<FitInput> fit_inputs(const WorkOrder& order)
     return inputs;
 }
 
-std::vector<InputLine> fit_lines(const WorkOrder& order)
+std::vector<InputLine> fit_lines(const WorkOrder& order, const Wording& w)
 {
     std::vector<InputLine> lines;
     for (const FitInput& input : fit_inputs(order)) {
         InputLine line;
         line.name = input.name;
-        line.label = label_of(input);
+        line.label = fit_name(input.range, w);
         line.issued = input.issued;
         line.required = !input.geometry && (!input.range || input.range == Range::turning) && input.issued;
-        const bool may_stay_empty = input.range && input.range != Range::turning && !input.geometry;
-        line.measured = words_of(order, input) + (may_stay_empty && !input.at_least ? "; empty: not checked" : "") + position_of(order, input);
+        line.measured = words_of(order, input, w);
         const bool of_machine = input.geometry && input.between_inner_crosses;
         line.plus_minus = of_machine ? input.geometry->plus_minus : input.plus_minus;
         if (input.geometry)
@@ -185,7 +178,7 @@ std::string is_sure(const WorkOrder& order, Range range)
     return order.fit.longest_at_least[range] ? "ISNUMBER(longest_" + word + ")" : "ISNUMBER(" + word + "_length)";
 }
 
-std::vector<LengthLine> fit_lengths(const WorkOrder& order)
+std::vector<LengthLine> fit_lengths(const WorkOrder& order, const Wording& w)
 {
     std::vector<LengthLine> lines;
     const bool readable = order.fit.shortest.has_value();
@@ -196,7 +189,7 @@ std::vector<LengthLine> fit_lengths(const WorkOrder& order)
         const auto now = input.range ? known_or_at_least(order, *input.range) : order.fit.shortest;
         LengthLine line;
         line.name = input.word + "_length";
-        line.label = label_of(input) + (least ? ": at least" : "");
+        line.label = least ? fit_at_least_name(input.range, w) : fit_name(input.range, w);
         line.formula = {readable ? formula : "\"\"", readable ? now_in_mm(value_of(now)) : std::string()};
         line.tolerance_name = input.word + "_plus_minus";
         const std::string typed = doubt_formula(order, input);

@@ -1,8 +1,8 @@
 // Small things that every part of the workbook uses.
+#include "work_order_book/sheet_words.hpp"
 #include "work_order_book/workbook_lines.hpp"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 namespace shaftcut::workbook {
@@ -48,13 +48,6 @@ std::string in_mm(const std::string& name, Units units)
     return units == Units::mm ? "ROUND(" + name + ",3)" : "ROUND(" + name + "*25.4,3)";
 }
 
-std::string cross_words(const WorkOrder& order, Reference reference)
-{
-    if (!order.reading.has_wide_angle) return "cross to cross";
-    return reference == Reference::outer_cross ? "cross to cross, at a wide-angle joint its OUTER cross (at the connection yoke)"
-                                               : "cross to cross, at a wide-angle joint its INNER cross (at the tube yoke)";
-}
-
 std::string if_number(const std::string& name, const std::string& formula, const std::string& otherwise)
 {
     return "IF(ISNUMBER(" + name + ")," + formula + "," + otherwise + ")";
@@ -67,16 +60,16 @@ std::string less_spacing(const std::string& formula, Length beyond)
 
 std::string literal(Length length) { return figure(length, Units::mm, Toward::nearest, 3); }
 
-std::string result_words(CheckResult result)
-{
-    std::string words = to_word(result);
-    std::transform(words.begin(), words.end(), words.begin(), [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
-    return words;
-}
+std::string in_formula(CellWord word, const Wording& w) { return text_in_formula(cell_word(word, w)); }
+std::string holds(const std::string& cell, CellWord word, const Wording& w) { return cell + "=" + in_formula(word, w); }
 
-std::string yes_if(const std::string& condition) { return "IF(" + condition + ",\"yes\",\"no\")"; }
-std::string yes_if(const std::string& guard, const std::string& condition) { return "IF(" + guard + "," + yes_if(condition) + ",\"no\")"; }
-std::string yes_or_no(bool found) { return found ? "yes" : "no"; }
+std::string word_if(const std::string& condition, CellWord then, CellWord otherwise, const Wording& w)
+{
+    return "IF(" + condition + "," + in_formula(then, w) + "," + in_formula(otherwise, w) + ")";
+}
+std::string only_where(const std::string& guard, const std::string& word, const Wording& w) { return "IF(" + guard + "," + word + "," + in_formula(CellWord::no, w) + ")"; }
+std::string yes_if(const std::string& condition, const Wording& w) { return word_if(condition, CellWord::yes, CellWord::no, w); }
+std::string yes_if(const std::string& guard, const std::string& condition, const Wording& w) { return only_where(guard, yes_if(condition, w), w); }
 
 bool lacks_guard(const WorkOrder& order)
 {
@@ -85,9 +78,9 @@ bool lacks_guard(const WorkOrder& order)
 
 bool has_deciding_inputs(const WorkOrder& order) { return order.fits.size() > 1; }
 
-std::string half_label(const WorkOrder& order, Tube tube)
+std::string half_label(const WorkOrder& order, Tube tube, const Wording& w)
 {
-    return std::string(order.reading.shaft.halves[tube].end == End::tractor ? "Tractor" : "Implement") + " half (" + to_word(tube) + " tube)";
+    return half_name(order.reading.shaft.halves[tube].end, tube, w);
 }
 
 }  // namespace shaftcut::workbook

@@ -11,7 +11,10 @@
 #include <vector>
 
 #include "shaftcut/trade/order/work_order.hpp"
+#include "spreadsheet/formula_text.hpp"
 #include "spreadsheet/spreadsheet.hpp"
+#include "wording.hpp"
+#include "work_order_book/cell_words.hpp"
 
 namespace shaftcut::workbook {
 
@@ -29,7 +32,7 @@ struct InputLine {
     std::string plus_minus_expression;  // in mm, where it follows what is typed; empty: it stays
     bool used = true;                   // false: a guard that is not used again; nothing is typed there
 };
-std::vector<InputLine> input_lines(const WorkOrder& order);
+std::vector<InputLine> input_lines(const WorkOrder& order, const Wording& w);
 
 // One of the fit's four lengths: what its cell holds, and how what is typed there is read. With several fits the cells hold
 // the deciding lengths; with a machine's geometry, what it gives where nothing was measured. A cell that is emptied, or holds
@@ -62,21 +65,23 @@ struct LengthLine {
     CellFormula tolerance;
 };
 // The fit's lines among the inputs, and what each becomes between the inner crosses.
-std::vector<InputLine> fit_lines(const WorkOrder& order);
-std::vector<LengthLine> fit_lengths(const WorkOrder& order);
+std::vector<InputLine> fit_lines(const WorkOrder& order, const Wording& w);
+std::vector<LengthLine> fit_lengths(const WorkOrder& order, const Wording& w);
 // Every length between the crosses that carry the tube yokes, and the halves and guards as the cut uses them.
-std::vector<LengthLine> length_lines(const WorkOrder& order);
+std::vector<LengthLine> length_lines(const WorkOrder& order, const Wording& w);
 // Where the tubes stop: shoulders, each half's path, the closed length they give, and what the measured one makes of them.
-std::vector<LengthLine> stop_lines(const WorkOrder& order);
+std::vector<LengthLine> stop_lines(const WorkOrder& order, const Wording& w);
 // The greater of b + s_B and a + s_A, the half lengths exchanged; nothing where one was not measured or a shoulder is not stated.
 std::optional<Toleranced> exchanged_closed(const WorkOrder& order);
 // Where a half's shoulder comes from, in words.
-std::string shoulder_origin(const WorkOrder& order, Tube tube);
+std::string shoulder_origin(const WorkOrder& order, Tube tube, const Wording& w);
 // Expressions, true or false: whether the half was measured; whether its shoulder is its own, as the job states it; whether no second
 // figure bears this half's shoulder out.
 std::string is_measured(Tube tube);
 std::string owns_shoulder(const WorkOrder& order, Tube tube);
-std::string stop_is_unconfirmed(Tube tube);
+std::string stop_is_unconfirmed(Tube tube, const Wording& w);
+// Whether the closed length disagrees with the halves.
+std::string lengths_disagree(const Wording& w);
 
 // A fixed figure in millimetres and where it comes from; unknown ones hold no number.
 struct ConstantLine {
@@ -85,18 +90,18 @@ struct ConstantLine {
     std::optional<double> millimetres;
     std::string origin;
 };
-std::vector<ConstantLine> shaft_constants(const WorkOrder& order);
-std::vector<ConstantLine> limit_constants(const WorkOrder& order);
+std::vector<ConstantLine> shaft_constants(const WorkOrder& order, const Wording& w);
+std::vector<ConstantLine> limit_constants(const WorkOrder& order, const Wording& w);
 
 // The most to which each half's path can close, for the worst case of closing.
-Names closing_expressions();
+Names closing_expressions(const Wording& w);
 // need, cut, what is left, what it closes to, and what else the checks' figures are made of, in millimetres.
 Names cut_expressions(const WorkOrder& order);
 Names check_expressions(const WorkOrder& order);
 // Every check's figures in millimetres, which a refused job shows too.
-std::vector<LengthLine> figure_lines(const WorkOrder& order);
+std::vector<LengthLine> figure_lines(const WorkOrder& order, const Wording& w);
 
-// One thing that cannot be, or that is doubtful; `formula` says "yes" or "no".
+// One thing that cannot be, or that is doubtful; `formula` says yes or no.
 struct FindingLine {
     std::string label;
     CellFormula formula;
@@ -104,48 +109,52 @@ struct FindingLine {
     CellFormula more{};   // a text put behind the label where it is found; without a formula: nothing
 };
 // Those that refuse first; the very first is whether every input can be read.
-std::vector<FindingLine> finding_lines(const WorkOrder& order);
-void add_bound_findings(std::vector<FindingLine>& lines, const WorkOrder& order);
-void add_stop_findings(std::vector<FindingLine>& lines, const WorkOrder& order);
-void add_elsewhere_findings(std::vector<FindingLine>& lines, const WorkOrder& order);
+std::vector<FindingLine> finding_lines(const WorkOrder& order, const Wording& w);
+void add_bound_findings(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w);
+void add_stop_findings(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w);
+void add_elsewhere_findings(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w);
 
-// "yes" where the condition holds, else "no"; the same where `guard` holds, else "no".
-std::string yes_if(const std::string& condition);
-std::string yes_if(const std::string& guard, const std::string& condition);
-std::string yes_or_no(bool found);
+// One of two words as a formula.
+std::string word_if(const std::string& condition, CellWord then, CellWord otherwise, const Wording& w);
+// `word`, a formula, where `guard` holds, else the word for no.
+std::string only_where(const std::string& guard, const std::string& word, const Wording& w);
+// The word for yes where the condition holds, else that for no; the same where `guard` holds, else that for no.
+std::string yes_if(const std::string& condition, const Wording& w);
+std::string yes_if(const std::string& guard, const std::string& condition, const Wording& w);
+// A word as a formula yields it; true where the cell or name holds it.
+std::string in_formula(CellWord word, const Wording& w);
+std::string holds(const std::string& cell, CellWord word, const Wording& w);
 
 // A confirmation that this order may ask for before sawing, whether and with what figures.
 struct ConfirmLine {
     Confirmed what = Confirmed::closed;
-    std::string label, where;       // what is measured, from where to where
+    std::string label;              // what is measured, from where to where
     std::string asked;              // an expression, true or false
     std::string expected, doubt;    // names or expressions in mm; empty for a look
     CellFormula why;
 };
-std::vector<ConfirmLine> confirm_lines(const WorkOrder& order);
+std::vector<ConfirmLine> confirm_lines(const WorkOrder& order, const Wording& w);
 
 // A check's formulas; its figures are names of figures in millimetres, empty where the check has none.
 struct LiveCheck {
     std::string known;                           // true where the check can be made
-    std::string unknown = "\"NOT-CHECKED\"";     // its result elsewhere
+    std::string unknown;                         // its result elsewhere; empty: not checked
     std::string value, worst, limit;
     std::string fails = "FALSE", warns = "FALSE";
     std::string sure = "TRUE";                   // false where it can fail and cannot pass
     bool of_length = true;                       // false: its value is no length, and contradicting lengths leave it as it is
 };
 // Nothing for a check that no length decides; `consistency` is made of finding_lines instead.
-std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id);
+std::optional<LiveCheck> live_check(const WorkOrder& order, CheckId id, const Wording& w);
 
 // What a check asks, whatever the lengths.
-std::string what_is_asked(const WorkOrder& order, CheckId id);
+std::string what_is_asked(const WorkOrder& order, CheckId id, const Wording& w);
 
 // `text` with THIS and OTHER replaced by the words of the tube and of the other tube.
 std::string for_tube(std::string text, Tube tube);
 // a < b by at least 0.01 mm, as an expression; `a` is a name or a number, so that it can be taken away as it is.
 std::string clearly_below_expression(const std::string& a, const std::string& b);
 
-// From where to where a length at this reference runs, in words.
-std::string cross_words(const WorkOrder& order, Reference reference);
 // `formula` where `name` holds a number.
 std::string if_number(const std::string& name, const std::string& formula, const std::string& otherwise = "\"\"");
 // A length in millimetres less what it holds beyond the inner crosses.
@@ -163,8 +172,6 @@ double in_units(Length length, Units units);
 std::string shown(const std::string& millimetres, Units units);
 // "742.5": millimetres for a formula.
 std::string literal(Length length);
-// "PASS", "WARN", "FAIL", "NOT-CHECKED".
-std::string result_words(CheckResult result);
 
 // Whether the fit's inputs hold the deciding telescoping lengths of several fits.
 bool has_deciding_inputs(const WorkOrder& order);
@@ -173,6 +180,6 @@ bool has_deciding_inputs(const WorkOrder& order);
 bool lacks_guard(const WorkOrder& order);
 
 // "Tractor half (inner tube)".
-std::string half_label(const WorkOrder& order, Tube tube);
+std::string half_label(const WorkOrder& order, Tube tube, const Wording& w);
 
 }  // namespace shaftcut::workbook

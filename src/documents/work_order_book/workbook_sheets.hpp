@@ -6,6 +6,9 @@
 
 namespace shaftcut::workbook {
 
+// The sheets that formulas name.
+inline constexpr const char *order_sheet_id = "Order", *basis_sheet_id = "Basis", *machine_sheet_id = "Machine";
+
 // Where the Basis sheet says yes or no to each finding.
 struct Finding {
     std::string cell;
@@ -18,37 +21,37 @@ struct BasisSheet {
     Names names;
     std::vector<Finding> findings;
 };
-BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer);
+BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer, const Wording& w);
 
 struct OrderSheet {
     Worksheet sheet;
     Names names;
 };
-OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer);
+OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer, const Wording& w);
 
 // What the sheet is about: whose shaft, for which machine, as it came in, who measured.
-void add_heading(SheetBuilder& sheet, const WorkOrder& order);
+void add_heading(SheetBuilder& sheet, const WorkOrder& order, const Wording& w);
 
 // The parts of the Order sheet, each of which ends its last row. `results` are the cells of the checks' results.
-void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order);
-void add_confirmations(SheetBuilder& sheet, Names& names, const WorkOrder& order);
-void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order);
-void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order);
-std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings);
-void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results);
+void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
+void add_confirmations(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
+void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
+void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
+std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings, const Wording& w);
+void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results, const Wording& w);
 
-Worksheet parts_sheet(const WorkOrder& order, const std::string& footer);
+Worksheet parts_sheet(const WorkOrder& order, const std::string& footer, const Wording& w);
 
 // One for each machine whose geometry is known.
-Worksheet machine_sheet(const WorkOrder& order, const MachineView& view, const std::string& name, const std::string& footer);
+Worksheet machine_sheet(const WorkOrder& order, const MachineView& view, const std::string& name, const std::string& footer, const Wording& w);
 
-// How many confirmations are asked now, as "CUT: CONFIRM 2 FIRST"; empty for none.
-std::string confirm_first(const WorkOrder& order);
+// The words at the head of every printed page of a sheet.
+std::string head_of_pages(const WorkOrder& order, const std::string& sheet, const Wording& w);
 
 // A formula, or its value where it has no text.
 CellContent content_of(const CellFormula& formula);
 // A formula that is empty while the verdict is refused.
-CellFormula unless_refused(const WorkOrder& order, const std::string& expression, std::variant<double, std::string> now);
+CellFormula unless_refused(const WorkOrder& order, const std::string& expression, std::variant<double, std::string> now, const Wording& w);
 // A number format: inches and a fraction. (Two question marks before a slash would be a trigraph.)
 inline constexpr const char* fraction_format = "# ?\?/??";
 // Sixteenths of an inch as the cut sheet prints them: what is kept rounded down, what is cut to the nearest.

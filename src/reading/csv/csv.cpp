@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <optional>
 
-#include "source/hidden_text.hpp"
 #include "text.hpp"
 
 namespace shaftcut {
@@ -60,10 +59,13 @@ std::string_view trimmed(std::string_view text)
     return text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
+// "header", "row[3]".
+std::string path_of_row(std::size_t row) { return row == 0 ? "header" : "row[" + std::to_string(row) + "]"; }
+
 // Splits one line into fields; what is wrong with it goes to the faults.
 class Splitter {
 public:
-    Splitter(Line line, Faults& faults) : line_(line), faults_(faults) {}
+    Splitter(Line line, std::size_t row, Faults& faults) : line_(line), row_(row), faults_(faults) {}
 
     // Nothing where the line is at fault.
     std::optional<std::vector<CsvCell>> run()
@@ -73,15 +75,15 @@ public:
             at_ = std::min(line_.text.find_first_not_of(' ', at_), line_.text.size());
             const bool is_quoted = at_ < line_.text.size() && line_.text[at_] == '"';
             if (is_quoted ? !quoted_field() : !plain_field()) break;
-            if (cells_.size() == most_csv_fields) fault(0, "the line has more than " + std::to_string(most_csv_fields) + " fields", "write one for each column");
+            if (cells_.size() == most_csv_fields) fault(0, TooMany{ManyOf::fields, most_csv_fields});
         }
         return sound_ ? std::optional(std::move(cells_)) : std::nullopt;
     }
 
 private:
-    void fault(std::size_t at, std::string wrong, std::string right)
+    void fault(std::size_t at, FaultFinding what)
     {
-        faults_.add(spot(at), std::move(wrong), std::move(right));
+        faults_.add({spot(at), path_of_row(row_)}, std::move(what));
         sound_ = false;
     }
 
@@ -93,8 +95,7 @@ private:
         std::size_t at = 0;
         for (const char32_t point : code_points(line_.text)) {
             if (is_hidden(point) && met.find(point) == std::u32string::npos) {
-                const ParseFault wrong = hidden_fault(point);
-                fault(at, "the line " + wrong.wrong, point == '\t' ? "separate the fields by commas" : wrong.right);
+                fault(at, Hidden{HiddenIn::line, "", point});
                 met += point;
             }
             at += utf8(point).size();
@@ -118,7 +119,7 @@ private:
         const std::string_view text = trimmed(plain);
         cells_.push_back({std::string(text), spot(at_)});
         if (text.find('"') != std::string_view::npos)
-            fault(line_.text.find('"', at_), "a quote inside a field", "put the whole field in quotes and write \"\" for a quote in it");
+            fault(line_.text.find('"', at_), FormFault::quote_inside);
         at_ = end + 1;
         return end < line_.text.size();
     }
@@ -133,18 +134,19 @@ private:
             else break;
         }
         if (at_ >= line_.text.size()) {
-            fault(start, "a quote is not closed on its line", "end the field with a quote");
+            fault(start, FormFault::quote_open);
             return false;
         }
         cells_.push_back({with_plain_blanks(text), spot(start)});
         at_ = std::min(line_.text.find_first_not_of(' ', at_ + 1), line_.text.size());
         if (at_ == line_.text.size()) return false;
-        if (line_.text[at_] != ',') fault(at_, "text follows a closing quote", "write a comma or end the line there");
+        if (line_.text[at_] != ',') fault(at_, FormFault::text_after_quote);
         ++at_;
         return true;
     }
 
     Line line_;
+    std::size_t row_;
     Faults& faults_;
     std::size_t at_ = 0;
     std::size_t counted_ = 0;
@@ -163,26 +165,25 @@ std::vector<std::string> names_of(const std::vector<CsvColumn>& columns)
 void add_unknown_column(Faults& faults, const CsvCell& cell, const std::vector<std::string>& names)
 {
     if (cell.text.find_first_of(";\t") != std::string::npos) {
-        faults.add(cell.spot, quoted(cell.text) + " is one field", "separate the fields by commas");
+        faults.add({cell.spot, path_of_row(0)}, WrongValue{Unfit::no_commas, {"", cell.text}});
         return;
     }
-    const std::string nearest = nearest_name(cell.text, names);
-    faults.add(cell.spot, "unknown column " + quoted(cell.text), (nearest.empty() ? "" : "did you mean " + nearest + "? ") + "the columns are " + listed(names, "and"));
+    faults.add({cell.spot, path_of_row(0)}, UnknownColumn{cell.text, nearest_name(cell.text, names), names});
 }
 
 // What stands in the header.
 class Header {
 public:
-    Header(const std::vector<CsvCell>& cells, const std::vector<CsvColumn>& columns, Spot start, Faults& faults) : fields_(cells.size())
+    Header(const std::vector<CsvCell>& cells, const std::vector<CsvColumn>& columns, Spot start, Faults& faults) : columns_(columns), fields_(cells.size())
     {
         const std::vector<std::string> names = names_of(columns);
         for (const CsvColumn& column : columns) {
             const auto is_it = [&](const CsvCell& cell) { return cell.text == column.name; };
             const auto first = std::find_if(cells.begin(), cells.end(), is_it);
             if (first == cells.end() && column.required)
-                faults.add(start, "the column " + column.name + " is missing", "the first line names the columns " + listed(names, "and"));
+                faults.add({start, path_of_row(0)}, MissingColumn{column.name, names});
             if (std::count_if(cells.begin(), cells.end(), is_it) > 1)
-                faults.add(first->spot, "the column " + column.name + " stands there twice", "name each column once");
+                faults.add({first->spot, path_of_row(0)}, SecondNamed{SecondOf::column, column.name});
             positions_.push_back(first == cells.end() ? std::nullopt : std::optional(static_cast<std::size_t>(first - cells.begin())));
         }
         for (const CsvCell& cell : cells)
@@ -192,14 +193,19 @@ public:
     std::size_t fields() const { return fields_; }
 
     // The cells in the order of the columns asked for.
-    CsvRow sorted(const std::vector<CsvCell>& cells) const
+    CsvRow sorted(const std::vector<CsvCell>& cells, std::size_t number) const
     {
         CsvRow row;
-        for (const auto& position : positions_) row.push_back(position ? cells[*position] : CsvCell{"", cells.front().spot});
+        for (std::size_t i = 0; i < positions_.size(); ++i) {
+            row.push_back(positions_[i] ? cells[*positions_[i]] : CsvCell{"", cells.front().spot});
+            row.back().row = number;
+            row.back().column = columns_[i].name;
+        }
         return row;
     }
 
 private:
+    const std::vector<CsvColumn>& columns_;
     std::size_t fields_;
     std::vector<std::optional<std::size_t>> positions_;
 };
@@ -207,25 +213,29 @@ private:
 // Of the file as a whole.
 void add_unreadable(Faults& faults, std::string_view text)
 {
-    if (text.size() > most_csv_bytes) faults.add({1, 1}, "the file is larger than 16 MB", "split it");
+    if (text.size() > most_csv_bytes) faults.add(Spot{}, FormFault::csv_too_large);
     if (!faults.none() || is_utf8(text)) return;
     int line = 1;
     for (std::size_t end = text.find('\n'); end != std::string_view::npos && is_utf8(text.substr(0, end)); end = text.find('\n')) {
         text.remove_prefix(end + 1);
         ++line;
     }
-    faults.add({line, 1}, "the line is not UTF-8 text", "save the file as UTF-8");
+    faults.add(Spot{line, 1}, FormFault::csv_not_utf8);
 }
 
-void read_line(const Line& line, const Header& header, Faults& faults, const std::function<void(const CsvRow&, Faults&)>& take)
+void read_line(const Line& line, std::size_t row, const Header& header, Faults& faults, const std::function<void(const CsvRow&, Faults&)>& take)
 {
-    const auto cells = Splitter(line, faults).run();
+    const auto cells = Splitter(line, row, faults).run();
     if (!cells) return;
-    if (cells->size() == header.fields()) take(header.sorted(*cells), faults);
-    else faults.add({line.number, 1}, "the line has " + std::to_string(cells->size()) + " fields", "write " + std::to_string(header.fields()) + ", as the first line names");
+    if (cells->size() == header.fields()) take(header.sorted(*cells, row), faults);
+    else faults.add({{line.number, 1}, path_of_row(row)}, FieldCount{cells->size(), header.fields()});
 }
 
 }  // namespace
+
+std::string path_of_cell(std::size_t row, std::string_view column) { return path_of_row(row) + "@" + std::string(column); }
+
+Whereabouts where(const CsvCell& cell) { return {cell.spot, path_of_cell(cell.row, cell.column)}; }
 
 Faults read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns, const CsvLimit& limit,
                 const std::function<void(const CsvRow&, Faults&)>& take)
@@ -237,15 +247,16 @@ Faults read_csv(std::string_view text, const std::string& file, const std::vecto
     Lines lines(text);
     const auto first = lines.next();
     if (!first) {
-        faults.add({1, 1}, "the file is empty", "the first line names the columns " + listed(names_of(columns), "and"));
+        faults.add(Spot{}, NoHeader{names_of(columns)});
         return faults;
     }
-    const auto names = Splitter(*first, faults).run();
+    const auto names = Splitter(*first, 0, faults).run();
     if (!names) return faults;
     const Header header(*names, columns, {first->number, 1}, faults);
-    if (lines.more_than(limit.most)) faults.add({1, 1}, "the list holds more than " + std::to_string(limit.most) + " " + limit.what, "split it");
+    if (lines.more_than(limit.most)) faults.add(Spot{}, TooMany{limit.what, limit.most});
     if (!faults.none()) return faults;
-    while (const auto line = lines.next()) read_line(*line, header, faults, take);
+    std::size_t row = 0;
+    while (const auto line = lines.next()) read_line(*line, ++row, header, faults, take);
     return faults;
 }
 

@@ -23,15 +23,22 @@ struct CsvColumn {
 struct CsvCell {
     std::string text;  // empty for a column that the file does not have
     Spot spot;         // of the field's first character
+    std::size_t row = 0;           // under the header, from 1
+    std::string_view column = {};  // the name of one that was asked for
 };
+
+// "row[3]@length": of the third row under the header.
+std::string path_of_cell(std::size_t row, std::string_view column);
+// Of a fault in this cell, once it stands in a row.
+Whereabouts where(const CsvCell& cell);
 
 // One line with fields; its cells in the order of the columns asked for, not of the file.
 using CsvRow = std::vector<CsvCell>;
 
-// How many lines with fields a list may have under its header, and what it calls them, such as "orders".
+// How many lines with fields a list may have under its header, and what they are.
 struct CsvLimit {
     std::size_t most = 0;
-    std::string what;
+    ManyOf what = ManyOf::lines;
 };
 
 // Gives each line that can be read to `take`, one after the other, so that a long list is never held as text and as cells at once. `take`

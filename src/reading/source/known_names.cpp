@@ -12,7 +12,7 @@ constexpr std::size_t most_compared = 1000;
 
 }  // namespace
 
-KnownNames::KnownNames(std::vector<std::string> names, std::string what) : names_(std::move(names)), what_(std::move(what))
+KnownNames::KnownNames(std::vector<std::string> names, NamesOf list) : names_(std::move(names)), list_(list)
 {
     std::sort(names_.begin(), names_.end());
 }
@@ -22,15 +22,15 @@ bool KnownNames::holds(std::string_view name) const
     return std::binary_search(names_.begin(), names_.end(), name, std::less<>());
 }
 
-std::string KnownNames::instead_of(std::string_view name) const
+UnknownName KnownNames::unknown(Stated stated) const
 {
-    if (names_.empty()) return what_ + " holds none";
-    const std::string nearest = names_.size() > most_compared ? std::string() : nearest_name(name, names_);
-    if (!nearest.empty()) return "the nearest there is " + quoted(nearest);
-    std::vector<std::string> first;
-    for (std::size_t i = 0; i < std::min(names_.size(), most_listed); ++i) first.push_back(quoted(names_[i]));
-    const std::string more = names_.size() > most_listed ? ", and " + std::to_string(names_.size() - most_listed) + " more" : "";
-    return what_ + " holds " + listed(first, "and") + more;
+    UnknownName found{std::move(stated), list_};
+    if (names_.size() <= most_compared) found.nearest = nearest_name(found.stated.value, names_);
+    if (!found.nearest.empty()) return found;
+    const std::size_t count = std::min(names_.size(), most_listed);
+    found.first.assign(names_.begin(), names_.begin() + static_cast<std::ptrdiff_t>(count));
+    found.more = names_.size() - count;
+    return found;
 }
 
 }  // namespace shaftcut

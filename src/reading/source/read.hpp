@@ -3,15 +3,15 @@
 
 #include <optional>
 
-#include "shaftcut/words/problem.hpp"
+#include "source/faults.hpp"
 
 namespace shaftcut {
 
-// `value` is there exactly where `problems` is empty. `problems` is in the order of their places.
+// `value` is there exactly where `faults` is empty. `faults` is in the order of their places.
 template <class T>
 struct Read {
     std::optional<T> value;
-    Problems problems;
+    FaultList faults;
 };
 
 }  // namespace shaftcut

@@ -1,8 +1,9 @@
 #include <algorithm>
 
-#include "source/outside_bounds.hpp"
+#include "source/bounds_of.hpp"
 #include "text.hpp"
 #include "xml/element.hpp"
+#include "xml/paths.hpp"
 
 namespace shaftcut {
 namespace {
@@ -31,19 +32,19 @@ std::vector<std::string_view> pieces_of(std::string_view text)
 
 Place Attribute::place() const
 {
-    return reading_->faults.place(spot_);
+    return reading_->faults.place(spot());
 }
 
-void Attribute::fault(std::string wrong, std::string right) const
+void Attribute::fault(FaultFinding what) const
 {
-    reading_->faults.add(spot_, std::move(wrong), std::move(right));
+    reading_->faults.add({spot(), attribute_path(name_), element_}, std::move(what));
 }
 
 template <class T>
 std::optional<T> Attribute::taken(Parsed<T> parsed) const
 {
     if (const auto* wrong = std::get_if<ParseFault>(&parsed)) {
-        fault(name_ + (" " + wrong->wrong), wrong->right);
+        fault(UnreadableValue{name_, *wrong});
         return std::nullopt;
     }
     return std::get<T>(std::move(parsed));
@@ -58,20 +59,19 @@ std::optional<Length> Attribute::positive_length() const
 {
     const auto read = length();
     if (!read || *read > Length()) return read;
-    fault(name_ + (" " + quoted(given_->value)) + " is nothing", "this length is more than 0");
+    fault(WrongValue{Unfit::no_length, stated()});
     return std::nullopt;
 }
 
-std::optional<Length> Attribute::length_within(const Bounds& bounds, const char* what) const
+std::optional<Length> Attribute::length_within(Bounded kind) const
 {
     const auto read = length();
-    const auto wrong = read ? outside_bounds(*read, bounds, what) : std::nullopt;
-    if (!wrong) return read;
-    fault(name_ + (" " + quoted(given_->value)) + " " + wrong->wrong, wrong->right);
+    if (!read || bounds_of(kind).hold(*read)) return read;
+    fault(OutsideBounds{kind, stated(), *read});
     return std::nullopt;
 }
 
-std::optional<Length> Attribute::plus_minus() const { return length_within(plus_minus_bounds, "a length may be off by"); }
+std::optional<Length> Attribute::plus_minus() const { return length_within(Bounded::plus_minus); }
 
 std::optional<Angle> Attribute::angle(Sign sign) const
 {
@@ -92,7 +92,7 @@ std::optional<std::int64_t> Attribute::power() const
 {
     const auto watts = thousandths(most_power);
     if (!watts || *watts > 0) return watts;
-    fault(name_ + (" " + quoted(given_->value)) + " is nothing", "write kilowatts above 0, or leave it out");
+    fault(WrongValue{Unfit::no_power, stated()});
     return std::nullopt;
 }
 
@@ -113,7 +113,7 @@ std::vector<int> Attribute::wholes(int least, int most) const
     std::vector<int> found;
     if (!given()) return found;
     const auto pieces = pieces_of(given_->value);
-    if (pieces.empty()) fault(name_ + std::string(" is empty"), "write one or more whole numbers, or leave it out");
+    if (pieces.empty()) fault(Empty{EmptyOf::whole_numbers, name_});
     for (const std::string_view piece : pieces)
         if (const auto read = taken(parse_whole(piece, least, most))) found.push_back(static_cast<int>(*read));
     return found;
@@ -124,14 +124,14 @@ std::optional<std::string> Attribute::text(std::size_t most_characters) const
     if (!given()) return std::nullopt;
     const std::size_t characters = code_points(given_->value).size();
     if (characters <= most_characters) return given_->value;
-    fault(name_ + std::string(" has ") + std::to_string(characters) + " characters", "at most " + std::to_string(most_characters) + " fit");
+    fault(TooLong{TextOf::attribute, stated(), characters, most_characters});
     return std::nullopt;
 }
 
 std::optional<std::string> Attribute::stated_text(std::size_t most_characters) const
 {
     if (!given() || !pieces_of(given_->value).empty()) return text(most_characters);
-    fault(name_ + std::string(" is empty"), "write a name");
+    fault(Empty{EmptyOf::name, name_});
     return std::nullopt;
 }
 
@@ -142,7 +142,7 @@ std::optional<std::string> Attribute::one_of(const KnownNames& known) const
     if (!given()) return std::nullopt;
     if (known.holds(given_->value)) return given_->value;
     // Looking for what was meant is the trouble to be spared, never the fault: a list's order is sound where none was counted.
-    fault(name_ + (" " + quoted(given_->value)) + " is not in " + known.what(), reading_->faults.full() ? "" : known.instead_of(given_->value));
+    fault(reading_->faults.full() ? UnknownName() : known.unknown(stated()));
     return std::nullopt;
 }
 
@@ -150,7 +150,7 @@ std::optional<std::size_t> Attribute::index_of_word(const std::vector<std::strin
 {
     const auto found = std::find(words.begin(), words.end(), text);
     if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
-    fault(name_ + (" " + quoted(text)) + " is not known", "write " + listed(words));
+    fault(UnknownWord{{name_, std::string(text)}, words});
     return std::nullopt;
 }
 

@@ -1,8 +1,6 @@
 // Children of which there is at most one for each word: an end for each side, a half for each tube.
 #pragma once
 
-#include <string>
-
 #include "xml/element.hpp"
 
 namespace shaftcut {
@@ -10,12 +8,12 @@ namespace shaftcut {
 template <class E>
 class EachOnce {
 public:
-    // The word of `attribute`. One that was taken before is a fault: "a second " and `what` with that word.
-    std::optional<E> take(const Attribute& attribute, const std::string& what)
+    // The word of `attribute`, which stands on an `element`. One that was taken before is a fault.
+    std::optional<E> take(const Attribute& attribute, const char* element)
     {
         const auto word = attribute.word<E>();
         if (!word) return word;
-        if (met_[*word]) attribute.fault("a second " + what + " " + to_word(*word), "leave one of them out");
+        if (met_[*word]) attribute.fault(SecondOfWord{element, attribute.called(), to_word(*word)});
         met_[*word] = true;
         return word;
     }

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <array>
 
-#include "source/outside_bounds.hpp"
-#include "text.hpp"
+#include "source/bounds_of.hpp"
+#include "xml/paths.hpp"
 
 namespace shaftcut {
 
@@ -15,11 +15,6 @@ namespace {
 bool holds(const std::vector<std::string>& names, const std::string& name)
 {
     return std::find(names.begin(), names.end(), name) != names.end();
-}
-
-std::string joined(const std::vector<std::string>& names)
-{
-    return names.empty() ? "nothing" : listed(names, "and");
 }
 
 bool finds_schema(const std::string& attribute)
@@ -43,28 +38,33 @@ XmlElement without_schema(XmlElement root)
 
 }  // namespace
 
-void Element::fault(std::string wrong, std::string right) const
+void Element::fault(FaultFinding what) const { reading_.faults.add({xml_.spot, "", xml_.spot}, std::move(what)); }
+
+void Element::fault_of_child(const char* child, FaultFinding what) const
 {
-    reading_.faults.add(xml_.spot, std::move(wrong), std::move(right));
+    reading_.faults.add({xml_.spot, std::string("/") + child, xml_.spot}, std::move(what));
 }
 
-void Element::fault(const Problem& problem) const
+void Element::fault_of_text(FaultFinding what) const { reading_.faults.add({xml_.text_spot, "", xml_.spot}, std::move(what)); }
+
+void Element::fault_at(const Place& place, FaultFinding what) const
 {
-    reading_.faults.add({problem.place.line, problem.place.column}, problem.wrong, problem.right);
+    const Spot spot{place.line, place.column};
+    reading_.faults.add({spot, "", spot}, std::move(what));
 }
 
 Attribute Element::optional(const char* name)
 {
     attributes_asked_.emplace_back(name);
     for (const XmlAttribute& attribute : xml_.attributes)
-        if (attribute.name == name) return {name, &attribute, attribute.spot, &reading_};
+        if (attribute.name == name) return {name, &attribute, xml_.spot, &reading_};
     return {name, nullptr, xml_.spot, &reading_};
 }
 
 Attribute Element::required(const char* name)
 {
     const Attribute attribute = optional(name);
-    if (!attribute.given()) fault(xml_.name + " has no " + name, "add " + std::string(name) + "=\"...\"");
+    if (!attribute.given()) attribute.fault(MissingAttribute{xml_.name, name});
     return attribute;
 }
 
@@ -86,7 +86,7 @@ void Element::at_least_one(const char* name, const Reader& reader)
 {
     each(name, reader);
     const auto is_it = [name](const XmlElement& child) { return child.name == name; };
-    if (std::none_of(xml_.children.begin(), xml_.children.end(), is_it)) fault(xml_.name + " holds no " + name, "add one");
+    if (std::none_of(xml_.children.begin(), xml_.children.end(), is_it)) fault_of_child(name, MissingElement{xml_.name, name});
 }
 
 void Element::at_most_one(const char* name, const Reader& reader)
@@ -95,12 +95,8 @@ void Element::at_most_one(const char* name, const Reader& reader)
     const XmlElement* first = nullptr;
     for (const XmlElement& child : xml_.children) {
         if (child.name != name) continue;
-        if (first)
-            reading_.faults.add(child.spot, "a second " + child.name,
-                                xml_.name + " holds one; the first stands in line " + std::to_string(first->spot.line) + ", column " +
-                                    std::to_string(first->spot.column));
-        else
-            first = &child;
+        if (first) reading_.faults.add({child.spot, "", child.spot}, SecondElement{xml_.name, child.name, first->spot});
+        else first = &child;
     }
 }
 
@@ -111,28 +107,26 @@ void Element::one(const char* name, const Reader& reader)
         found = true;
         reader(child);
     });
-    if (!found) fault(xml_.name + " holds no " + name, "add one");
+    if (!found) fault_of_child(name, MissingElement{xml_.name, name});
 }
 
-std::vector<Length> Element::lengths(const Bounds& bounds, const char* what)
+std::vector<Length> Element::lengths(Bounded kind)
 {
     text_asked_ = true;
     std::vector<Length> found;
-    const auto wrong = [&](std::string found_wrong, std::string right) { reading_.faults.add(xml_.text_spot, std::move(found_wrong), std::move(right)); };
     for (const std::string_view piece : pieces_of(xml_.text)) {
         const Parsed<Length> parsed = parse_length(piece, units());
         if (const auto* bad = std::get_if<ParseFault>(&parsed)) {
-            wrong(bad->wrong, bad->right);
+            fault_of_text(UnreadableValue{"", *bad});
             continue;
         }
         const Length length = std::get<Length>(parsed);
-        if (length <= Length() || (!found.empty() && length <= found.back()))
-            wrong(quoted(piece) + " is not more than what stands before it", "write lengths above 0, ascending");
-        else if (const auto outside = outside_bounds(length, bounds, what))
-            wrong(quoted(piece) + " " + outside->wrong, outside->right);
+        const Stated stated{"", std::string(piece)};
+        if (length <= Length() || (!found.empty() && length <= found.back())) fault_of_text(WrongValue{Unfit::not_ascending, stated});
+        else if (!bounds_of(kind).hold(length)) fault_of_text(OutsideBounds{kind, stated, length});
         found.push_back(length);
     }
-    if (pieces_of(xml_.text).empty()) fault(xml_.name + " is empty", "write lengths between its tags, or leave it out");
+    if (pieces_of(xml_.text).empty()) fault(Empty{EmptyOf::lengths, xml_.name});
     return found;
 }
 
@@ -140,38 +134,38 @@ void Element::report_unknown() const
 {
     report_unknown_attributes();
     report_unknown_children();
-    if (!text_asked_ && !xml_.text.empty())
-        reading_.faults.add(xml_.text_spot, "text " + quoted(one_line(xml_.text)) + " in " + xml_.name, "all values are written in attributes");
+    if (!text_asked_ && !xml_.text.empty()) fault_of_text(Misplaced{Misplacement::text, one_line(xml_.text), xml_.name});
 }
 
 void Element::report_unknown_attributes() const
 {
     for (const XmlAttribute& attribute : xml_.attributes)
         if (!holds(attributes_asked_, attribute.name))
-            reading_.faults.add(attribute.spot, "unknown attribute " + quoted(attribute.name), xml_.name + " takes " + joined(attributes_asked_));
+            reading_.faults.add({attribute.spot, attribute_path(attribute.name), xml_.spot}, Unknown{UnknownKind::attribute, attribute.name, xml_.name, attributes_asked_});
 }
 
 void Element::report_unknown_children() const
 {
     for (const XmlElement& child : xml_.children)
         if (!holds(children_asked_, child.name))
-            reading_.faults.add(child.spot, "unknown element " + quoted(child.name), xml_.name + " holds " + joined(children_asked_));
+            reading_.faults.add({child.spot, "", child.spot}, Unknown{UnknownKind::element, child.name, xml_.name, children_asked_});
 }
 
-Problems read_document(const Source& source, const char* root, const Element::Reader& reader)
+FaultList read_document(const Source& source, const char* root, const Element::Reader& reader)
 {
     XmlDocument document = parse_xml(source);
     Reading reading{std::move(document.faults), std::nullopt};
     if (!document.root) return reading.faults.listed();
-    if (document.root->name != root) {
-        reading.faults.add(document.root->spot, "the file holds " + quoted(document.root->name), "this file holds " + std::string(root));
+    const XmlElement top = without_schema(std::move(*document.root));
+    if (top.name != root) {
+        reading.faults.add(top.spot, Misplaced{Misplacement::other_root, top.name, root});
         return reading.faults.listed();
     }
-    Element::read(without_schema(std::move(*document.root)), reading, [&](Element& element) {
+    Element::read(top, reading, [&](Element& element) {
         reading.units = element.required("units").word<Units>();
         reader(element);
     });
-    return reading.faults.listed();
+    return reading.faults.listed([&](const std::set<Spot>& spots) { return paths_of(top, spots); });
 }
 
 }  // namespace shaftcut

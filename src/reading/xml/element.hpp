@@ -10,13 +10,13 @@
 #include <string_view>
 #include <vector>
 
-#include "data/bounds.hpp"
 #include "parse.hpp"
 #include "shaftcut/reading/source/source.hpp"
 #include "shaftcut/trade/data/terms.hpp"
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
 #include "source/faults.hpp"
+#include "source/findings.hpp"
 #include "source/known_names.hpp"
 #include "source/read.hpp"
 #include "xml/xml.hpp"
@@ -47,12 +47,11 @@ public:
     // Of the attribute, or of its element where it is missing.
     Place place() const;
     // Records a fault at this attribute, or at its element where it is missing.
-    void fault(std::string wrong, std::string right) const;
+    void fault(FaultFinding what) const;
 
     std::optional<Length> length(Sign sign = Sign::none) const;  // 0 or more, or below 0 too under Sign::allowed
     std::optional<Length> positive_length() const;               // more than 0
-    // Within the bounds; `what` begins what the fault says of them: "a shoulder is".
-    std::optional<Length> length_within(const Bounds& bounds, const char* what) const;
+    std::optional<Length> length_within(Bounded kind) const;     // within the bounds of its kind
     std::optional<Length> plus_minus() const;                    // how far a length may be off, at most 25 mm
     std::optional<Angle> angle(Sign sign = Sign::none) const;    // 0 to 180 degrees, or -180 to 180
     std::optional<Fraction> fraction() const;       // above 0, at most 1
@@ -67,7 +66,7 @@ public:
     std::optional<std::string> stated_text(std::size_t most_characters = most_text_characters) const;
     // The same, of at most most_name_characters: what a series, a connection or a workshop is called.
     std::optional<std::string> name() const;
-    // One of `known`; where it is not, the fault says the nearest one.
+    // One of `known`; where it is not, the fault holds the nearest one.
     std::optional<std::string> one_of(const KnownNames& known) const;
     // A word of E, or words of E, each at most once, with blanks between them (none at all will do).
     template <class E> std::optional<E> word() const;
@@ -75,14 +74,16 @@ public:
 
 private:
     friend class Element;
-    Attribute(const char* name, const XmlAttribute* given, Spot spot, Reading* reading)
-        : name_(name), given_(given), spot_(spot), reading_(reading) {}
+    Attribute(const char* name, const XmlAttribute* given, Spot element, Reading* reading)
+        : name_(name), given_(given), element_(element), reading_(reading) {}
+    Spot spot() const { return given_ ? given_->spot : element_; }
+    Stated stated() const { return {name_, given_->value}; }
     template <class T> std::optional<T> taken(Parsed<T> parsed) const;
     std::optional<std::size_t> index_of_word(const std::vector<std::string>& words, std::string_view text) const;
 
     const char* name_;
     const XmlAttribute* given_;
-    Spot spot_;
+    Spot element_;
     Reading* reading_;
 };
 
@@ -96,9 +97,9 @@ public:
     const std::string& name() const { return xml_.name; }
     Place place() const { return reading_.faults.place(xml_.spot); }
     Units units() const { return reading_.units.value_or(Units::mm); }
-    void fault(std::string wrong, std::string right) const;
-    // A fault somewhere in this file, as its place says.
-    void fault(const Problem& problem) const;
+    void fault(FaultFinding what) const;
+    // A fault of the element or attribute of this file that begins at this place.
+    void fault_at(const Place& place, FaultFinding what) const;
     // Of the whole file: what was read without a rise is sound.
     std::size_t faults_so_far() const { return reading_.faults.count(); }
 
@@ -114,14 +115,16 @@ public:
     void at_least_one(const char* name, const Reader& reader);
 
     // Lengths as text between the tags, each more than 0, ascending, with blanks between them; a value that carries its
-    // unit has no blank before it. Each is within the bounds, which `what` names as in Attribute::length_within().
-    std::vector<Length> lengths(const Bounds& bounds, const char* what);
+    // unit has no blank before it. Each is within the bounds of its kind.
+    std::vector<Length> lengths(Bounded kind);
 
 private:
-    friend Problems read_document(const Source& source, const char* root, const Reader& reader);
+    friend FaultList read_document(const Source& source, const char* root, const Reader& reader);
     Element(const XmlElement& xml, Reading& reading) : xml_(xml), reading_(reading) {}
 
     static void read(const XmlElement& xml, Reading& reading, const Reader& reader);
+    void fault_of_child(const char* child, FaultFinding what) const;
+    void fault_of_text(FaultFinding what) const;
     void report_unknown() const;
     void report_unknown_attributes() const;
     void report_unknown_children() const;
@@ -136,7 +139,7 @@ private:
 // Reads a whole file: its root must be called `root` and state its units; `reader` gets it. Gives all that is wrong, in
 // the order of places, at most Faults::most_listed and a line for the rest. The root may carry the two attributes by
 // which an editor finds a schema.
-Problems read_document(const Source& source, const char* root, const Element::Reader& reader);
+FaultList read_document(const Source& source, const char* root, const Element::Reader& reader);
 
 // Blank-separated pieces of `text`.
 std::vector<std::string_view> pieces_of(std::string_view text);
@@ -158,7 +161,7 @@ std::vector<E> Attribute::words() const
         const auto index = index_of_word(words_of<E>(), piece);
         if (!index) continue;
         for (const E earlier : found)
-            if (earlier == static_cast<E>(*index)) fault(std::string(name_) + " names " + std::string(piece) + " twice", "name it once");
+            if (earlier == static_cast<E>(*index)) fault(NamedTwice{{name_, std::string(piece)}});
         found.push_back(static_cast<E>(*index));
     }
     return found;

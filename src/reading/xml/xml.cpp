@@ -10,6 +10,7 @@
 
 #include "source/hidden_text.hpp"
 #include "text.hpp"
+#include "xml/paths.hpp"
 #include "xml/xml_text.hpp"
 
 namespace shaftcut {
@@ -19,7 +20,6 @@ constexpr int most_depth = 32;
 constexpr std::ptrdiff_t most_marks = 400'000;
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr std::string_view blanks = " \t\r\n";
-constexpr const char* in_text = "the text";
 
 // References are not replaced by pugixml, which leaves wrong ones as they are: decoded() refuses them.
 constexpr unsigned parse_options = pugi::parse_cdata | pugi::parse_wconv_attribute | pugi::parse_eol | pugi::parse_declaration |
@@ -28,29 +28,28 @@ constexpr unsigned parse_options = pugi::parse_cdata | pugi::parse_wconv_attribu
 // A fault after which nothing sensible can be said of the rest.
 struct Hopeless {
     Spot spot;
-    ParseFault fault;
+    FaultFinding fault;
 };
 
-std::optional<ParseFault> fault_of_size(std::string_view text)
+std::optional<FaultFinding> fault_of_size(std::string_view text)
 {
-    if (text.find_first_not_of(blanks) == std::string_view::npos) return ParseFault{"the file is empty", "it holds one XML element"};
-    if (text.size() > most_source_bytes) return ParseFault{"the file is larger than 16 MB", "divide it"};
+    if (text.find_first_not_of(blanks) == std::string_view::npos) return FormFault::xml_empty;
+    if (text.size() > most_source_bytes) return FormFault::xml_too_large;
     // Every element has a "<" and every attribute a "=", so the parser's memory is known before it runs.
     if (std::count(text.begin(), text.end(), '<') + std::count(text.begin(), text.end(), '=') > most_marks)
-        return ParseFault{"the file holds more than " + std::to_string(most_marks) + " elements and attributes", "divide it"};
+        return TooMany{ManyOf::marks, most_marks};
     return std::nullopt;
 }
 
-ParseFault malformed(pugi::xml_parse_status status)
+FormFault malformed(pugi::xml_parse_status status)
 {
-    const std::string wrong = "this is not well-formed XML: ";
     switch (status) {
-    case pugi::status_end_element_mismatch: return {wrong + "an element is not closed where it must be", "close every element, the inner ones first"};
-    case pugi::status_bad_attribute: return {wrong + "an attribute is broken here", "write name=\"value\" with a blank before it"};
-    case pugi::status_bad_pi: return {wrong + "an instruction is broken or stands where it must not", "leave it out"};
-    case pugi::status_bad_comment: return {wrong + "a comment does not end", "end it with -->"};
-    case pugi::status_bad_doctype: return {"a document type stands here", "leave it out"};
-    default: return {wrong + "the element or text here cannot be read", "compare it with the example in the manual"};
+    case pugi::status_end_element_mismatch: return FormFault::not_closed;
+    case pugi::status_bad_attribute: return FormFault::broken_attribute;
+    case pugi::status_bad_pi: return FormFault::broken_instruction;
+    case pugi::status_bad_comment: return FormFault::endless_comment;
+    case pugi::status_bad_doctype: return FormFault::document_type;
+    default: return FormFault::broken;
     }
 }
 
@@ -61,15 +60,15 @@ bool same_but_for_case(std::string_view a, std::string_view b)
     });
 }
 
-std::optional<ParseFault> fault_of_declaration(const pugi::xml_node& declaration, bool first)
+std::optional<FaultFinding> fault_of_declaration(const pugi::xml_node& declaration, bool first)
 {
     if (!first || std::strcmp(declaration.name(), "xml") != 0)
-        return ParseFault{"an XML declaration stands here", "it is the very first thing in a file, or left out"};
+        return FormFault::declaration;
     const pugi::xml_attribute encoding = declaration.attribute("encoding");
     if (encoding && !same_but_for_case(encoding.value(), "UTF-8"))
-        return ParseFault{"the declared encoding is " + quoted(encoding.value()), "save the file as UTF-8 and declare that, or nothing"};
+        return WrongValue{Unfit::encoding, {"", encoding.value()}};
     if (std::strcmp(declaration.attribute("version").value(), "1.0") != 0)
-        return ParseFault{"the declared version is " + quoted(declaration.attribute("version").value()), "declare version=\"1.0\""};
+        return WrongValue{Unfit::version, {"", declaration.attribute("version").value()}};
     return std::nullopt;
 }
 
@@ -87,15 +86,14 @@ private:
     // Of an element, a declaration or a document type: where its "<" stands.
     std::size_t start_of(const pugi::xml_node& node) const;
     Spot spot_of_text(const pugi::xml_node& node);
-    [[noreturn]] void give_up(std::size_t offset, ParseFault fault) { throw Hopeless{spots_.at(offset), std::move(fault)}; }
+    [[noreturn]] void give_up(std::size_t offset, FaultFinding fault) { throw Hopeless{spots_.at(offset), std::move(fault)}; }
     pugi::xml_node only_root(const pugi::xml_document& document);
     XmlElement element(const pugi::xml_node& node, int depth);
     void add_attributes(XmlElement& to, const pugi::xml_node& node);
     void add_content(XmlElement& to, const pugi::xml_node& node, int depth);
     void add_text(XmlElement& to, const pugi::xml_node& node);
-    // `what` holds it: an attribute's name, or "the text".
-    std::string value_of(const char* raw, const std::string& what, Spot spot);
-    std::string shown(const std::string& value, const std::string& what, Spot spot);
+    std::string value_of(const char* raw, const Whereabouts& where, const char* attribute);
+    std::string shown(const std::string& value, const Whereabouts& where, const char* attribute);
 
     SpotFinder spots_;
     std::string_view text_;
@@ -123,33 +121,34 @@ pugi::xml_node Converter::only_root(const pugi::xml_document& document)
         if (node.type() == pugi::node_declaration) {
             if (auto fault = fault_of_declaration(node, start_of(node) == 0)) give_up(start_of(node), std::move(*fault));
         } else if (node.type() != pugi::node_element) {
-            throw Hopeless{spot_of_text(node), {"text stands outside the file's element", "take it out"}};
+            throw Hopeless{spot_of_text(node), FormFault::text_outside};
         } else if (root) {
-            give_up(start_of(node), {"a second element " + quoted(node.name()) + " stands beside " + quoted(root.name()),
-                                     "a file holds one element and all else inside it"});
+            give_up(start_of(node), Misplaced{Misplacement::second_root, node.name(), root.name()});
         } else {
             root = node;
         }
     }
-    if (!root) give_up(0, {"the file holds no element", "it holds one XML element"});
+    if (!root) give_up(0, FormFault::no_element);
     return root;
 }
 
-std::string Converter::value_of(const char* raw, const std::string& what, Spot spot)
+// `attribute` holds it, or none: the text.
+std::string Converter::value_of(const char* raw, const Whereabouts& where, const char* attribute)
 {
-    Parsed<std::string> value = decoded(raw);
-    if (const auto* fault = std::get_if<ParseFault>(&value)) {
-        faults_.add(spot, fault->wrong, fault->right);
+    std::variant<std::string, WrongValue> value = decoded(raw);
+    if (const auto* fault = std::get_if<WrongValue>(&value)) {
+        faults_.add(where, *fault);
         return raw;
     }
-    return shown(std::get<std::string>(value), what, spot);
+    return shown(std::get<std::string>(value), where, attribute);
 }
 
 // The one place where a file's text becomes what everybody reads. Between tags lines may break.
-std::string Converter::shown(const std::string& value, const std::string& what, Spot spot)
+std::string Converter::shown(const std::string& value, const Whereabouts& where, const char* attribute)
 {
     std::string plain = with_plain_blanks(value);
-    for (const ParseFault& fault : hidden_faults(plain, what == in_text ? U"\t\r\n" : U"")) faults_.add(spot, what + " " + fault.wrong, fault.right);
+    for (const char32_t point : hidden_in(plain, attribute ? U"" : U"\t\r\n"))
+        faults_.add(where, Hidden{attribute ? HiddenIn::attribute : HiddenIn::text, attribute ? attribute : "", point});
     return plain;
 }
 
@@ -159,20 +158,17 @@ void Converter::add_attributes(XmlElement& to, const pugi::xml_node& node)
     for (const pugi::xml_attribute& attribute : node.attributes()) {
         const Spot spot = spots_.at(offset_of(attribute.name()));
         const auto [first, is_new] = seen.try_emplace(attribute.name(), spot);
-        if (is_new)
-            to.attributes.push_back({attribute.name(), value_of(attribute.value(), printable(attribute.name()), spot), spot});
-        else
-            faults_.add(spot, "a second " + printable(attribute.name()) + "=" + quoted(attribute.value()),
-                        "the first stands in line " + std::to_string(first->second.line) + ", column " +
-                            std::to_string(first->second.column) + ": leave one of them out");
+        const Whereabouts where{spot, attribute_path(attribute.name()), to.spot};
+        if (is_new) to.attributes.push_back({attribute.name(), value_of(attribute.value(), where, attribute.name()), spot});
+        else faults_.add(where, SecondAttribute{{attribute.name(), attribute.value()}, first->second});
     }
 }
 
 void Converter::add_text(XmlElement& to, const pugi::xml_node& node)
 {
     if (to.text.empty()) to.text_spot = spot_of_text(node);
-    const Spot spot = spot_of_text(node);
-    to.text += node.type() == pugi::node_cdata ? shown(node.value(), in_text, spot) : value_of(node.value(), in_text, spot);
+    const Whereabouts where{spot_of_text(node), "", to.spot};
+    to.text += node.type() == pugi::node_cdata ? shown(node.value(), where, nullptr) : value_of(node.value(), where, nullptr);
 }
 
 void Converter::add_content(XmlElement& to, const pugi::xml_node& node, int depth)
@@ -187,7 +183,7 @@ XmlElement Converter::element(const pugi::xml_node& node, int depth)
 {
     const std::size_t start = start_of(node);
     if (depth > most_depth)
-        give_up(start, {quoted(node.name()) + " is nested more than " + std::to_string(most_depth) + " deep", "close the elements around it first"});
+        give_up(start, TooMany{ManyOf::nested, most_depth, node.name()});
     XmlElement made;
     made.name = node.name();
     made.spot = spots_.at(start);
@@ -219,7 +215,7 @@ XmlDocument parse_or_give_up(const Source& source)
     std::string_view text = source.bytes;
     if (auto fault = fault_of_size(text)) throw Hopeless{{}, std::move(*fault)};
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
-    if (auto bad = bad_bytes(text)) throw Hopeless{SpotFinder(text).at(bad->offset), std::move(bad->fault)};
+    if (auto bad = bad_bytes(text)) throw Hopeless{SpotFinder(text).at(bad->offset), std::move(bad->what)};
     return parse_checked(text, source.name);
 }
 
@@ -231,7 +227,7 @@ XmlDocument parse_xml(const Source& source)
         return parse_or_give_up(source);
     } catch (Hopeless& hopeless) {
         Faults faults(source.name);
-        faults.add(hopeless.spot, std::move(hopeless.fault.wrong), std::move(hopeless.fault.right));
+        faults.add(hopeless.spot, std::move(hopeless.fault));
         return {std::nullopt, std::move(faults)};
     }
 }

@@ -43,9 +43,9 @@ std::optional<std::string> referred_to(std::string_view reference)
     return utf8(value);
 }
 
-ParseFault bad_reference(std::string_view text)
+WrongValue bad_reference(std::string_view text)
 {
-    return {quoted(text.substr(0, std::min<std::size_t>(text.find(';'), 20) + 1)) + " stands for no character", "write &amp; for a plain &"};
+    return {Unfit::reference, {"", std::string(text.substr(0, std::min<std::size_t>(text.find(';'), 20) + 1))}};
 }
 
 }  // namespace
@@ -67,21 +67,21 @@ Spot SpotFinder::at(std::size_t offset)
 
 std::optional<BadBytes> bad_bytes(std::string_view text)
 {
-    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return BadBytes{0, {"the file is in UTF-16", "save it as UTF-8"}};
+    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return BadBytes{0, FormFault::utf16};
     for (std::size_t offset = 0; offset < text.size();) {
         const auto byte = static_cast<unsigned char>(text[offset]);
-        if (byte == 0) return BadBytes{offset, {"the file holds a NUL byte", "save it as XML text in UTF-8"}};
+        if (byte == 0) return BadBytes{offset, FormFault::nul};
         const std::size_t length = character_bytes(text.substr(offset));
-        if (length == 0) return BadBytes{offset, {"the file is not UTF-8 text", "save it as UTF-8"}};
+        if (length == 0) return BadBytes{offset, FormFault::xml_not_utf8};
         const std::string_view character = text.substr(offset, length);
         if ((byte < 0x20 || length == 3) && !xml_allows(code_points(character).front()))
-            return BadBytes{offset, {"the file holds " + hidden_named(code_points(character).front()), "take it out"}};
+            return BadBytes{offset, Hidden{HiddenIn::file, "", code_points(character).front()}};
         offset += length;
     }
     return std::nullopt;
 }
 
-Parsed<std::string> decoded(std::string_view text)
+std::variant<std::string, WrongValue> decoded(std::string_view text)
 {
     std::string out;
     while (!text.empty()) {
@@ -89,7 +89,7 @@ Parsed<std::string> decoded(std::string_view text)
         out += text.substr(0, plain);
         text.remove_prefix(plain);
         if (text.empty()) break;
-        if (text.front() == '<') return ParseFault{"a \"<\" stands in the value", "write &lt; for it"};
+        if (text.front() == '<') return WrongValue{Unfit::tag_in_value, {}};
         const std::size_t end = text.find(';');
         const auto meaning = end == std::string_view::npos ? std::nullopt : referred_to(text.substr(1, end - 1));
         if (!meaning) return bad_reference(text);

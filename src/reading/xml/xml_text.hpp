@@ -6,7 +6,6 @@
 #include <string>
 #include <string_view>
 
-#include "parse.hpp"
 #include "source/faults.hpp"
 
 namespace shaftcut {
@@ -30,14 +29,14 @@ private:
 // What is wrong with the bytes of a file, and the offset at which it is.
 struct BadBytes {
     std::size_t offset;
-    ParseFault fault;
+    FaultFinding what;
 };
 
 // The first thing in `text` that no XML file in UTF-8 may hold; nothing where all may stand there.
 std::optional<BadBytes> bad_bytes(std::string_view text);
 
-// Text with XML's five entities and its numbered characters replaced. ParseFault for a "&" that begins neither, for the
+// Text with XML's five entities and its numbered characters replaced. WrongValue for a "&" that begins neither, for the
 // number of a character that XML forbids, and for a "<".
-Parsed<std::string> decoded(std::string_view text);
+std::variant<std::string, WrongValue> decoded(std::string_view text);
 
 }  // namespace shaftcut

@@ -7,11 +7,11 @@
 namespace shaftcut {
 namespace {
 
-void append(std::vector<std::string>& ways, const std::vector<std::string>& more) { ways.insert(ways.end(), more.begin(), more.end()); }
+void append(std::vector<WayOut>& ways, const std::vector<WayOut>& more) { ways.insert(ways.end(), more.begin(), more.end()); }
 
 bool any_unreadable(const CheckInput& input)
 {
-    return std::any_of(input.fits.begin(), input.fits.end(), [](const FitReading& fit) { return !fit.unreadable.empty(); });
+    return std::any_of(input.fits.begin(), input.fits.end(), [](const FitReading& fit) { return fit.unreadable.has_value(); });
 }
 
 // Whether lengths and something else failed, so that no one way out cures all.
@@ -34,19 +34,15 @@ std::optional<Length> least_longest(const std::vector<FitReading>& fits)
     return least;
 }
 
-std::vector<std::string> ways_out(const CheckInput& input, const std::vector<Check>& checks)
+std::vector<WayOut> ways_out(const CheckInput& input, const std::vector<Check>& checks)
 {
-    std::vector<std::string> ways;
+    std::vector<WayOut> ways;
     if (!any_failed(checks)) return ways;
-    if (failed_in_two_kinds(checks) && !failed(checks, CheckId::consistency)) ways.emplace_back("Each failed check must be put right: no one of the ways below cures all of them.");
-    if (!input.stops)
-        ways.emplace_back("Measure both half lengths, from the inner cross to the tube's free end, and write them into the job.");
-    if (any_unreadable(input))
-        ways.emplace_back("Measure the shortest and longest lengths between the crosses instead of between the grooves.");
-    else if (failed(checks, CheckId::consistency))
-        ways.emplace_back("Measure again what contradicts: one figure of each pair is wrong, or they are swapped or in another unit.");
-    else if (input.plan)
-        append(ways, length_ways(input, checks));
+    if (failed_in_two_kinds(checks) && !failed(checks, CheckId::consistency)) ways.emplace_back(Remedy::mend_every_failure);
+    if (!input.stops) ways.emplace_back(Remedy::measure_halves);
+    if (any_unreadable(input)) ways.emplace_back(Remedy::measure_between_crosses);
+    else if (failed(checks, CheckId::consistency)) ways.emplace_back(Remedy::measure_contradictions);
+    else if (input.plan) append(ways, length_ways(input, checks));
     if (!failed(checks, CheckId::consistency)) append(ways, machine_ways(input, checks));
     append(ways, fitting_ways(input, checks));
     return ways;

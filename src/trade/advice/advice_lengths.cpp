@@ -3,8 +3,6 @@
 #include <algorithm>
 
 #include "advice/advice_parts.hpp"
-#include "cut/geometry_words.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 
@@ -28,29 +26,13 @@ Trial try_lengths(const CheckInput& input, const Shaft& shaft, const Fit& fit)
     const std::optional<Stops> stops = stops_of(shaft);
     const auto plan = plan_cut(shaft, stops, fit.shortest, input.limits.length(Limit::closing_clearance), input.saw);
     if (!plan) return {};
-    const CheckInput trial{input.job, input.catalogue, input.series, input.limits, input.saw, reading, input.fits, fit, stops, plan, input.units};
+    const CheckInput trial{input.job, input.catalogue, input.series, input.limits, input.saw, reading, input.fits, fit, stops, plan};
     const std::vector<Check> checks = run_checks(trial);
     return {!any_length_failed(checks) && !failed(checks, CheckId::consistency), !nothing_to_cut(*plan)};
 }
 
-std::string text_of(const CheckInput& input, Length length, Toward toward)
-{
-    return figure_with_millimetres(length, input.units, toward, 1);
-}
-
-// A telescoping length at the reference of the closed length.
-std::string closed_text(const CheckInput& input, Length telescoping)
-{
-    const Length beyond = input.reading.closed_at[input.reading.reference] - input.reading.shaft.closed.value;
-    const std::string text = text_of(input, telescoping + beyond, Toward::down);
-    if (!input.reading.has_wide_angle) return text + " between crosses";
-    return text + (input.reading.reference == Reference::outer_cross ? " from the outer cross" : " from the inner cross");
-}
-
-std::string position_text(const CheckInput& input, Length telescoping, Toward toward)
-{
-    return text_of(input, telescoping, toward) + (input.reading.has_wide_angle ? " between the inner crosses" : " between crosses");
-}
+// At which cross a closed length runs, where that makes a difference.
+std::optional<Reference> named(const CheckInput& input, Reference reference) { return input.reading.has_wide_angle ? std::optional(reference) : std::nullopt; }
 
 // The shoulders of a new shaft: its series' own, else those of this shaft.
 bool set_new_shoulders(const CheckInput& input, Shaft& shaft)
@@ -98,14 +80,13 @@ Fit with_shortest(Fit fit, Length shortest)
     return fit;
 }
 
-std::optional<std::string> longest_served(const CheckInput& input, const Check& check, Range range)
+std::optional<LongestServed> longest_served(const CheckInput& input, const Check& check, Range range)
 {
     if (check.result != CheckResult::fail) return std::nullopt;
-    const std::string position = position_named(range);
     const Length greatest = input.plan->half[Tube::inner] + input.plan->half[Tube::outer] - Length::micrometres(*check.limit);
-    const std::string start = std::string("With the shortest position as it is, this shaft") + (nothing_to_cut(*input.plan) ? "" : ", cut for it,");
-    if (clearly_below(greatest, input.fit.shortest->value)) return start + " has too little overlap for any " + position + ".";
-    return start + " can serve no " + position + " longer than " + position_text(input, greatest, Toward::down) + ".";
+    LongestServed way{range, std::nullopt, !nothing_to_cut(*input.plan), input.reading.has_wide_angle};
+    if (!clearly_below(greatest, input.fit.shortest->value)) way.longest = greatest;
+    return way;
 }
 
 Trial try_shortest(const CheckInput& input, Length shortest)
@@ -118,43 +99,33 @@ std::optional<Length> shortest_that_serves(const CheckInput& input)
     return least_serving(input.fit.shortest->value, least_longest(input), [&](Length shortest) { return try_shortest(input, shortest).serves; });
 }
 
-std::string shortest_served(const CheckInput& input, std::optional<Length> least)
+WayOut shortest_served(const CheckInput& input, std::optional<Length> least)
 {
-    if (!least) return "Raising the shortest position does not make this shaft serve the longest lengths.";
-    const std::string start = "With the longest lengths as they are, this shaft would serve " +
-                              std::string(try_shortest(input, *least).cuts ? "once cut as a new sheet says" : "uncut");
-    return start + " if the shortest position" + (input.fits.size() > 1 ? " of every tractor" : "") +
-           " were raised to " + position_text(input, *least, Toward::up) + " or more (now " + text_of(input, input.fit.shortest->value, shortest_rounds) + ").";
+    if (!least) return Remedy::raise_shortest_in_vain;
+    return ShortestServed{*least, input.fit.shortest->value, try_shortest(input, *least).cuts, input.fits.size() > 1, input.reading.has_wide_angle};
 }
 
 // A new shaft is tried without a lubrication hole, for where it would be is not known.
-std::string hole_condition(const CheckInput& input)
+bool must_pass_holes(const CheckInput& input)
 {
     const auto& halves = input.reading.shaft.halves;
-    const bool hole = halves[Tube::inner].lubrication_hole || halves[Tube::outer].lubrication_hole;
-    return hole ? ", if its tubes reach past their lubrication holes" : "";
+    return halves[Tube::inner].lubrication_hole || halves[Tube::outer].lubrication_hole;
 }
 
 // Which of the series' own closed lengths serve as they are or after a cut.
-std::optional<std::string> series_lengths(const CheckInput& input)
+std::optional<SeriesLengths> series_lengths(const CheckInput& input)
 {
     if (!input.series || input.series->closed_lengths.empty()) return std::nullopt;
     const Length spacing = input.reading.closed_at[Reference::outer_cross] - input.reading.closed_at[Reference::inner_cross];
     const Reference reference = input.series->wide_angle_reference.value_or(usual_reference(input.series->shape).value_or(Reference::inner_cross));
-    std::vector<std::string> as_is, after_cut;
+    SeriesLengths way{input.series->name, named(input, reference), {}, {}, must_pass_holes(input)};
     for (const Length closed : input.series->closed_lengths) {
         const auto shaft = new_shaft(input, reference == Reference::outer_cross ? closed - spacing : closed);
         if (!shaft) continue;
         const Trial trial = try_lengths(input, *shaft, input.fit);
-        if (trial.serves) (trial.cuts ? after_cut : as_is).push_back(text_of(input, closed, Toward::nearest));
+        if (trial.serves) (trial.cuts ? way.after_cut : way.as_is).push_back(closed);
     }
-    const std::string from = !input.reading.has_wide_angle ? "" : reference == Reference::outer_cross ? " (from the outer cross)" : " (from the inner cross)";
-    const std::string lengths = "series " + input.series->name + "'s closed lengths" + from;
-    if (as_is.empty() && after_cut.empty()) return "None of " + lengths + " serves.";
-    std::string text = "Of new shafts of " + lengths + ",";
-    if (!as_is.empty()) text += " " + listed(as_is, "and") + (as_is.size() == 1 ? " fits as it is" : " fit as they are");
-    if (!after_cut.empty()) text += (as_is.empty() ? " " : "; ") + listed(after_cut, "and") + (after_cut.size() == 1 ? " serves" : " serve") + " after a cut";
-    return text + hole_condition(input) + ".";
+    return way;
 }
 
 // The longest shaft that still closes with its clearance at this shortest, and at the worst with some, to the saw's step: no
@@ -178,21 +149,20 @@ std::optional<Shaft> longest_shaft(const CheckInput& input, Length shortest)
     return shaft;
 }
 
-std::string shaft_to_order(const CheckInput& input, std::optional<Length> least_of_this_shaft)
+WayOut shaft_to_order(const CheckInput& input, std::optional<Length> least_of_this_shaft)
 {
     const Length asked = input.fit.shortest->value;
     const auto shaft = longest_shaft(input, asked);
     if (shaft && try_lengths(input, *shaft, input.fit).serves)
-        return "To order: a new shaft of closed length " + closed_text(input, shaft->closed.value) + hole_condition(input) + ".";
-    const std::string none = (input.series ? "No new shaft of series " + input.series->name : std::string("No new shaft with this one's yokes")) +
-                             " serves these positions";
+        return NewShaft{shaft->closed.value + input.reading.closed_at[input.reading.reference] - input.reading.shaft.closed.value, named(input, input.reading.reference), must_pass_holes(input)};
+    NoNewShaft none{input.series ? input.series->name : "", std::nullopt, false, input.reading.has_wide_angle};
     const auto least = least_serving(asked, least_longest(input), [&](Length shortest) {
         const auto longer = longest_shaft(input, shortest);
         return longer && try_lengths(input, *longer, with_shortest(input.fit, shortest)).serves;
     });
-    if (!least) return none + ", nor would it with the shortest position raised.";
-    if (least_of_this_shaft && *least_of_this_shaft <= *least) return none + ".";
-    return none + "; one could if the shortest position were " + position_text(input, *least, Toward::up) + " or more.";
+    none.raised_in_vain = !least;
+    if (least && (!least_of_this_shaft || *least_of_this_shaft > *least)) none.shortest = least;
+    return none;
 }
 
 // The worst-known of all longest lengths is taken: any of them may become the greatest.
@@ -206,31 +176,31 @@ Length greatest_doubt(const CheckInput& input)
 }
 
 // A longest that the guards would still cover at the worst.
-std::string guards_reach(const CheckInput& input)
+GuardsReach guards_reach(const CheckInput& input)
 {
     Length reach = -greatest_doubt(input);
     for (const Tube tube : both_tubes) {
         reach += *input.plan->guard_half[tube] - input.reading.shaft.halves[tube].guard->plus_minus;
         if (input.plan->cuts_guard(tube)) reach -= input.saw.plus_minus;
     }
-    if (clearly_below(reach, input.fit.shortest->value)) return "Fit longer guard tubes.";
-    return "Fit longer guard tubes; as they are, no position may be longer than " + position_text(input, reach, Toward::down) + ".";
+    GuardsReach way{std::nullopt, input.reading.has_wide_angle};
+    if (!clearly_below(reach, input.fit.shortest->value)) way.longest = reach;
+    return way;
 }
 
 }  // namespace
 
-std::vector<std::string> length_ways(const CheckInput& input, const std::vector<Check>& checks)
+std::vector<WayOut> length_ways(const CheckInput& input, const std::vector<Check>& checks)
 {
-    std::vector<std::string> ways;
+    std::vector<WayOut> ways;
     if (!any_length_failed(checks)) return ways;
-    if (failed(checks, CheckId::closing_clearance))
-        ways.emplace_back("Measure the shortest and the closed length more exactly: what they may be wrong by leaves no clearance.");
+    if (failed(checks, CheckId::closing_clearance)) ways.emplace_back(Remedy::measure_more_exactly);
     for (const Range range : all_ranges)
-        if (const auto way = longest_served(input, check_of(checks, overlap_check_id(range)), range)) ways.push_back(*way);
-    if (failed(checks, CheckId::guard_cover)) ways.push_back(guards_reach(input));
+        if (const auto way = longest_served(input, check_of(checks, overlap_check_id(range)), range)) ways.emplace_back(*way);
+    if (failed(checks, CheckId::guard_cover)) ways.emplace_back(guards_reach(input));
     const auto least = shortest_that_serves(input);
     ways.push_back(shortest_served(input, least));
-    if (const auto way = series_lengths(input)) ways.push_back(*way);
+    if (const auto way = series_lengths(input)) ways.emplace_back(*way);
     ways.push_back(shaft_to_order(input, least));
     return ways;
 }

@@ -12,19 +12,13 @@ inline bool failed(const std::vector<Check>& checks, CheckId id)
 }
 
 // What other tubes or positions would serve, for failed checks on lengths; empty where none failed.
-std::vector<std::string> length_ways(const CheckInput& input, const std::vector<Check>& checks);
+std::vector<WayOut> length_ways(const CheckInput& input, const std::vector<Check>& checks);
 
 // What to fit or to limit instead, for failed checks on locks, connections, devices, joint angles, the rating and the condition.
-std::vector<std::string> fitting_ways(const CheckInput& input, const std::vector<Check>& checks);
+std::vector<WayOut> fitting_ways(const CheckInput& input, const std::vector<Check>& checks);
 
 // How far a machine of known geometry may turn, lift or be hitched, for failed overlaps and joint angles.
-std::vector<std::string> machine_ways(const CheckInput& input, const std::vector<Check>& checks);
-
-// "position with the PTO turning".
-constexpr const char* position_named(Range range)
-{
-    return range == Range::working ? "usual working position" : range == Range::turning ? "position with the PTO turning" : "position with the PTO stopped";
-}
+std::vector<WayOut> machine_ways(const CheckInput& input, const std::vector<Check>& checks);
 
 // No shortest can be above any longest, of any tractor; nothing where none is known.
 std::optional<Length> least_longest(const std::vector<FitReading>& fits);

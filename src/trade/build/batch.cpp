@@ -10,14 +10,13 @@ namespace {
 std::vector<BatchPiece> pieces_of(const BuildPlan& plan, const Series& series)
 {
     std::vector<BatchPiece> pieces;
-    const auto add = [&](PartKind kind, Tube tube, Length length, std::optional<Length> pin_hole, bool sawn) {
-        const std::string part = std::string(to_word(tube)) + (kind == PartKind::tube ? " tube" : " guard tube");
-        pieces.push_back({plan.order, part, end_of(plan.ordered, tube), profile_of(series, kind, tube), length, plan.count, pin_hole, plan.order + " " + part, sawn});
+    const auto add = [&](ShaftTube part, Length length, std::optional<Length> pin_hole, bool sawn) {
+        pieces.push_back({plan.order, part, end_of(plan.ordered, part.tube), profile_of(series, part), length, plan.count, pin_hole, sawn});
     };
     const BuiltLengths& lengths = plan.built->lengths;
     for (const Tube tube : both_tubes) {
-        add(PartKind::tube, tube, lengths.blank[tube], lengths.pin_hole[tube], plan.built->sawn[tube]);
-        if (const auto& guard = lengths.guard_blank[tube]) add(PartKind::guard_tube, tube, *guard, std::nullopt, true);
+        add({tube, TubeKind::drive}, lengths.blank[tube], lengths.pin_hole[tube], plan.built->sawn[tube]);
+        if (const auto& guard = lengths.guard_blank[tube]) add({tube, TubeKind::guard}, *guard, std::nullopt, true);
     }
     return pieces;
 }
@@ -33,7 +32,7 @@ BatchOrder row_of(const BuildPlan& plan, const Series& series)
     return row;
 }
 
-bool is_guard(const BatchPiece& piece) { return piece.part.ends_with("guard tube"); }
+bool is_guard(const BatchPiece& piece) { return piece.part.kind == TubeKind::guard; }
 
 std::vector<SawStock> bars_for(const BatchPiece& piece, const BatchSaw& saw)
 {
@@ -68,7 +67,7 @@ void BatchBuilder::add(const BuildPlan& plan, const Series& series)
 
 Batch BatchBuilder::take() { return std::move(batch_); }
 
-std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw)
+std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw, const PieceLabel& label)
 {
     std::vector<ProfileTask> tasks;
     std::map<std::string, std::size_t> task_at;
@@ -85,7 +84,7 @@ std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw)
             task_at.emplace(piece.profile, tasks.size());
             tasks.push_back({piece.profile, {{}, std::move(bars), saw.kerf, saw.trim_start, saw.trim_end, saw.reusable}});
         }
-        tasks[task_at.at(piece.profile)].task.pieces.push_back({piece.length, piece.count, piece.label});
+        tasks[task_at.at(piece.profile)].task.pieces.push_back({piece.length, piece.count, label(piece)});
     }
     return tasks;
 }
@@ -93,15 +92,15 @@ std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw)
 std::vector<NotPlanned> not_planned(const Batch& batch)
 {
     std::vector<NotPlanned> all;
-    const auto add = [&](const std::string& profile, const std::string& why) {
-        NotPlanned left_out{profile, why, {}};
+    const auto add = [&](const std::string& profile, const std::optional<ProfileRefusal>& refusal) {
+        NotPlanned left_out{profile, refusal, {}};
         for (const BatchPiece& piece : batch.pieces)
             if (piece.sawn && piece.profile == profile) left_out.pieces.push_back(piece);
         all.push_back(std::move(left_out));
     };
     for (const ProfilePlan& plan : batch.plans)
-        if (!plan.order) add(plan.profile, "No plan could be made: " + plan.refusal + ".");
-    for (const std::string& profile : batch.unplanned) add(profile, "No bars are stated for this profile: state some in the workshop's configuration, or with --stock.");
+        if (!plan.order) add(plan.profile, plan.refusal);
+    for (const std::string& profile : batch.unplanned) add(profile, std::nullopt);
     return all;
 }
 

@@ -25,16 +25,15 @@ std::optional<Length> guard_seat_of(const Series& series, const JobShaft& shaft,
     return shaft.ends[end_of(shaft, tube)].joint == JointKind::wide_angle ? half.guard_seat_wide_angle : half.guard_seat;
 }
 
-std::vector<std::string> unstated_for_building(const Series& series, const BuildOrder& order)
+std::vector<HalfFigure> unstated_for_building(const Series& series, const BuildOrder& order)
 {
-    std::vector<std::string> unstated;
+    std::vector<HalfFigure> unstated;
     for (const Tube tube : both_tubes) {
         const SeriesHalf& half = series.halves[tube];
-        const std::string start = std::string("the ") + to_word(tube) + " half's ";
-        if (!half.shoulder) unstated.push_back(start + "shoulder");
-        if (!half.seat) unstated.push_back(start + "seat");
+        if (!half.shoulder) unstated.push_back({tube, HalfFigureKind::shoulder});
+        if (!half.seat) unstated.push_back({tube, HalfFigureKind::seat});
         const bool wide = order.shaft.ends[end_of(order.shaft, tube)].joint == JointKind::wide_angle;
-        if (order.guard && !guard_seat_of(series, order.shaft, tube)) unstated.push_back(start + (wide ? "guard-seat-wide-angle" : "guard-seat"));
+        if (order.guard && !guard_seat_of(series, order.shaft, tube)) unstated.push_back({tube, wide ? HalfFigureKind::guard_seat_wide_angle : HalfFigureKind::guard_seat});
     }
     return unstated;
 }

@@ -5,7 +5,6 @@
 #include "advice/advice_parts.hpp"
 #include "build/build_trial.hpp"
 #include "data/bounds.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -46,47 +45,34 @@ BuildTrial at_shortest(const BuildSetting& setting, Length shortest)
     return try_building(setting, fit, room_of(setting, fit));
 }
 
-std::string text_of(const BuildSetting& setting, Length length, Toward toward) { return figure_with_millimetres(length, setting.units, toward); }
-
-std::string position_text(const BuildSetting& setting, Length telescoping, Toward toward)
-{
-    return text_of(setting, telescoping, toward) + (setting.ordered.has_wide_angle ? " between the inner crosses" : " between crosses");
-}
-
-std::string shortest_way(const BuildSetting& setting)
+ShortestThatServes shortest_way(const BuildSetting& setting)
 {
     const auto most = least_longest(setting.fits);
     const auto least = !most ? std::nullopt : least_serving(setting.fit.shortest->value, *most, [&](Length shortest) { return lengths_serve(setting, at_shortest(setting, shortest)); });
-    if (!least) return "No shaft of series " + setting.series.name + " serves these longest lengths, however far the shortest position is raised.";
-    return "With the longest lengths as they are, a shaft of series " + setting.series.name + " could be built if the shortest position" +
-           (setting.fits.size() > 1 ? " of every tractor" : "") + " were " + position_text(setting, *least, Toward::up) + " or more (now " +
-           text_of(setting, setting.fit.shortest->value, Toward::nearest) + ").";
+    return {setting.series.name, least, setting.fit.shortest->value, setting.fits.size() > 1, setting.ordered.has_wide_angle};
 }
 
 // With the shortest as it is there is one best shaft of the series; what fails of its overlaps says how far it could reach.
-void add_longest_ways(std::vector<std::string>& ways, const BuildSetting& setting, const BuildTrial& trial)
+void add_longest_ways(std::vector<BuildWay>& ways, const BuildSetting& setting, const BuildTrial& trial)
 {
     for (const Range range : all_ranges) {
         const Check& check = check_of(trial.checks, overlap_check_id(range));
         if (check.result != CheckResult::fail || !check.limit) continue;
         const Length greatest = trial.lengths->half[Tube::inner] + trial.lengths->half[Tube::outer] - Length::micrometres(*check.limit);
         const bool none = clearly_below(greatest, setting.fit.shortest->value);
-        ways.push_back("With the shortest position as it is, a shaft of series " + setting.series.name + " could be built for " +
-                       (none ? std::string("no ") + position_named(range) + " at all."
-                             : std::string("a ") + position_named(range) + " of " + position_text(setting, greatest, Toward::down) + " at most."));
+        ways.emplace_back(LongestThatServes{setting.series.name, range, none ? std::nullopt : std::optional(greatest), setting.ordered.has_wide_angle});
     }
 }
 
 // At its reference.
-std::string closed_way(const BuildSetting& setting)
+ClosedThatServes closed_way(const BuildSetting& setting)
 {
-    const Length beyond = setting.ordered.closed_at[setting.ordered.reference] - setting.ordered.shaft.closed.value;
+    const ShaftReading& ordered = setting.ordered;
+    const Length beyond = ordered.closed_at[ordered.reference] - ordered.shaft.closed.value;
     const BuildTrial longest = try_building(setting, setting.fit, longest_tried(setting.series));
-    const auto least = least_serving(setting.ordered.shaft.closed.value, longest_tried(setting.series) - excess_over_bars(setting, *longest.lengths),
+    const auto least = least_serving(ordered.shaft.closed.value, longest_tried(setting.series) - excess_over_bars(setting, *longest.lengths),
                                      [&](Length closed) { return lengths_serve(setting, try_building(setting, setting.fit, closed)); });
-    if (!least) return "No closed length of series " + setting.series.name + " could be built as ordered.";
-    const std::string from = !setting.ordered.has_wide_angle ? " between crosses" : setting.ordered.reference == Reference::outer_cross ? " from the outer cross" : " from the inner cross";
-    return "The shortest closed length of series " + setting.series.name + " that could be built as ordered is " + text_of(setting, *least + beyond, Toward::up) + from + ".";
+    return {setting.series.name, least ? std::optional(*least + beyond) : std::nullopt, measured_from(ordered.has_wide_angle, ordered.reference)};
 }
 
 bool has_joints(const Series& series, const JobShaft& shaft)
@@ -107,7 +93,7 @@ bool has_yokes(const Series& series, const JobShaft& shaft)
 }
 
 // The other series of which the very same order could be built.
-std::string series_way(const BuildSetting& setting)
+BuildWay series_way(const BuildSetting& setting)
 {
     std::vector<std::string> serving;
     for (const Series& series : setting.catalogue.series) {
@@ -117,65 +103,62 @@ std::string series_way(const BuildSetting& setting)
         const BuildTrial trial = try_building(other, other.fit, room_of(other, other.fit));
         if (lengths_serve(other, trial)) serving.push_back(series.name);
     }
-    if (serving.empty()) return "No other series of the catalogue could be built to these lengths.";
-    return "To these lengths " + listed(serving, "or") + " could be built; whether it carries the load is not for this program to say.";
+    if (serving.empty()) return BuildAdvice::no_other_series;
+    return SeriesThatServe{std::move(serving)};
 }
 
-std::string guard_way(const BuildSetting& setting, const BuildTrial& trial)
+GuardReach guard_way(const BuildSetting& setting, const BuildTrial& trial)
 {
     Length reach;
     for (const Tube tube : both_tubes) reach += *trial.lengths->guard_half[tube] - setting.saw.plus_minus;
     Length doubt;
     for (const Range range : all_ranges)
         if (const auto& longest = setting.fit.longest[range]) doubt = std::max(doubt, longest->plus_minus);
-    return "Its guard tubes would still cover it at " + position_text(setting, reach - doubt, Toward::down) + " at most.";
+    return {reach - doubt, setting.ordered.has_wide_angle};
 }
 
-void add_length_ways(std::vector<std::string>& ways, const BuildSetting& setting, const BuildTrial& trial)
+void add_length_ways(std::vector<BuildWay>& ways, const BuildSetting& setting, const BuildTrial& trial)
 {
     if (!setting.unstated.empty()) {
-        ways.push_back("State " + listed(setting.unstated, "and") + " in the catalogue, measured on a shaft of the series.");
+        ways.emplace_back(FiguresToState{setting.unstated});
         ways.push_back(series_way(setting));
         return;
     }
     if (!trial.lengths) {
-        ways.emplace_back("Measure the shortest and longest lengths between the crosses instead of between the grooves.");
+        ways.emplace_back(BuildAdvice::measure_between_crosses);
         return;
     }
     if (lengths_serve(setting, trial)) return;
     if (!has_long_enough_bars(setting, *trial.lengths)) {
-        ways.push_back(long_enough_way(setting, *trial.lengths));
+        ways.emplace_back(long_enough_way(setting, *trial.lengths));
     } else if (setting.order.closed) {
-        ways.push_back(closed_way(setting));
+        ways.emplace_back(closed_way(setting));
     } else if (failed(trial.checks, CheckId::closing_clearance)) {
         // No other shortest mends that: the shaft is built to the same clearance.
-        const Length doubt = setting.fit.shortest->plus_minus + setting.saw.plus_minus;
-        ways.push_back("Measure the shortest length more exactly, or ask for a closing clearance of more than " + text_of(setting, doubt, Toward::up) +
-                       ": that much the shortest and the sawn lengths may be wrong by.");
+        ways.emplace_back(ClearanceToAsk{setting.fit.shortest->plus_minus + setting.saw.plus_minus});
         return;
     } else {
         add_longest_ways(ways, setting, trial);
-        if (failed(trial.checks, CheckId::guard_cover)) ways.push_back(guard_way(setting, trial));
-        ways.push_back(shortest_way(setting));
+        if (failed(trial.checks, CheckId::guard_cover)) ways.emplace_back(guard_way(setting, trial));
+        ways.emplace_back(shortest_way(setting));
     }
-    ways.push_back(series_way(setting));
+    ways.emplace_back(series_way(setting));
 }
 
 // The ways of a shaft that exists serve a new one too, but for its lock and its device, which are chosen and not changed.
-void add_fitting_ways(std::vector<std::string>& ways, const BuildSetting& setting, const BuildTrial& trial)
+void add_fitting_ways(std::vector<BuildWay>& ways, const BuildSetting& setting, const BuildTrial& trial)
 {
-    if (failed(trial.checks, CheckId::locking))
-        ways.emplace_back("Order yokes whose locks have no part that stands out: covered-collar, shrouded-push-pin or clamp-bolt.");
-    if (failed(trial.checks, CheckId::overload_device)) ways.emplace_back("Order the device at the implement end, and none at the tractor end.");
+    if (failed(trial.checks, CheckId::locking)) ways.emplace_back(BuildAdvice::locks_that_do_not_stand_out);
+    if (failed(trial.checks, CheckId::overload_device)) ways.emplace_back(BuildAdvice::device_at_implement);
     std::vector<Check> others = trial.checks;
     for (const CheckId id : {CheckId::locking, CheckId::overload_device}) others[static_cast<std::size_t>(id)].result = CheckResult::pass;
     Job job;
     job.shaft = trial.shaft;
     const std::optional<Stops> stops;
-    const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, setting.fit, stops, trial.as_built, setting.units};
-    for (const std::string& way : fitting_ways(input, others)) ways.push_back(way);
+    const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, setting.fit, stops, trial.as_built};
+    for (const WayOut& way : fitting_ways(input, others)) ways.emplace_back(way);
     if (trial.as_built)
-        for (const std::string& way : machine_ways(input, others)) ways.push_back(way);
+        for (const WayOut& way : machine_ways(input, others)) ways.emplace_back(way);
 }
 
 // Whether what is ordered contradicts itself, whatever is built to it.
@@ -186,11 +169,10 @@ bool contradicts_itself(const BuildSetting& setting)
 
 }  // namespace
 
-std::vector<std::string> build_ways_out(const BuildSetting& setting, const BuildTrial& trial)
+std::vector<BuildWay> build_ways_out(const BuildSetting& setting, const BuildTrial& trial)
 {
-    std::vector<std::string> ways;
-    if (contradicts_itself(setting))
-        ways.emplace_back("State again what contradicts: one figure of each pair is wrong, or they are swapped or in another unit.");
+    std::vector<BuildWay> ways;
+    if (contradicts_itself(setting)) ways.emplace_back(BuildAdvice::state_again);
     else add_length_ways(ways, setting, trial);
     add_fitting_ways(ways, setting, trial);
     return ways;

@@ -4,8 +4,6 @@
 
 #include "build/build_trial.hpp"
 #include "cut/general_tolerance.hpp"
-#include "data/shaft_title.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -73,31 +71,29 @@ BuiltShaft built_shaft(const BuildSetting& setting, const BuildTrial& trial)
     return built;
 }
 
-std::string no_piece(const char* start, Tube tube, const char* piece) { return std::string(start) + to_word(tube) + " " + piece; }
-
 // What no check of a shaft that exists asks: whether there is a piece to saw at all, and a pin hole on it.
-void find_impossible_pieces(std::vector<std::string>& reasons, const BuiltLengths& lengths)
+std::vector<BuildReason> impossible_pieces(const BuiltLengths& lengths)
 {
+    std::vector<BuildReason> reasons;
     for (const Tube tube : both_tubes) {
         const auto& guard = lengths.guard_blank[tube];
         const auto& hole = lengths.pin_hole[tube];
-        if (lengths.blank[tube] <= Length()) reasons.push_back(no_piece("Nothing would be left of the ", tube, "tube beyond its seat."));
-        else if (hole && *hole >= lengths.blank[tube]) reasons.push_back(no_piece("The pin hole would lie beyond the end of the ", tube, "tube."));
-        if (guard && *guard <= Length()) reasons.push_back(no_piece("Nothing would be left of the ", tube, "guard tube beyond its seat."));
+        if (lengths.blank[tube] <= Length()) reasons.emplace_back(NothingBeyondSeat{{tube, TubeKind::drive}});
+        else if (hole && *hole >= lengths.blank[tube]) reasons.emplace_back(PinHoleBeyondTube{tube});
+        if (guard && *guard <= Length()) reasons.emplace_back(NothingBeyondSeat{{tube, TubeKind::guard}});
     }
+    return reasons;
 }
 
-std::vector<std::string> reasons_of(const BuildSetting& setting, const BuildTrial& trial)
+std::vector<BuildReason> reasons_of(const BuildSetting& setting, const BuildTrial& trial)
 {
-    std::vector<std::string> reasons;
-    if (!setting.unstated.empty())
-        reasons.push_back("No shaft can be built of series " + setting.series.name + ": the catalogue does not state " + listed(setting.unstated, "and") + ".");
-    const std::vector<std::string> failed = reasons_to_refuse(trial.checks);
-    reasons.insert(reasons.end(), failed.begin(), failed.end());
+    std::vector<BuildReason> reasons;
+    if (!setting.unstated.empty()) reasons.emplace_back(SeriesDoesNotState{setting.series.name, setting.unstated});
+    for (const Check& check : trial.checks)
+        if (check.result == CheckResult::fail) reasons.emplace_back(check);
     if (!trial.lengths) return reasons;
-    find_impossible_pieces(reasons, *trial.lengths);
-    const std::vector<std::string> too_long = too_long_reasons(setting, *trial.lengths);
-    reasons.insert(reasons.end(), too_long.begin(), too_long.end());
+    for (BuildReason& reason : impossible_pieces(*trial.lengths)) reasons.push_back(std::move(reason));
+    for (BuildReason& reason : too_long_reasons(setting, *trial.lengths)) reasons.push_back(std::move(reason));
     return reasons;
 }
 

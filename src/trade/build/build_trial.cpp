@@ -1,17 +1,9 @@
 #include "build/build_trial.hpp"
 
-#include <algorithm>
-#include <array>
-#include <string_view>
-
 #include "checks/check_parts.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
-
-constexpr const char* only_closed = "only a closed length is ordered: what the shaft must reach is not known";
-constexpr const char* no_guard = "the shaft is ordered without a guard";
 
 JobShaft with_closed(const BuildOrder& order)
 {
@@ -48,50 +40,29 @@ Check turning_at_least(const CheckInput& input)
     const Length shortest = plan.closed + input.limits.length(Limit::closing_clearance);
     const Length limit = least_overlap(input.limits, Range::turning, plan.overlap_at(plan.closed));
     const Length value = plan.overlap_at(shortest);
-    if (!clearly_below(value, limit)) return not_checked(CheckId::overlap_turning, only_closed);
+    if (!clearly_below(value, limit)) return not_checked(CheckId::overlap_turning, PlainReason::only_closed_ordered);
     Check check = length_check(CheckId::overlap_turning, value, std::nullopt, limit);
     check.result = CheckResult::fail;
-    check.says = "Even at " + limit_text(input, shortest, Rounded::shortest) + ", the shortest that leaves its closing clearance, the overlap would be " + value_text(input, value) + "; at least " +
-                 limit_text(input, limit) + " is asked with the PTO turning: there is no length at which this shaft may turn.";
-    check.basis = "inner half + outer half − (closed length + closing clearance); " + input.limits.basis(Limit::closing_clearance);
+    check.findings = {NeverLongEnough{shortest, value, limit}};
+    check.basis = {PlainBasis::overlap_at_clearance, input.limits.basis(Limit::closing_clearance)};
     return check;
 }
 
-std::string why_no_lengths(const BuildSetting& setting)
+NotCheckedReason why_no_lengths(const BuildSetting& setting)
 {
-    return setting.unstated.empty() ? "the shortest length cannot be read" : "the catalogue does not state " + listed(setting.unstated, "and");
-}
-
-struct Rewording {
-    std::string_view of_a_job, of_an_order;
-};
-
-// The checks speak of a job and a cut; of a new shaft nothing is cut and it is ordered.
-constexpr std::array rewordings{Rewording{"Cut to fit the shortest position", "Built to fit the shortest position"},
-                                Rewording{" after the cut", ""},
-                                Rewording{"The measured lengths agree", "The lengths agree"},
-                                Rewording{"Nothing is cut.", "Nothing is shortened: its tubes are sawn to their lengths."},
-                                Rewording{"set by the job", "set by the order"},
-                                Rewording{"The job's limit", "The order's limit"},
-                                Rewording{"the job does not state", "the order does not state"}};
-
-std::string in_words_of_an_order(std::string text)
-{
-    for (const Rewording& rewording : rewordings)
-        for (std::size_t at = text.find(rewording.of_a_job); at != std::string::npos; at = text.find(rewording.of_a_job, at + rewording.of_an_order.size()))
-            text.replace(at, rewording.of_a_job.size(), rewording.of_an_order);
-    return text;
+    if (setting.unstated.empty()) return PlainReason::shortest_unreadable;
+    return NotInCatalogue{setting.unstated};
 }
 
 // A check as it is for this order: without a guard, without halves, or without any position to reach.
 Check for_order(const BuildSetting& setting, const CheckInput& input, Check check)
 {
     const CheckRule& rule = rule_of(check.id);
-    if (rule.about_guard && !setting.order.guard) return not_checked(check.id, no_guard);
+    if (rule.about_guard && !setting.order.guard) return not_checked(check.id, PlainReason::ordered_without_guard);
     if (!input.plan) return rule.needs_lengths ? not_checked(check.id, why_no_lengths(setting)) : check;
     if (!setting.order.closed) return check;
     if (check.id == CheckId::overlap_turning) return turning_at_least(input);
-    return rule.needs_positions && check.result == CheckResult::not_checked ? not_checked(check.id, only_closed) : check;
+    return rule.needs_positions && check.result == CheckResult::not_checked ? not_checked(check.id, PlainReason::only_closed_ordered) : check;
 }
 
 Job job_of(const BuildSetting& setting, const JobShaft& finished)
@@ -159,12 +130,8 @@ BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::option
         trial.as_built = as_built(*trial.lengths);
     }
     const Job job = job_of(setting, trial.shaft);
-    const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, fit, stops, trial.as_built, setting.units, true};
-    for (Check& check : run_checks(input)) {
-        trial.checks.push_back(for_order(setting, input, std::move(check)));
-        trial.checks.back().says = in_words_of_an_order(trial.checks.back().says);
-        trial.checks.back().basis = in_words_of_an_order(trial.checks.back().basis);
-    }
+    const CheckInput input{job, setting.catalogue, &setting.series, setting.limits, setting.saw, trial.reading, setting.fits, fit, stops, trial.as_built, true};
+    for (Check& check : run_checks(input)) trial.checks.push_back(for_order(setting, input, std::move(check)));
     return trial;
 }
 

@@ -18,7 +18,7 @@ struct BuildSetting {
     std::vector<JobFit> job_fits;   // one without lengths where only a closed length is ordered
     std::vector<FitReading> fits;   // of those
     Fit fit;                        // the deciding one
-    std::vector<std::string> unstated;
+    std::vector<HalfFigure> unstated;
 };
 
 // `series` may be another than the order's: what if that one were built?
@@ -39,22 +39,22 @@ struct BuildTrial {
 // Built to `room`, held to `fit`.
 BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::optional<Length> room);
 
-// What could be built instead, a sentence each, for each failed check of `trial`.
-std::vector<std::string> build_ways_out(const BuildSetting& setting, const BuildTrial& trial);
+// What could be built instead, for each failed check of `trial`.
+std::vector<BuildWay> build_ways_out(const BuildSetting& setting, const BuildTrial& trial);
 
 // Whether each tube of these lengths can be sawn from a bar that the workshop knows, a tube that must not be shortened be had so long.
 bool has_long_enough_bars(const BuildSetting& setting, const BuiltLengths& lengths);
-// A sentence for each tube that cannot, none with its length, and whether millimetres were read as inches; empty where all can.
-std::vector<std::string> too_long_reasons(const BuildSetting& setting, const BuiltLengths& lengths);
+// Each tube that cannot, and whether millimetres were read as inches; empty where all can.
+std::vector<BuildReason> too_long_reasons(const BuildSetting& setting, const BuiltLengths& lengths);
 // How much shorter, in the saw's steps, the shaft must be for the bars to be long enough; 0 where they are.
 Length excess_over_bars(const BuildSetting& setting, const BuiltLengths& lengths);
 // Of lengths for which a bar is too short: how long the shaft could be.
-std::string long_enough_way(const BuildSetting& setting, const BuiltLengths& lengths);
+BuildWay long_enough_way(const BuildSetting& setting, const BuiltLengths& lengths);
 
 OrderedUse ordered_use(const BuildSetting& setting);
 UseRange use_range(const BuildSetting& setting, const BuiltLengths& lengths);
 
-std::vector<std::string> build_notes(const BuildPlan& plan, const BuildSetting& setting);
-std::vector<std::string> build_cautions(const BuildPlan& plan);
+std::vector<BuildNote> build_notes(const BuildPlan& plan, const BuildSetting& setting);
+std::vector<BuildCaution> build_cautions(const BuildPlan& plan);
 
 }  // namespace shaftcut

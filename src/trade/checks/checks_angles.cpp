@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "checks/check_parts.hpp"
-#include "cut/geometry_words.hpp"
+#include "cut/deciding.hpp"
 #include "shaftcut/trade/hitch/joint.hpp"
 
 namespace shaftcut {
@@ -18,46 +18,39 @@ CheckResult judged(const CheckInput& input, JointKind joint, Range range, Angle 
     return CheckResult::pass;
 }
 
-// "turning 36.587° (turned 60° to the right), limit 35°"
-std::string angle_words(const CheckInput& input, End end, Range range, Angle angle, Angle limit)
+AngleInRange angle_found(const CheckInput& input, End end, Range range, Angle angle, Angle limit)
 {
     const ExtremeAngle* computed = deciding_angle(input.fits, input.fit, end, range);
-    const std::string at = computed ? " (" + in_words(computed->at, input.units) + ")" : "";
-    // To 0.1 degree where that shows whether it is past the limit.
-    const int decimals = figure(angle) == figure(limit) && angle != limit ? 3 : 1;
-    return std::string(to_word(range)) + " " + figure(angle, decimals) + "°" + at + ", limit " + figure(limit, 3) + "°";
+    return {range, angle, limit, computed ? std::optional(computed->at) : std::nullopt};
 }
 
 Check check_joint_angle(const CheckInput& input, End end)
 {
-    const CheckId id = joint_angle_check_id(end);
     const JointKind joint = input.job.shaft.ends[end].joint;
-    Check check;
-    check.id = id;
-    check.unit = CheckUnit::deg;
+    Check check = passed(joint_angle_check_id(end), CheckUnit::deg);
+    JointAngles found{end, joint, {}};
     std::optional<Angle> least_margin;
     bool folds_past_square = false;
     for (const Range range : all_ranges) {
         const bool known = input.fit.angles[end][range].has_value();
         const auto& angle = known ? input.fit.angles[end][range] : input.fit.angles_at_least[end][range];
         if (!angle) continue;
-        if (!least_margin) check.result = CheckResult::pass;
         const Limit name = angle_limit(joint, range);
         const Angle limit = input.limits.angle(name);
         const CheckResult judged_so = judged(input, joint, range, *angle);
         at_least(check, known || judged_so == CheckResult::fail ? judged_so : CheckResult::not_checked);
-        if (!known) check.basis += std::string(check.basis.empty() ? "" : "; ") + "not every fit gives the " + to_word(range) + " angle";
+        if (!known) check.basis.emplace_back(AngleNotOfAll{range});
+        check.basis.emplace_back(AngleLimitOf{range, input.limits.basis(name)});
         folds_past_square = folds_past_square || *angle > right_angle;
-        check.says += (check.says.empty() ? "" : "; ") + angle_words(input, end, range, *angle, limit);
-        check.basis += std::string(check.basis.empty() ? "" : "; ") + to_word(range) + ": " + input.limits.basis(name);
+        found.angles.push_back(angle_found(input, end, range, *angle, limit));
         if (least_margin && limit - *angle >= *least_margin) continue;
         least_margin = limit - *angle;
         check.value = angle->mdeg();
         check.limit = limit.mdeg();
     }
-    if (!least_margin) return not_checked(id, std::string("no angle is given for the ") + to_word(end) + " end");
-    check.says = std::string("The ") + (joint == JointKind::standard ? "standard" : "wide-angle") + " joint at the " + to_word(end) + " end: " + check.says + ".";
-    if (folds_past_square) check.says += " No joint folds past 90°.";
+    if (!least_margin) return not_checked(check.id, NoAngle{end});
+    check.findings = {found};
+    if (folds_past_square) check.findings.emplace_back(PlainFinding::no_joint_folds_so_far);
     return check;
 }
 
@@ -89,17 +82,17 @@ std::optional<double> ripple_of(const CheckInput& input, const FitReading& fit)
     return ripples_by_geometry(input, fit) ? fit.geometry->lengths.irregularity->percent : ripple_percent(input, fit);
 }
 
-std::string percent_text(double percent) { return figure(Length::micrometres(std::llround(percent * 1000.0)), Units::mm) + " %"; }
+// Thousandths of a per cent.
+std::int64_t thousandths(double percent) { return std::llround(percent * 1000.0); }
 
 // Where the greatest ripple occurs, and what it would be one step out of phase, which need not be more.
-std::string geometry_words(const CheckInput& input, const FitReading& fit)
+void add_geometry(Check& check, const CheckInput& input, const FitReading& fit)
 {
     const OperatingLengths& lengths = fit.geometry->lengths;
-    std::string words = " It is greatest " + in_words(lengths.irregularity->at, input.units) + ".";
+    check.findings.emplace_back(RippleGreatestAt{lengths.irregularity->at});
     const auto& wrong = lengths.irregularity_out_of_phase;
-    if (!is_standard(input, End::tractor) || !is_standard(input, End::implement) || !wrong) return words;
-    words += " Put together one step of " + figure(fit.geometry->shaft.phase_step) + "° out of phase it would ";
-    return words + (wrong->percent ? "be up to " + percent_text(*wrong->percent) + "." : "not turn.");
+    if (!is_standard(input, End::tractor) || !is_standard(input, End::implement) || !wrong) return;
+    check.findings.emplace_back(RippleOutOfPhase{fit.geometry->shaft.phase_step, wrong->percent ? std::optional(thousandths(*wrong->percent)) : std::nullopt});
 }
 
 }  // namespace
@@ -115,29 +108,23 @@ Check check_joint_angle_implement(const CheckInput& input) { return check_joint_
 
 Check check_irregularity(const CheckInput& input)
 {
-    const CheckId id = CheckId::irregularity;
     std::optional<double> greatest;
     const FitReading* of = &input.fits.front();  // a job has one at least
     for (const FitReading& fit : input.fits) {
         const auto ripple = ripple_of(input, fit);
-        if (!ripple) return not_checked(id, "a working angle below 90° is needed for each standard joint");
+        if (!ripple) return not_checked(CheckId::irregularity, PlainReason::no_working_angle);
         if (greatest && *ripple <= *greatest) continue;
         greatest = ripple;
         of = &fit;
     }
     const bool by_geometry = ripples_by_geometry(input, *of);
-    Check check;
-    check.id = id;
-    check.unit = CheckUnit::percent;
-    check.value = std::llround(*greatest * 1000.0);
+    Check check = passed(CheckId::irregularity, CheckUnit::percent);
+    check.value = thousandths(*greatest);
     check.limit = input.limits[Limit::irregularity].value.numerator;
-    check.result = *check.value > *check.limit ? CheckResult::warn : CheckResult::pass;
-    check.says = "The output's speed ripples by " + figure(Length::micrometres(*check.value), Units::mm) + " % in the working position; limit " +
-                 figure(Length::micrometres(*check.limit), Units::mm) + " %.";
-    if (by_geometry) check.says += geometry_words(input, *of);
-    check.basis = by_geometry ? "greatest over the whole working range of the machine's geometry, out of plane too, the shaft in phase; "
-                              : "1/cos β − cos β of the equivalent single joint; both joints taken in one plane and the shaft in phase; ";
-    check.basis += input.limits.basis(Limit::irregularity);
+    if (*check.value > *check.limit) check.result = CheckResult::warn;
+    check.findings = {SpeedRipple{*check.value, *check.limit}};
+    if (by_geometry) add_geometry(check, input, *of);
+    check.basis = {by_geometry ? PlainBasis::ripple_of_geometry : PlainBasis::ripple_of_angles, input.limits.basis(Limit::irregularity)};
     return check;
 }
 

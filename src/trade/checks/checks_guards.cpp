@@ -44,19 +44,19 @@ std::optional<Tube> guard_cut_away(const CheckInput& input)
     return std::nullopt;
 }
 
-Check too_little_guard(const CheckInput& input, Check check, Tube tube)
+Check too_little_guard(Check check, Tube tube)
 {
     check.result = CheckResult::fail;
-    check.says += std::string(check.says.empty() ? "" : " ") + "The " + to_word(tube) + " guard would be cut away: nothing, or too little to cover the shaft, would be left of it.";
-    if (check.basis.empty()) check.basis = "a guard that is cut keeps its seat and " + limit_text(input, least_free_guard) + " (the project's own choice)";
+    check.findings.emplace_back(GuardCutAway{tube});
+    if (check.basis.empty()) check.basis = {GuardKeeps{least_free_guard}};
     return check;
 }
 
 // Why a check on the guards cannot be made: one is missing, or damaged and not used again.
-std::optional<std::string> no_guards(const CheckInput& input)
+std::optional<GuardNotUsed> no_guards(const CheckInput& input)
 {
     for (const Tube tube : both_tubes)
-        if (!input.reading.shaft.halves[tube].guard_used) return std::string("the ") + to_word(tube) + " guard is missing or not used again: the shaft must not run before a complete guard is fitted";
+        if (!input.reading.shaft.halves[tube].guard_used) return GuardNotUsed{tube};
     return std::nullopt;
 }
 
@@ -66,12 +66,12 @@ Check guards_overlap(const CheckInput& input)
     const CheckId id = CheckId::guard_cover;
     if (const auto why = no_guards(input)) return not_checked(id, *why);
     const auto longest = greatest_longest(input.fit);
-    if (!longest) return not_checked(id, "no longest length can be read");
+    if (!longest) return not_checked(id, PlainReason::no_longest_readable);
     Length value = -longest->value;
     Length doubt = longest->plus_minus;
     for (const Tube tube : both_tubes) {
         const auto& kept = input.plan->guard_half[tube];
-        if (!kept) return not_checked(id, "a guard was not measured: hold the halves side by side");
+        if (!kept) return not_checked(id, PlainReason::guard_not_measured);
         value += *kept;
         doubt += input.reading.shaft.halves[tube].guard->plus_minus;
         if (input.plan->cuts_guard(tube)) doubt += input.saw.plus_minus;
@@ -80,11 +80,9 @@ Check guards_overlap(const CheckInput& input)
     Check check = length_check(id, value, value - doubt, limit);
     if (clearly_below(value, limit)) check.result = CheckResult::warn;
     if (clearly_below(value - doubt, Length())) check.result = CheckResult::fail;
-    const std::string found = value < Length() ? "are " + below_zero_text(input, value, limit) + " apart" : "overlap by " + text_beside(input, value, limit);
-    check.says = "The guard tubes " + found + " at the greatest length; an overlap of " + limit_text(input, limit) + " is asked.";
-    if (check.result == CheckResult::fail && value >= Length()) check.says += " Tolerances could leave them " + below_zero_text(input, value - doubt, Length()) + " apart: the shaft would lie bare.";
-    check.basis = "guard halves after the cut − the greatest known longest; it fails where the worst case is below 0; " +
-                  input.limits.basis(Limit::guard_overlap);
+    check.findings = {GuardOverlap{value, limit}};
+    if (check.result == CheckResult::fail && value >= Length()) check.findings.emplace_back(GuardsApartAtWorst{value - doubt});
+    check.basis = {PlainBasis::guard_cover, PlainBasis::guard_cover_fails, input.limits.basis(Limit::guard_overlap)};
     for (const Range range : all_ranges)
         if (input.fit.longest_at_least[range]) return known_as_least(check, input, range);
     return check;
@@ -104,16 +102,15 @@ Check guard_setback_within(const CheckInput& input, Limit setback)
         least = std::min(least.value_or(short_by), short_by);
         greatest = std::max(greatest.value_or(short_by), short_by);
     }
-    if (!least) return not_checked(id, "no guard was measured");
+    if (!least) return not_checked(id, PlainReason::no_guard_measured);
     const Length limit = input.limits.length(setback);
     const Length value = *least < Length() ? *least : *greatest;
     Check check = length_check(id, value, std::nullopt, limit);
     const bool longer = clearly_below(value, Length());
     if (longer || clearly_above(value, limit)) check.result = CheckResult::warn;
-    check.says = longer ? "A guard tube ends " + below_zero_text(input, value, Length(), Rounded::setback) + " beyond its drive tube."
-                        : "A guard tube ends up to " + text_beside(input, value, limit, Rounded::setback) + " short of its drive tube; at most " +
-                              value_text(input, limit, Rounded::setback) + " is asked.";
-    check.basis = "half − guard half after the cut; " + input.limits.basis(setback);
+    if (longer) check.findings = {GuardBeyondTube{value}};
+    else check.findings = {GuardSetback{value, limit}};
+    check.basis = {PlainBasis::guard_setback, input.limits.basis(setback)};
     return check;
 }
 
@@ -123,17 +120,17 @@ Check check_guard_clearance(const CheckInput& input)
 {
     const CheckId id = CheckId::guard_clearance;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
-    if (!input.fit.shortest) return not_checked(id, no_shortest);
+    if (!input.fit.shortest) return not_checked(id, PlainReason::no_shortest);
     if (const auto why = no_guards(input)) return not_checked(id, *why);
     const auto closed = guards_closed(input);
-    if (!closed) return not_checked(id, "a guard was not measured or the series does not give its guard shoulder");
+    if (!closed) return not_checked(id, PlainReason::guard_or_its_stop_unknown);
     const Length limit = input.limits.length(Limit::closing_clearance);
     const Length value = input.fit.shortest->value - *closed;
     Check check = length_check(id, value, std::nullopt, limit);
     if (clearly_below(value, limit)) check.result = CheckResult::warn;
     if (clearly_below(value, Length())) check.result = CheckResult::fail;
-    check.says = "The guards have " + text_beside(input, value, limit) + " left to close at the shortest length; " + limit_text(input, limit) + " is asked.";
-    check.basis = "shortest − the guards' own closed length; it fails below 0; " + input.limits.basis(Limit::closing_clearance);
+    check.findings = {GuardClearance{value, limit}};
+    check.basis = {PlainBasis::guard_clearance, PlainBasis::guard_clearance_fails, input.limits.basis(Limit::closing_clearance)};
     return check;
 }
 
@@ -142,7 +139,8 @@ Check check_guard_cover(const CheckInput& input)
     if (!input.plan) return not_checked(CheckId::guard_cover, no_plan_reason(input));
     Check check = guards_overlap(input);
     const auto cut_away = guard_cut_away(input);
-    return cut_away ? too_little_guard(input, check.result == CheckResult::not_checked ? length_check(check.id, {}, {}, {}) : check, *cut_away) : check;
+    if (!cut_away) return check;
+    return too_little_guard(check.result == CheckResult::not_checked ? length_check(check.id, {}, {}, {}) : check, *cut_away);
 }
 
 Check check_guard_setback(const CheckInput& input) { return guard_setback_within(input, Limit::guard_setback); }

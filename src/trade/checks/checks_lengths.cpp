@@ -2,35 +2,29 @@
 #include <algorithm>
 
 #include "checks/check_parts.hpp"
-#include "cut/geometry_words.hpp"
+#include "cut/deciding.hpp"
 
 namespace shaftcut {
 namespace {
 
-// Overlap limits: least overlap at this range, as a length.
+// The least overlap at a range, and where it comes from.
 struct OverlapLimit {
     Length length;
-    std::string words;
-    std::string basis;
+    std::optional<Fraction> part;  // of the new closed overlap, where that decides
+    std::vector<CheckBasis> basis;
 };
 
-std::string fraction_text(const CheckInput& input, Limit limit)
-{
-    return limit_text(limit, input.limits[limit].value, input.units) + " of the new closed overlap";
-}
-
-OverlapLimit overlap_limit(const CheckInput& input, Range range, const CutPlan& plan)
+OverlapLimit overlap_limit(const LimitsInForce& limits, Range range, const CutPlan& plan)
 {
     const Length closed_overlap = plan.overlap_at(plan.closed);
-    const Length least_at_range = least_overlap(input.limits, range, closed_overlap);
-    if (range == Range::standing)
-        return {least_at_range, "the least with the PTO stopped", input.limits.basis(Limit::least_overlap_standing)};
+    const Length least_at_range = least_overlap(limits, range, closed_overlap);
+    if (range == Range::standing) return {least_at_range, {}, {limits.basis(Limit::least_overlap_standing)}};
     const Limit part = range == Range::working ? Limit::overlap_working : Limit::overlap_turning;
-    OverlapLimit limit{least_at_range, fraction_text(input, part), input.limits.basis(part)};
+    OverlapLimit limit{least_at_range, limits.fraction(part), {limits.basis(part)}};
     if (range == Range::working) return limit;
-    const Length least = input.limits.length(Limit::least_overlap_turning);
-    limit.basis += "; at least " + limit_text(input, least) + ": " + input.limits.basis(Limit::least_overlap_turning);
-    if (least > fraction_of(input.limits.fraction(part), closed_overlap)) limit.words = "the least with the PTO turning";
+    const Length least = limits.length(Limit::least_overlap_turning);
+    limit.basis.emplace_back(LimitAtLeast{least, limits.basis(Limit::least_overlap_turning)});
+    if (least > fraction_of(limits.fraction(part), closed_overlap)) limit.part.reset();
     return limit;
 }
 
@@ -45,37 +39,35 @@ Length halves_tolerance(const CheckInput& input, const CutPlan& plan)
     return sum;
 }
 
+// Without halves and without shoulders to derive them from.
+Check overlap_not_known(CheckId id)
+{
+    Check check = length_check(id, std::nullopt, std::nullopt, std::nullopt);
+    check.result = CheckResult::fail;
+    check.findings = {PlainFinding::overlap_not_known};
+    check.basis = {PlainBasis::overlap_not_computed};
+    return check;
+}
 
 Check check_overlap(const CheckInput& input, Range range)
 {
     const CheckId id = overlap_check_id(range);
-    const std::string range_words = std::string("longest ") + to_word(range) + " length";
-    if (!input.stops && range == Range::turning) {
-        Check check = length_check(id, std::nullopt, std::nullopt, std::nullopt);
-        check.result = CheckResult::fail;
-        check.says = "The overlap cannot be known: the halves were not measured and no shoulders are known to derive them from.";
-        check.basis = "overlap is inner half + outer half − length; without the halves it cannot be computed";
-        return check;
-    }
+    if (!input.stops && range == Range::turning) return overlap_not_known(id);
     if (!input.plan) return not_checked(id, no_plan_reason(input));
     const bool known = input.fit.longest[range].has_value();
     const auto& longest = known ? input.fit.longest[range] : input.fit.longest_at_least[range];
-    if (!longest) return not_checked(id, "no " + range_words + " is given");
-    const OverlapLimit limit = overlap_limit(input, range, *input.plan);
+    if (!longest) return not_checked(id, NoLongest{range});
+    const OverlapLimit limit = overlap_limit(input.limits, range, *input.plan);
     const Length value = input.plan->overlap_at(longest->value);
     const Length worst = value - halves_tolerance(input, *input.plan) - longest->plus_minus;
     Check check = length_check(id, value, worst, limit.length);
     if (clearly_below(worst, limit.length)) check.result = CheckResult::warn;
     if (clearly_below(value, limit.length)) check.result = CheckResult::fail;
-    // A refused shaft in the fitter's hands still has the overlap that it has: what fails is the overlap after a cut.
-    const bool fails = check.result == CheckResult::fail;
-    const std::string start = fails ? "Cut to fit the shortest position, at the " : "At the ";
-    const std::string found = value < Length() ? start + range_words + " the tubes would be " + below_zero_text(input, value, limit.length) + " apart"
-                                               : start + range_words + " the overlap " + (fails ? "would be " : "is ") + text_beside(input, value, limit.length);
-    check.says = found + "; at least " + text_beside(input, limit.length, value) + " of overlap is asked (" + limit.words + ").";
-    if (check.result == CheckResult::warn) check.says += " Tolerances could leave " + text_beside(input, worst, limit.length) + ".";
-    check.basis = "inner half + outer half after the cut − " + range_words + "; " + limit.basis;
-    if (const ExtremeLength* computed = deciding_longest(input.fits, input.fit, range)) check.basis += "; the length is " + origin_in_words(*computed, input.units);
+    check.findings = {OverlapLeft{range, value, limit.length, limit.part, check.result == CheckResult::fail}};
+    if (check.result == CheckResult::warn) check.findings.emplace_back(OverlapAtWorst{worst, limit.length});
+    check.basis = {OverlapOf{range}};
+    check.basis.insert(check.basis.end(), limit.basis.begin(), limit.basis.end());
+    if (const ExtremeLength* computed = deciding_longest(input.fits, input.fit, range)) check.basis.emplace_back(LengthOfGeometry{*computed, false});
     return known ? check : known_as_least(check, input, range);
 }
 
@@ -98,16 +90,13 @@ Check tube_left_of(const CheckInput& input, const PerEach<Tube, bool>& sawn)
     }
     // A half that is known to be too short refuses, whatever is known of the other.
     const bool too_short = least && clearly_below(*least, Length());
-    if (unknown && !too_short)
-        return not_checked(id, std::string("the seat or the least tube of the ") + to_word(*unknown) + " half is not known");
+    if (unknown && !too_short) return not_checked(id, SeatNotKnown{*unknown});
     Check check = length_check(id, least, std::nullopt, Length());
-    check.basis = "half after the cut − seat − the series' least tube, the lesser of the halves that are cut";
-    if (too_short) {
-        check.result = CheckResult::fail;
-        check.says = "A tube would be " + below_zero_text(input, *least, Length(), Rounded::kept) + " shorter than the series allows.";
-    } else {
-        check.says = least ? "The tubes stay at least " + value_text(input, *least, Rounded::kept) + " longer than the series' least." : "No drive tube is cut.";
-    }
+    check.basis = {PlainBasis::tube_left};
+    if (too_short) check.result = CheckResult::fail;
+    if (too_short) check.findings = {TubeTooShort{*least}};
+    else if (least) check.findings = {TubesLeft{*least}};
+    else check.findings = {PlainFinding::no_tube_cut};
     return check;
 }
 
@@ -124,7 +113,7 @@ Check check_closing_clearance(const CheckInput& input)
 {
     const CheckId id = CheckId::closing_clearance;
     if (!input.plan) return not_checked(id, no_plan_reason(input));
-    if (!input.fit.shortest) return not_checked(id, no_shortest);
+    if (!input.fit.shortest) return not_checked(id, PlainReason::no_shortest);
     const CutPlan& plan = *input.plan;
     const Length limit = input.limits.length(Limit::closing_clearance);
     const Length floor = input.limits.length(Limit::closing_clearance_floor);
@@ -133,12 +122,10 @@ Check check_closing_clearance(const CheckInput& input)
     Check check = length_check(id, value, worst, limit);
     if (clearly_below(worst, floor)) check.result = CheckResult::warn;
     if (clearly_below(value, limit) || !clearly_above(worst, Length())) check.result = CheckResult::fail;
-    check.says = "Clearance left at the shortest length is " + text_beside(input, value, limit) + "; " + limit_text(input, limit) + " is asked.";
-    if (check.result != CheckResult::pass)
-        check.says += " Tolerances could leave " + text_beside(input, worst, floor) + " (floor " + limit_text(input, floor) + ").";
-    check.basis = "shortest − closed length after the cut; " + input.limits.basis(Limit::closing_clearance) + "; floor " +
-                  limit_text(input, floor) + ": " + input.limits.basis(Limit::closing_clearance_floor);
-    if (const ExtremeLength* computed = deciding_shortest(input.fits, input.fit)) check.basis += "; the shortest is " + origin_in_words(*computed, input.units);
+    check.findings = {ClearanceLeft{value, limit}};
+    if (check.result != CheckResult::pass) check.findings.emplace_back(ClearanceAtWorst{worst, floor});
+    check.basis = {PlainBasis::clearance, input.limits.basis(Limit::closing_clearance), LimitFloor{floor, input.limits.basis(Limit::closing_clearance_floor)}};
+    if (const ExtremeLength* computed = deciding_shortest(input.fits, input.fit)) check.basis.emplace_back(LengthOfGeometry{*computed, true});
     return check;
 }
 
@@ -159,7 +146,7 @@ Check check_tubes_left_of_new(const CheckInput& input)
     PerEach<Tube, bool> both;
     both[Tube::inner] = both[Tube::outer] = true;
     Check check = tube_left_of(input, both);
-    if (check.result != CheckResult::not_checked) check.basis = "half − seat − the series' least tube, the lesser of both halves";
+    if (check.result != CheckResult::not_checked) check.basis = {PlainBasis::new_tube_left};
     return check;
 }
 

@@ -56,31 +56,25 @@ Strength strength_of(const CheckInput& input, int speed)
     return strength;
 }
 
-std::string at_speed(std::int64_t speed) { return " at " + std::to_string(speed) + " min⁻¹"; }
-
-std::string basis_of(const Carried& carried, int speed)
+RatingRule rule_of(const Carried& carried, int speed)
 {
-    const std::string stated = "series " + carried.series + ": " + kilowatts(carried.power) + at_speed(carried.speed_stated);
-    const std::string rule = carried.exact ? "" : carried.speed_stated > speed ? ", the next higher speed that it states, and the torque of that" : ", the highest speed that it states";
-    return stated + rule + "; warns above 80 % of it (the project's own choice)";
+    if (carried.exact) return RatingRule::stated;
+    return carried.speed_stated > speed ? RatingRule::next_higher : RatingRule::highest;
 }
 
 Check judged_rating(const Strength& strength, std::int64_t power, int speed)
 {
     const Carried& weakest = *strength.weakest;
-    Check check;
-    check.id = CheckId::rating;
-    check.unit = CheckUnit::kilowatt;
+    Check check = passed(CheckId::rating, CheckUnit::kilowatt);
     check.value = power;
     check.limit = weakest.watts();
     const bool above = weakest.exceeded_by(power, {1, 1}), near = weakest.exceeded_by(power, warning_share);
     check.result = above ? CheckResult::fail : near ? CheckResult::warn : strength.unknown ? CheckResult::not_checked : CheckResult::pass;
-    const std::string limit = kilowatts(weakest.watts()) + " that series " + weakest.series + " carries" + at_speed(speed);
-    check.says = "The " + kilowatts(power) + " taken at the PTO " + (above ? "is more than the " : near ? "is more than 80 % of the " : "is within the ") + limit + ".";
-    check.basis = basis_of(weakest, speed);
+    check.findings = {LoadTaken{power, weakest.watts(), weakest.series, speed, above ? LoadLevel::above : near ? LoadLevel::near : LoadLevel::within}};
+    check.basis = {RatingOf{weakest.series, weakest.power, weakest.speed_stated, rule_of(weakest, speed)}, PlainBasis::load_warning};
     if (strength.unknown) {
-        check.says += " What its other half carries is not known.";
-        check.basis += "; a half is of a series without a rating, or of none";
+        check.findings.emplace_back(PlainFinding::other_half_not_rated);
+        check.basis.emplace_back(PlainBasis::half_without_rating);
     }
     return check;
 }
@@ -90,57 +84,47 @@ bool says_anything(const Condition& condition)
     return condition.guard || condition.chains || condition.crosses || condition.tubes || condition.locks || condition.weld || condition.device || condition.phase || condition.slides;
 }
 
-using Sentences = std::vector<std::string>;
+using Found = std::vector<CheckFinding>;
 
 // What refuses: nothing that is done to the lengths mends it.
-Sentences refusing(const Condition& condition)
+Found refusing(const Condition& condition)
 {
-    Sentences found;
-    if (condition.weld == Weld::welded) found.push_back("The shaft has been welded: put in new parts, do not cut it.");
-    if (condition.weld == Weld::cracked) found.push_back("The shaft is cracked: put in new parts, do not cut it.");
-    if (condition.tubes == TubeState::bent) found.push_back("A tube is bent: put in a new one.");
-    if (condition.tubes == TubeState::twisted) found.push_back("A tube is twisted: put in a new one, and ask what overloaded it.");
-    if (condition.slides == Slides::no) found.push_back("The tubes do not slide in each other, also when cleaned: nobody knows how far they close.");
+    Found found;
+    if (condition.weld == Weld::welded) found.emplace_back(PlainFinding::welded);
+    if (condition.weld == Weld::cracked) found.emplace_back(PlainFinding::cracked);
+    if (condition.tubes == TubeState::bent) found.emplace_back(PlainFinding::tube_bent);
+    if (condition.tubes == TubeState::twisted) found.emplace_back(PlainFinding::tube_twisted);
+    if (condition.slides == Slides::no) found.emplace_back(PlainFinding::tubes_do_not_slide);
     return found;
 }
 
-void add_completeness(Sentences& found, const std::optional<Completeness>& state, const std::string& missing, const std::string& damaged)
+void add_completeness(Found& found, const std::optional<Completeness>& state, PlainFinding missing, PlainFinding damaged)
 {
-    if (state == Completeness::missing) found.push_back(missing);
-    if (state == Completeness::damaged) found.push_back(damaged);
+    if (state == Completeness::missing) found.emplace_back(missing);
+    if (state == Completeness::damaged) found.emplace_back(damaged);
 }
 
-Sentences warning(const Condition& condition)
+Found warning(const Condition& condition)
 {
-    Sentences found;
-    add_completeness(found, condition.guard, "A guard is missing: the shaft must not run without it.", "A guard is damaged: put in what is broken before the shaft runs.");
-    add_completeness(found, condition.chains, "A chain is missing: without it the guard turns with the shaft.", "A chain is damaged: put in a new one.");
-    if (condition.crosses == CrossWear::worn) found.push_back("A cross is worn: put in a new one.");
-    if (condition.tubes == TubeState::dented) found.push_back("A tube is dented: see that the dent lies in what is cut off, or put in a new tube.");
-    if (condition.locks == LockState::stiff) found.push_back("A lock is stiff: clean and grease it until it snaps home.");
-    if (condition.locks == LockState::damaged) found.push_back("A lock is damaged: put in a new one before the shaft runs.");
-    if (condition.device == DeviceState::stuck) found.push_back("The overload device is stuck: free or replace it, it protects nothing.");
-    if (condition.phase == Phase::turned) found.push_back("The yokes are not in one plane: put the tubes together in phase.");
+    Found found;
+    add_completeness(found, condition.guard, PlainFinding::guard_missing, PlainFinding::guard_damaged);
+    add_completeness(found, condition.chains, PlainFinding::chain_missing, PlainFinding::chain_damaged);
+    if (condition.crosses == CrossWear::worn) found.emplace_back(PlainFinding::cross_worn);
+    if (condition.tubes == TubeState::dented) found.emplace_back(PlainFinding::tube_dented);
+    if (condition.locks == LockState::stiff) found.emplace_back(PlainFinding::lock_stiff);
+    if (condition.locks == LockState::damaged) found.emplace_back(PlainFinding::lock_damaged);
+    if (condition.device == DeviceState::stuck) found.emplace_back(PlainFinding::device_stuck);
+    if (condition.phase == Phase::turned) found.emplace_back(PlainFinding::out_of_phase);
     return found;
 }
 
-// A half's guard that is not used again, where the shaft's condition has not said so of the shaft.
-void add_guards(Sentences& found, const JobShaft& shaft)
+Found warnings_of(const Job& job)
 {
-    for (const Tube tube : both_tubes) {
-        const std::string half = std::string("The ") + to_word(tube) + " half";
-        if (shaft.halves[tube].guard_use == GuardUse::none) found.push_back(half + " has no guard: the shaft must not run without one.");
-        if (shaft.halves[tube].guard_use == GuardUse::damaged) found.push_back(half + "'s guard is damaged and not used again: fit a new one.");
-    }
-}
-
-Sentences warnings_of(const Job& job)
-{
-    Sentences found;
+    Found found;
     if (job.shaft.condition) found = warning(*job.shaft.condition);
-    add_guards(found, job.shaft);
-    for (const std::string& tractor : job.circumstances.other_tractors)
-        found.push_back("Another tractor drives the machine and was not measured: " + tractor + ". Measure it before this shaft runs behind it.");
+    for (const Tube tube : both_tubes)
+        if (job.shaft.halves[tube].guard_use != GuardUse::kept) found.emplace_back(HalfWithoutGuard{tube, job.shaft.halves[tube].guard_use});
+    for (const std::string& tractor : job.circumstances.other_tractors) found.emplace_back(OtherTractor{tractor});
     return found;
 }
 
@@ -152,35 +136,31 @@ std::optional<std::int64_t> rated_power(const Series& series, int speed)
     return found ? std::optional(found->watts()) : std::nullopt;
 }
 
-// Watts print as micrometres do: thousandths of the unit shown.
-std::string kilowatts(std::int64_t watts) { return figure(Length::micrometres(watts), Units::mm, Toward::nearest, 3) + " kW"; }
-
 Check check_rating(const CheckInput& input)
 {
     const CheckId id = CheckId::rating;
     const auto& power = input.job.circumstances.power;
     const auto& speed = input.job.shaft.speed;
-    if (!power) return not_checked(id, "the job does not state the power taken at the PTO");
-    if (!speed) return not_checked(id, "the job does not state the speed");
+    if (!power) return not_checked(id, PlainReason::power_not_stated);
+    if (!speed) return not_checked(id, PlainReason::speed_not_stated);
     const Strength strength = strength_of(input, *speed);
     if (strength.weakest) return judged_rating(strength, *power, *speed);
-    return not_checked(id, input.series ? "series " + input.series->name + " states no rating" : "of a shaft of no known series no rating is known");
+    if (input.series) return not_checked(id, NoRating{input.series->name});
+    return not_checked(id, PlainReason::no_known_series);
 }
 
 Check check_condition(const CheckInput& input)
 {
-    if (input.new_shaft) return not_checked(CheckId::condition, "the shaft is made new");
+    if (input.new_shaft) return not_checked(CheckId::condition, PlainReason::made_new);
     const auto& condition = input.job.shaft.condition;
-    const Sentences fails = condition ? refusing(*condition) : Sentences();
-    const Sentences warns = warnings_of(input.job);
-    const bool is_stated = condition && says_anything(*condition);
-    if (fails.empty() && warns.empty() && !is_stated) return not_checked(CheckId::condition, "nothing is said of the shaft as it came in");
-    Check check;
-    check.id = CheckId::condition;
-    check.result = !fails.empty() ? CheckResult::fail : !warns.empty() ? CheckResult::warn : CheckResult::pass;
-    check.says = fails.empty() && warns.empty() ? "What was looked at is good." : joined(fails) + (fails.empty() || warns.empty() ? "" : " ") + joined(warns);
-    check.contradictions = fails;
-    check.basis = "what the job says of the shaft as it came in, and of the tractors that drive the machine";
+    Check check = passed(CheckId::condition, CheckUnit::none);
+    if (condition) check.contradictions = refusing(*condition);
+    check.findings = warnings_of(input.job);
+    const bool is_good = check.contradictions.empty() && check.findings.empty();
+    if (is_good && !(condition && says_anything(*condition))) return not_checked(check.id, PlainReason::condition_not_stated);
+    if (is_good) check.findings = {PlainFinding::looks_good};
+    else check.result = check.contradictions.empty() ? CheckResult::warn : CheckResult::fail;
+    check.basis = {PlainBasis::as_it_came_in};
     return check;
 }
 

@@ -5,28 +5,19 @@
 
 namespace shaftcut {
 
-// A sentence for each contradiction, which refuses, and for each doubt, which warns.
+// What contradicts, which refuses, and what is doubtful, which warns.
 struct Findings {
-    std::vector<std::string> contradictions;
-    std::vector<std::string> doubts;
+    std::vector<CheckFinding> contradictions;
+    std::vector<CheckFinding> doubts;
 };
 
-// A figure with the place where the job states it; a place without a file is not printed.
-struct Figure {
-    std::string name;
-    Length length;
-    Place place{};
-};
-
-// "line 7, column 12 of job.xml". The file's name without its folder: documents of one job are the same wherever it lies.
-std::string short_place(const Place& place);
-
-// "inner half 690 mm (line 7, column 12 of job.xml)".
-std::string text(const CheckInput& input, const Figure& figure);
-
-// "closed length between the inner crosses 796 mm (...)".
-Figure closed_figure(const CheckInput& input);
-Figure half_figure(const CheckInput& input, Tube tube);
+// The closed length between the inner crosses; as stated, at its own reference.
+StatedFigure closed_figure(const CheckInput& input);
+StatedFigure closed_as_stated(const CheckInput& input);
+StatedFigure half_figure(const CheckInput& input, Tube tube);
+StatedFigure longest_figure(const Fit& fit, Range range);
+// At `otherwise` where the job states no place of its own for it.
+StatedFigure guard_figure(const Half& half, Tube tube, const Place& otherwise);
 
 // What halves, shoulders and the closed length say of each other.
 void compare_stops(Findings& found, const CheckInput& input);

@@ -2,15 +2,10 @@
 
 #include <algorithm>
 
+#include "cut/sawn.hpp"
+
 namespace shaftcut {
 namespace {
-
-// Nothing comes off where the step rounds the need to nothing; a sliver thinner than the blade cannot be sawn.
-Length sawn(Length needed, const SawSettings& saw)
-{
-    const Length stepped = round_up_to_step(needed, saw.step_um);
-    return stepped == Length() ? stepped : std::max(stepped, saw.least_cut);
-}
 
 // max(a + s_B, b + s_A)
 Length closed_over(const PerEach<Tube, Length>& half, const PerEach<Tube, Length>& shoulder)

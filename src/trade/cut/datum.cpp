@@ -104,9 +104,8 @@ void add_yokes(FitReading& reading, const JobShaft& shaft, const ShaftSeries& se
     for (const End end : both_ends) {
         if (const auto distance = yoke_of(shaft, series, end)) {
             reading.reaches[end].yoke = *distance;
-        } else if (reading.unreadable.empty()) {
-            reading.unreadable = std::string("lengths between grooves cannot be used: the distance from cross to locking groove of the ") +
-                                 to_word(end) + " end's yoke is not known; measure between crosses";
+        } else if (!reading.unreadable) {
+            reading.unreadable = YokeNotKnown{end, false};
         }
     }
 }
@@ -116,14 +115,13 @@ std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine&
 {
     const auto meets = hitch_shaft(shaft, series);
     if (const auto* ends = std::get_if<std::vector<End>>(&meets)) {
-        reading.unreadable = std::string("the machine's geometry cannot be used: the distance from cross to locking groove of the ") +
-                             to_word(ends->front()) + " end's yoke is not known";
+        reading.unreadable = YokeNotKnown{ends->front(), true};
         return std::nullopt;
     }
     const HitchShaft& hitched = std::get<HitchShaft>(meets);
     const auto lengths = operating_lengths(machine, hitched, measuring_plus_minus);
-    if (const auto* problems = std::get_if<Problems>(&lengths)) {
-        reading.unreadable = "the machine's geometry cannot be used: " + problems->front().wrong;
+    if (const auto* problems = std::get_if<HitchProblems>(&lengths)) {
+        reading.unreadable = GeometryImpossible{problems->front()};
         return std::nullopt;
     }
     return GeometryReading{machine, hitched, std::get<OperatingLengths>(lengths)};
@@ -149,7 +147,7 @@ void read_shortest(FitReading& reading, const JobFit& fit, Length measuring_plus
         reading.shortest = with_tolerance(*fit.shortest, measuring_plus_minus);
         reading.fit.shortest_place = fit.shortest->place;
     }
-    if (!reading.unreadable.empty()) return;
+    if (reading.unreadable) return;
     if (reading.shortest) reading.fit.shortest = Toleranced{in_line(reading.shortest->value, reading.reaches), reading.shortest->plus_minus};
     const ExtremeLength* computed = reading.computed_shortest();
     if (!computed) return;
@@ -188,7 +186,7 @@ void read_longest(FitReading& reading, Range range, const JobFit& fit, const Lon
         reading.longest[range] = with_tolerance(*fit.longest[range], setting.measuring_plus_minus);
         reading.fit.longest_places[range] = fit.longest[range]->place;
     }
-    if (!reading.unreadable.empty()) return;
+    if (reading.unreadable) return;
     if (reading.longest[range]) convert_longest(reading, range, setting);
     const ExtremeLength* computed = reading.computed_longest(range);
     if (!computed) return;
@@ -230,7 +228,7 @@ void compare_extreme(FitReading& reading, std::optional<Range> range, const Tole
 // A measurement wins over the geometry, but where they part the one or the other is doubtful.
 void compare_with_geometry(FitReading& reading)
 {
-    if (!reading.geometry || !reading.unreadable.empty()) return;
+    if (!reading.geometry || reading.unreadable) return;
     const OperatingLengths& lengths = reading.geometry->lengths;
     if (reading.shortest) compare_extreme(reading, std::nullopt, *reading.fit.shortest, lengths.shortest);
     for (const Range range : all_ranges)

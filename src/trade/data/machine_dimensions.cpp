@@ -5,32 +5,31 @@
 namespace shaftcut {
 namespace {
 
-// What the sign of a dimension says, for those that may have either.
-struct Side {
+// Of the dimensions that may have either sign.
+struct Sides {
     std::string_view name;
-    const char* positive;
-    const char* negative;
+    Side positive, negative;
 };
-constexpr std::array<Side, 5> sides{{
-    {to_word(MountedDimension::lower_pivot_behind), "behind", "in front"},
-    {to_word(MountedDimension::top_pivot_behind), "behind", "in front"},
-    {to_word(MountedDimension::input_above), "above", "below"},
-    {to_word(TrailedDimension::input_left), "left", "right"},
-    {to_word(TrailedDimension::input_tilt), "rises", "falls"},
+constexpr std::array<Sides, 5> all_sides{{
+    {to_word(MountedDimension::lower_pivot_behind), Side::behind, Side::in_front},
+    {to_word(MountedDimension::top_pivot_behind), Side::behind, Side::in_front},
+    {to_word(MountedDimension::input_above), Side::above, Side::below},
+    {to_word(TrailedDimension::input_left), Side::left, Side::right},
+    {to_word(TrailedDimension::input_tilt), Side::rises, Side::falls},
 }};
 
-const Side* side_named(std::string_view name)
+const Sides* sides_of(std::string_view name)
 {
-    for (const Side& side : sides)
-        if (side.name == name) return &side;
+    for (const Sides& sides : all_sides)
+        if (sides.name == name) return &sides;
     return nullptr;
 }
 
-std::string side_of(std::string_view name, std::int64_t value)
+std::optional<Side> side_of(std::string_view name, std::int64_t value)
 {
-    const Side* side = side_named(name);
-    if (!side || value == 0) return {};
-    return value > 0 ? side->positive : side->negative;
+    const Sides* sides = sides_of(name);
+    if (!sides || value == 0) return {};
+    return value > 0 ? sides->positive : sides->negative;
 }
 
 StatedDimension stated(const char* name, const Dimension& length) { return {name, length, side_of(name, length.value.um())}; }
@@ -47,10 +46,10 @@ std::vector<StatedDimension> all_of(const Kind& machine, const std::array<NamedL
 
 }  // namespace
 
-std::string negative_side(std::string_view name)
+std::optional<Side> negative_side(std::string_view name)
 {
-    const Side* side = side_named(name);
-    return side ? side->negative : "";
+    const Sides* sides = sides_of(name);
+    return sides ? std::optional(sides->negative) : std::nullopt;
 }
 
 const char* kind_word(const Machine& machine) { return std::holds_alternative<Trailed>(machine) ? "trailed" : "mounted"; }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -41,14 +42,17 @@ inline constexpr std::array<NamedLength<Mounted>, 10> mounted_lengths{{
     {to_word(MountedDimension::input_above), &Mounted::input_above},
 }};
 
+// What the sign of a dimension says: where it lies, or how an input shaft is tilted.
+enum class Side { behind, in_front, above, below, left, right, rises, falls };
+
 struct StatedDimension {
     std::string name;                             // "lower-pivot-behind"
     std::variant<Dimension, AngleDimension> stated;
-    std::string lies;                             // what its sign means: "in front"; empty where it has none, or is 0
+    std::optional<Side> lies;                     // nothing where it has no sign, or is 0
 };
 
-// What a figure below 0 means for the dimension of this name: "in front"; empty for one that has no sign.
-std::string negative_side(std::string_view name);
+// What a figure below 0 means for the dimension of this name; nothing for one that has no sign.
+std::optional<Side> negative_side(std::string_view name);
 
 // "trailed" or "mounted": the element of the job file.
 const char* kind_word(const Machine& machine);

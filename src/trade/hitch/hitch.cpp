@@ -16,7 +16,6 @@ struct Survey {
     const Machine& machine;
     const HitchShaft& shaft;
     Length measuring;
-    Units units;
 };
 
 // Odd, so that straight ahead is on the grid.
@@ -71,14 +70,14 @@ ExtremeLength extreme_length(const Survey& survey, const Range& range, const Gre
 }
 
 template <class Range>
-std::optional<RangeExtremes> range_extremes(const Survey& survey, const std::optional<Range>& range, Problems& problems)
+std::optional<RangeExtremes> range_extremes(const Survey& survey, const std::optional<Range>& range, HitchProblems& problems)
 {
     if (!range) return std::nullopt;
     const Box box = box_of(*range);
     const auto searched = search_range(survey, box);
     if (const auto* position = std::get_if<Coordinates>(&searched)) {
         const NoAnswer where{box.middle, *position, end_towards(*range, *position, box.middle)};
-        problems.push_back(no_answer_problem(survey.machine, survey.shaft, where, survey.units));
+        problems.push_back(no_answer_problem(survey.machine, survey.shaft, where));
         return std::nullopt;
     }
     const auto& found = std::get<FoundRange>(searched);
@@ -120,9 +119,9 @@ ExtremeLength shortest_of(const Ranges<RangeExtremes>& ranges)
 }
 
 template <class Kind>
-std::variant<OperatingLengths, Problems> lengths_over(const Survey& survey, const Kind& machine)
+std::variant<OperatingLengths, HitchProblems> lengths_over(const Survey& survey, const Kind& machine)
 {
-    Problems problems;
+    HitchProblems problems;
     OperatingLengths lengths;
     lengths.ranges.working = range_extremes(survey, machine.ranges.working, problems);
     lengths.ranges.turning = range_extremes(survey, machine.ranges.turning, problems);
@@ -180,11 +179,11 @@ Angle angle_of_measure(double measure)
     return Angle::from_radians(2 * std::asin(std::min(std::sqrt(measure) / 2, 1.0)));
 }
 
-std::variant<OperatingLengths, Problems> operating_lengths(const Machine& machine, const HitchShaft& shaft, Length measuring, Units units)
+std::variant<OperatingLengths, HitchProblems> operating_lengths(const Machine& machine, const HitchShaft& shaft, Length measuring)
 {
-    const Problems problems = geometry_problems(machine, units);
+    const HitchProblems problems = geometry_problems(machine);
     if (!problems.empty()) return problems;
-    const Survey survey{machine, shaft, measuring, units};
+    const Survey survey{machine, shaft, measuring};
     return std::visit([&survey](const auto& kind) { return lengths_over(survey, kind); }, machine);
 }
 

@@ -39,8 +39,6 @@ struct ShaftLimits {
     std::optional<Angle> implement;
 };
 
-enum class Movement { turn, pitch, roll };
-
 // The greatest plus or minus of one movement, at most the range's own, over which the limits hold with the other two moving
 // through the whole range. Exact to 0.001 degrees, to the safe side. Empty where not even 0 serves.
 // A wider range holds every position of a narrower one, so halving is exact.

@@ -2,9 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string>
-
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
@@ -13,20 +10,8 @@ constexpr double reach_slack = 1e-6;  // mm: a height stated at the very end of 
 constexpr int halvings = 50;
 
 // A possible figure is rounded into what is possible, to a tenth of a millimetre.
-std::string figure_at_least(double mm, Units units)
-{
-    return figure_with_unit(Length::from_mm(std::ceil(mm * 10) / 10), units, Toward::up);
-}
-
-std::string figure_at_most(double mm, Units units)
-{
-    return figure_with_unit(Length::from_mm(std::floor(mm * 10) / 10), units, Toward::down);
-}
-
-std::string degrees(Angle angle)
-{
-    return figure(angle, 3) + " degrees";
-}
+Length tenths_up(double mm) { return Length::from_mm(std::ceil(mm * 10) / 10); }
+Length tenths_down(double mm) { return Length::from_mm(std::floor(mm * 10) / 10); }
 
 template <class Range, class Use>
 void for_each_range(const Ranges<Range>& ranges, const Use& use)
@@ -36,46 +21,39 @@ void for_each_range(const Ranges<Range>& ranges, const Use& use)
 }
 
 template <class Kind>
-void add_common_problems(const Kind& machine, Problems& problems)
+void add_common_problems(const Kind& machine, HitchProblems& problems)
 {
     const auto& ranges = machine.ranges;
     if (!ranges.working && !ranges.turning && !ranges.standing)
-        problems.push_back({machine.place, "no range of movement is stated", "state working, turning or standing"});
+        problems.push_back({machine.place, NoRangeStated{}});
     const Angle tilt = machine.input_tilt.value;
-    if (std::abs(tilt.mdeg()) >= 90'000)
-        problems.push_back({machine.input_tilt.place, "an input-tilt of " + degrees(tilt) + " turns the input shaft's axis back on itself",
-                            "between -90 and 90 degrees"});
+    if (std::abs(tilt.mdeg()) >= 90'000) problems.push_back({machine.input_tilt.place, TiltedBack{tilt}});
 }
 
-void add_turn_problem(const AngleDimension& angle, const char* name, int below, Problems& problems)
+void add_turn_problem(const AngleDimension& angle, Movement movement, int below, HitchProblems& problems)
 {
     if (angle.value >= Angle() && angle.value < Angle::degrees(below)) return;
-    problems.push_back({angle.place, std::string("a ") + name + " of " + degrees(angle.value),
-                        "plus or minus 0 to under " + std::to_string(below) + " degrees about straight and level"});
+    problems.push_back({angle.place, MovementOutOfBounds{movement, angle.value, below}});
 }
 
-Problems problems_of(const Trailed& machine, Units units)
+HitchProblems problems_of(const Trailed& machine)
 {
-    Problems problems;
+    HitchProblems problems;
     add_common_problems(machine, problems);
-    if (machine.pin_behind.value < Length())
-        problems.push_back({machine.pin_behind.place,
-                            "the pin is " + figure_with_unit(-machine.pin_behind.value, units) + " in front of the PTO stub's groove",
-                            "a pin 0 or more behind it"});
+    if (machine.pin_behind.value < Length()) problems.push_back({machine.pin_behind.place, PinInFront{-machine.pin_behind.value}});
     for_each_range(machine.ranges, [&](const TrailedRange& range) {
-        add_turn_problem(range.turn, "turn", 180, problems);
-        add_turn_problem(range.pitch, "pitch", 90, problems);
-        add_turn_problem(range.roll, "roll", 90, problems);
+        add_turn_problem(range.turn, Movement::turn, 180, problems);
+        add_turn_problem(range.pitch, Movement::pitch, 90, problems);
+        add_turn_problem(range.roll, Movement::roll, 90, problems);
     });
     return problems;
 }
 
-std::string spans_in_words(const std::vector<HeightSpan>& spans, Units units)
+std::vector<Heights> heights_of(const std::vector<HeightSpan>& spans)
 {
-    std::vector<std::string> words;
-    for (const HeightSpan& span : spans)
-        words.push_back("from " + figure_at_least(span.lowest, units) + " to " + figure_at_most(span.highest, units));
-    return listed(words);
+    std::vector<Heights> heights;
+    for (const HeightSpan& span : spans) heights.push_back({tenths_up(span.lowest), tenths_down(span.highest)});
+    return heights;
 }
 
 bool reaches(const HeightSpan& span, const Dimension& height)
@@ -84,24 +62,22 @@ bool reaches(const HeightSpan& span, const Dimension& height)
 }
 
 // One problem for each end out of reach; one where both ends can be reached but not one from the other.
-void add_reach_problems(const MountedRange& range, const std::vector<HeightSpan>& spans, Units units, Problems& problems)
+void add_reach_problems(const MountedRange& range, const std::vector<HeightSpan>& spans, HitchProblems& problems)
 {
-    const std::string right = "a height " + spans_in_words(spans, units) + " above ground";
     bool each = true;
     for (const Dimension* end : {&range.lowest, &range.highest}) {
         const auto covers = [end](const HeightSpan& span) { return reaches(span, *end); };
         if (std::any_of(spans.begin(), spans.end(), covers)) continue;
         each = false;
-        problems.push_back({end->place, "the links cannot bring the lower hitch point to " + figure_with_unit(end->value, units), right});
+        problems.push_back({end->place, HeightOutOfReach{end->value, heights_of(spans)}});
     }
     const auto both = [&range](const HeightSpan& span) { return reaches(span, range.lowest) && reaches(span, range.highest); };
     if (each && std::none_of(spans.begin(), spans.end(), both))
-        problems.push_back({range.highest.place, "the links cannot pass from " + figure_with_unit(range.lowest.value, units) + " to " +
-                            figure_with_unit(range.highest.value, units), right});
+        problems.push_back({range.highest.place, HeightsApart{range.lowest.value, range.highest.value, heights_of(spans)}});
 }
 
 // The linkage closes nowhere: what top link would close it at the height nearest to `wanted` that the lower link reaches.
-Problem unclosed_problem(const Mounted& machine, Length wanted, Units units)
+HitchProblem unclosed_problem(const Mounted& machine, Length wanted)
 {
     const double pivot = machine.lower_pivot_height.value.mm();
     const double link = machine.lower_link.value.mm();
@@ -110,44 +86,35 @@ Problem unclosed_problem(const Mounted& machine, Length wanted, Units units)
     const double across = behind - machine.top_pivot_behind.value.mm();
     const double apart = std::hypot(across, height - machine.top_pivot_height.value.mm());
     const double mast = machine.mast.value.mm();
-    const std::string wrong = "a top-link of " + figure_with_unit(machine.top_link.value, units) + " and a mast of " +
-                              figure_with_unit(machine.mast.value, units) + " meet at no height";
-    if (across <= 0)
-        return {machine.top_pivot_behind.place, wrong, "a top link pivot in front of the lower hitch point, which is " +
-                figure_at_most(behind, units) + " behind the PTO stub's groove"};
-    return {machine.top_link.place, wrong, "with the lower hitch point at " + figure_with_unit(Length::from_mm(height), units) +
-            ", a top-link from " + figure_at_least(std::abs(apart - mast), units) + " to " + figure_at_most(apart + mast, units)};
+    if (across <= 0) return {machine.top_pivot_behind.place, TopPivotTooFarBack{machine.top_link.value, machine.mast.value, tenths_down(behind)}};
+    return {machine.top_link.place, TopLinkDoesNotClose{machine.top_link.value, machine.mast.value, Length::from_mm(height), tenths_up(std::abs(apart - mast)), tenths_down(apart + mast)}};
 }
 
-Problems linkage_problems(const Mounted& machine, Units units)
+HitchProblems linkage_problems(const Mounted& machine)
 {
-    Problems problems;
+    HitchProblems problems;
     const std::vector<HeightSpan> spans = reachable_heights(machine);
     for_each_range(machine.ranges, [&](const MountedRange& range) {
-        if (spans.empty() && problems.empty()) problems.push_back(unclosed_problem(machine, range.lowest.value, units));
-        if (!spans.empty()) add_reach_problems(range, spans, units, problems);
+        if (spans.empty() && problems.empty()) problems.push_back(unclosed_problem(machine, range.lowest.value));
+        if (!spans.empty()) add_reach_problems(range, spans, problems);
     });
     return problems;
 }
 
-Problems problems_of(const Mounted& machine, Units units)
+HitchProblems problems_of(const Mounted& machine)
 {
-    Problems problems;
+    HitchProblems problems;
     add_common_problems(machine, problems);
-    const auto needs_length = [&](const Dimension& dimension, const char* name) {
-        if (dimension.value > Length()) return;
-        problems.push_back({dimension.place, std::string("a ") + name + " of " + figure_with_unit(dimension.value, units),
-                            "a length above 0"});
+    const auto needs_length = [&](const Dimension& dimension, Link link) {
+        if (dimension.value <= Length()) problems.push_back({dimension.place, LinkWithoutLength{link, dimension.value}});
     };
-    needs_length(machine.lower_link, "lower-link");
-    needs_length(machine.top_link, "top-link");
-    needs_length(machine.mast, "mast");
+    needs_length(machine.lower_link, Link::lower_link);
+    needs_length(machine.top_link, Link::top_link);
+    needs_length(machine.mast, Link::mast);
     for_each_range(machine.ranges, [&](const MountedRange& range) {
-        if (range.lowest.value <= range.highest.value) return;
-        problems.push_back({range.lowest.place, "a lowest of " + figure_with_unit(range.lowest.value, units) + " is above the highest of " +
-                            figure_with_unit(range.highest.value, units), "a lowest that is the highest or below it"});
+        if (range.lowest.value > range.highest.value) problems.push_back({range.lowest.place, LowestAboveHighest{range.lowest.value, range.highest.value}});
     });
-    return problems.empty() ? linkage_problems(machine, units) : problems;
+    return problems.empty() ? linkage_problems(machine) : problems;
 }
 
 // The furthest towards `where.position` that has an answer.
@@ -167,13 +134,6 @@ Coordinates last_answer(const Machine& machine, const HitchShaft& shaft, const N
     return between(good);
 }
 
-std::string in_words(const Posture& posture, Units units)
-{
-    if (const auto* lift = std::get_if<MountedPosture>(&posture)) return "a height of " + figure_with_unit(lift->height, units);
-    const auto& turned = std::get<TrailedPosture>(posture);
-    return "turn " + degrees(turned.turn) + ", pitch " + degrees(turned.pitch) + ", roll " + degrees(turned.roll);
-}
-
 // The room that the yokes and joints take up in line, which the input shaft must be behind the PTO stub by, and more.
 double room_in_line(const HitchShaft& shaft)
 {
@@ -181,7 +141,7 @@ double room_in_line(const HitchShaft& shaft)
     return room(shaft.tractor) + room(shaft.implement);
 }
 
-Problem no_room_problem(const Machine& machine, const HitchShaft& shaft, const Coordinates& start, Units units)
+HitchProblem no_room_problem(const Machine& machine, const HitchShaft& shaft, const Coordinates& start)
 {
     const auto& input_behind = std::visit([](const auto& kind) -> const Dimension& { return kind.input_behind; }, machine);
     const auto groove = [&]() -> double {
@@ -190,22 +150,20 @@ Problem no_room_problem(const Machine& machine, const HitchShaft& shaft, const C
         return links ? links->input.groove.x : 0.0;
     };
     const double least = input_behind.value.mm() + room_in_line(shaft) - groove();
-    return {input_behind.place, "an input-behind of " + figure_with_unit(input_behind.value, units) + " leaves no room for the shaft at " +
-            in_words(posture(machine, start), units), "more than " + figure_at_least(least, units)};
+    return {input_behind.place, NoRoomForShaft{input_behind.value, posture(machine, start), tenths_up(least)}};
 }
 
 }  // namespace
 
-Problems geometry_problems(const Machine& machine, Units units)
+HitchProblems geometry_problems(const Machine& machine)
 {
-    return std::visit([units](const auto& kind) { return problems_of(kind, units); }, machine);
+    return std::visit([](const auto& kind) { return problems_of(kind); }, machine);
 }
 
-Problem no_answer_problem(const Machine& machine, const HitchShaft& shaft, const NoAnswer& where, Units units)
+HitchProblem no_answer_problem(const Machine& machine, const HitchShaft& shaft, const NoAnswer& where)
 {
-    if (!shaft_in_place(machine, shaft, where.start)) return no_room_problem(machine, shaft, where.start, units);
-    return {where.end, "the shaft folds back on itself at " + in_words(posture(machine, where.position), units),
-            "on the way there, up to " + in_words(posture(machine, last_answer(machine, shaft, where)), units)};
+    if (!shaft_in_place(machine, shaft, where.start)) return no_room_problem(machine, shaft, where.start);
+    return {where.end, FoldsBack{posture(machine, where.position), posture(machine, last_answer(machine, shaft, where))}};
 }
 
 }  // namespace shaftcut

@@ -3,23 +3,14 @@
 #include <algorithm>
 
 #include "cut/general_tolerance.hpp"
-#include "cut/geometry_words.hpp"
-#include "text.hpp"
 
 namespace shaftcut {
 namespace {
 
-std::string length_text(const WorkOrder& order, Length length, Rounded as) { return figure_of_with_millimetres(as, length, order.units); }
+// Four published texts; from memory also EN ISO 4254-1 and EN 12965.
+constexpr Length shields_over_guard = Length::millimetres(50);
 
-std::string half_name(const WorkOrder& order, Tube tube)
-{
-    return std::string(to_word(order.reading.shaft.halves[tube].end)) + " half";
-}
-
-std::string limit_length(const WorkOrder& order, Limit limit)
-{
-    return length_text(order, order.limits.length(limit), rounded_as(limit));
-}
+End end_of(const WorkOrder& order, Tube tube) { return order.reading.shaft.halves[tube].end; }
 
 // What comes off the guards that are used again.
 PerEach<Tube, Length> guard_cuts(const WorkOrder& order)
@@ -33,12 +24,11 @@ bool any(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length()
 
 bool both(const PerEach<Tube, Length>& cut) { return cut[Tube::inner] != Length() && cut[Tube::outer] != Length(); }
 
-// "Saw the guard tubes, each at its free end." or, where one is left alone, "Saw the implement half's guard tube only."
-std::string saw_step(const WorkOrder& order, const PerEach<Tube, Length>& cut, const std::string& tube)
+// Both, or the only one that loses something.
+TubesToSaw saw_step(const WorkOrder& order, const PerEach<Tube, Length>& cut, bool guards)
 {
-    if (both(cut)) return "Saw the " + tube + " tubes, each at its free end.";
-    const Tube only = cut[Tube::inner] != Length() ? Tube::inner : Tube::outer;
-    return "Saw the " + half_name(order, only) + "'s " + tube + " tube only.";
+    if (both(cut)) return {guards, std::nullopt};
+    return {guards, end_of(order, cut[Tube::inner] != Length() ? Tube::inner : Tube::outer)};
 }
 
 bool has_feature(const WorkOrder& order, Tube tube, Feature feature)
@@ -79,112 +69,99 @@ bool is_unchecked(const WorkOrder& order, CheckId id)
     return order.cut && check_of(order.checks, id).result == CheckResult::not_checked;
 }
 
-std::string confirm_step(const WorkOrder& order)
-{
-    const std::string nothing = order.verdict == Verdict::cut ? "saw nothing" : "do not fit it";
-    return "Confirm what stands in the frame on sheet 1. Outside, or a no: " + nothing + ".";
-}
-
-void add_saw_steps(std::vector<std::string>& steps, const WorkOrder& order)
+void add_saw_steps(std::vector<Step>& steps, const WorkOrder& order)
 {
     const CutPlan& plan = order.cut->plan;
     const PerEach<Tube, Length> guard_cut = guard_cuts(order);
-    if (order.stops->agreement != ClosedAgreement::agrees) steps.emplace_back("Find out why it does not close as its halves say; measure again.");
-    steps.emplace_back("Mark the phase along both tubes, then part the shaft.");
-    steps.emplace_back("Closed length and both halves as stated? If not, stop.");
-    if (!order.confirm.empty()) steps.push_back(confirm_step(order));
-    steps.emplace_back("Mark the cuts from the free ends; check what is kept.");
-    steps.emplace_back(order.circumstances.machine_here ? "At the shortest position hold the halves side by side: do the cuts look right? If not, stop."
-                                                        : "The machine is not here: have its shortest length read again, without this sheet in sight. Not as stated? Stop.");
-    if (guard_unmeasured(order)) steps.emplace_back("Confirm the cut of the guard that was not measured.");
-    if (is_unchecked(order, CheckId::tube_left)) steps.emplace_back("Compare what is kept with the least that the maker allows.");
-    if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Take the end stop off the tube to be sawn.");
-    if (any(guard_cut)) steps.push_back(saw_step(order, guard_cut, "guard"));
-    if (any(plan.cut)) steps.push_back(saw_step(order, plan.cut, "drive"));
-    steps.emplace_back("Deburr inside and out, clear swarf, grease.");
-    if (cut_feature(order, Feature::coated)) steps.emplace_back("Treat the bare edge of the coated tube.");
-    if (cut_feature(order, Feature::end_stop)) steps.emplace_back("Fit the end stop again at the new end.");
-    if (any(plan.cut) && has_lubrication_hole(order)) steps.emplace_back("Clear the lubrication passage; see grease come out.");
-}
-
-std::string ripple_text(const ExtremeIrregularity& ripple)
-{
-    return ripple.percent ? figure(Angle::from_degrees(*ripple.percent)) + " %" : "no turning at all";
+    if (order.stops->agreement != ClosedAgreement::agrees) steps.emplace_back(PlainStep::find_out_why_not_closed);
+    steps.emplace_back(PlainStep::mark_phase_and_part);
+    steps.emplace_back(PlainStep::compare_with_stated);
+    if (!order.confirm.empty()) steps.emplace_back(PlainStep::confirm_before_sawing);
+    steps.emplace_back(PlainStep::mark_cuts);
+    steps.emplace_back(order.circumstances.machine_here ? PlainStep::hold_halves_side_by_side : PlainStep::have_shortest_read_again);
+    if (guard_unmeasured(order)) steps.emplace_back(PlainStep::confirm_guard_cut);
+    if (is_unchecked(order, CheckId::tube_left)) steps.emplace_back(PlainStep::compare_tube_left);
+    if (cut_feature(order, Feature::end_stop)) steps.emplace_back(PlainStep::take_end_stop_off);
+    if (any(guard_cut)) steps.emplace_back(saw_step(order, guard_cut, true));
+    if (any(plan.cut)) steps.emplace_back(saw_step(order, plan.cut, false));
+    steps.emplace_back(PlainStep::deburr);
+    if (cut_feature(order, Feature::coated)) steps.emplace_back(PlainStep::treat_coated_edge);
+    if (cut_feature(order, Feature::end_stop)) steps.emplace_back(PlainStep::refit_end_stop);
+    if (any(plan.cut) && has_lubrication_hole(order)) steps.emplace_back(PlainStep::clear_lubrication);
 }
 
 // What one step out of phase would do, of two standard joints on the first machine. On some machines it is not more.
-std::string phase_reason(const WorkOrder& order)
+// A joint that could not turn at all has no ripple.
+std::optional<Ripple> ripple(const WorkOrder& order)
 {
     for (const End end : both_ends)
-        if (order.shaft.ends[end].joint == JointKind::wide_angle) return {};
-    for (const FitReading& fit : order.fits)
-        if (fit.geometry && fit.geometry->lengths.irregularity && fit.geometry->lengths.irregularity_out_of_phase)
-            return " The speed then ripples by up to " + ripple_text(*fit.geometry->lengths.irregularity) + ", one step (" + figure(fit.geometry->shaft.phase_step) +
-                   "°) out by up to " + ripple_text(*fit.geometry->lengths.irregularity_out_of_phase) + ".";
-    return {};
+        if (order.shaft.ends[end].joint == JointKind::wide_angle) return std::nullopt;
+    for (const FitReading& fit : order.fits) {
+        if (!fit.geometry || !fit.geometry->lengths.irregularity || !fit.geometry->lengths.irregularity_out_of_phase) continue;
+        const auto &in_phase = fit.geometry->lengths.irregularity->percent, &out = fit.geometry->lengths.irregularity_out_of_phase->percent;
+        return in_phase && out ? std::optional(Ripple{*in_phase, *out, fit.geometry->shaft.phase_step}) : std::nullopt;
+    }
+    return std::nullopt;
 }
 
-void add_assembly_steps(std::vector<std::string>& steps, const WorkOrder& order)
+void add_assembly_steps(std::vector<Step>& steps, const WorkOrder& order)
 {
-    steps.push_back("Put together in phase: the marks meet." + phase_reason(order));
-    if (order.verdict == Verdict::cut) steps.emplace_back("Measure what was cut, fill in the boxes.");
+    steps.emplace_back(PutTogether{ripple(order)});
+    if (order.verdict == Verdict::cut) steps.emplace_back(PlainStep::fill_in_boxes);
     for (const Tube tube : both_tubes)
-        if (!guard_is_used(order.shaft, tube)) steps.push_back("Fit a new guard to the " + half_name(order, tube) + ". Without it the shaft goes on no stub.");
-    if (!order.circumstances.machine_here) steps.emplace_back("At the machine, before the PTO is used, do what follows.");
-    steps.emplace_back("Shortest position: at least " + limit_length(order, Limit::closing_clearance) + " left to close.");
-    steps.emplace_back("Longest position: no further apart than stated.");
-    if (order.fits.size() > 1) steps.emplace_back("Check both positions with every other tractor.");
-    // Four published texts; from memory also EN ISO 4254-1 and EN 12965.
-    steps.emplace_back("Both shields overlap the guard by " + figure_with_unit(Length::millimetres(50), order.units, Toward::up) + " or more.");
-    steps.push_back(needs_second_chain(order) ? "Fit a second chain at the tractor end. Hook both, slack in every position."
-                                               : "Chains hooked, slack in every position.");
+        if (!guard_is_used(order.shaft, tube)) steps.emplace_back(FitNewGuard{end_of(order, tube)});
+    if (!order.circumstances.machine_here) steps.emplace_back(PlainStep::go_to_machine);
+    steps.emplace_back(TryShortest{order.limits.length(Limit::closing_clearance)});
+    steps.emplace_back(PlainStep::try_longest);
+    if (order.fits.size() > 1) steps.emplace_back(PlainStep::try_every_tractor);
+    steps.emplace_back(ShieldsOverlapGuard{shields_over_guard});
+    steps.emplace_back(needs_second_chain(order) ? PlainStep::fit_second_chain : PlainStep::hook_chains);
 }
 
-std::string fit_reference_text(const FitReading& fit)
+FitLengths::Read read_of(const WorkOrder& order, const FitReading& fit)
 {
-    if (fit.between == Between::grooves) return "between the locking grooves";
-    return fit.reference == Reference::outer_cross ? "from the outer cross" : "from the inner cross";
+    if (fit.between == Between::grooves) return FitLengths::Read::between_grooves;
+    if (!order.reading.has_wide_angle) return FitLengths::Read::between_crosses;
+    return fit.reference == Reference::outer_cross ? FitLengths::Read::from_outer_cross : FitLengths::Read::from_inner_cross;
 }
 
-void add_fit_notes(std::vector<std::string>& notes, const WorkOrder& order)
+void add_fit_notes(std::vector<Note>& notes, const WorkOrder& order)
 {
     for (const FitReading& fit : order.fits) {
-        const bool converted = fit.reaches[End::tractor].bends() || fit.reaches[End::implement].bends();
-        const bool says_reference = order.reading.has_wide_angle || fit.between == Between::grooves;
-        const bool as_worked_with = !says_reference || (fit.reference == Reference::inner_cross && fit.between == Between::crosses);
-        if (!fit.fit.shortest || !fit.shortest || !fit.longest[Range::turning] || (order.fits.size() == 1 && as_worked_with)) continue;
-        std::string note = fit.tractor.empty() ? "Shortest" : fit.tractor + ": shortest";
-        note += " " + length_text(order, fit.shortest->value, Rounded::shortest) + (says_reference ? " " + fit_reference_text(fit) : "");
-        if (converted) note += ", " + length_text(order, fit.fit.shortest->value, Rounded::shortest) + " between the inner crosses";
+        const FitLengths::Read read = read_of(order, fit);
+        const bool as_worked_with = read == FitLengths::Read::between_crosses || read == FitLengths::Read::from_inner_cross;
         const auto& turning = fit.longest[Range::turning];
-        note += "; longest turning " + length_text(order, turning->value, Rounded::longest);
-        if (converted) note += ", " + length_text(order, fit.fit.longest[Range::turning]->value, Rounded::longest) + " between the inner crosses";
-        notes.push_back(note + ".");
+        if (!fit.fit.shortest || !fit.shortest || !turning || (order.fits.size() == 1 && as_worked_with)) continue;
+        FitLengths note{fit.tractor, read, fit.shortest->value, turning->value, std::nullopt, std::nullopt};
+        if (fit.reaches[End::tractor].bends() || fit.reaches[End::implement].bends()) {
+            note.shortest_between_inner = fit.fit.shortest->value;
+            note.longest_between_inner = fit.fit.longest[Range::turning]->value;
+        }
+        notes.emplace_back(note);
     }
-    if (order.fits.size() > 1) notes.emplace_back("The shaft must serve all of these: the least shortest and the greatest longest count.");
+    if (order.fits.size() > 1) notes.emplace_back(Remark::least_and_greatest_count);
 }
 
 // What the job says of the machine and of who answers for a limit; the rest of it is on the sheets alone.
-void add_stated_notes(std::vector<std::string>& notes, const WorkOrder& order)
+void add_stated_notes(std::vector<Note>& notes, const WorkOrder& order)
 {
     const Circumstances& around = order.circumstances;
-    if (!around.other_tractors.empty())
-        notes.push_back("Not measured, but drives the machine too: " + listed(around.other_tractors, "and") + ". The shaft goes on no tractor that was not measured.");
-    if (!around.machine_here) notes.emplace_back("The machine is not here: the shaft was not tried on it. Try both positions there before the PTO is used.");
-    if (!around.limits_why.empty()) notes.push_back("A limit was made looser" + (around.limits_by.empty() ? "" : " by " + around.limits_by) + ": " + around.limits_why + ".");
+    if (!around.other_tractors.empty()) notes.emplace_back(UnmeasuredTractors{around.other_tractors});
+    if (!around.machine_here) notes.emplace_back(Remark::machine_not_here);
+    if (!around.limits_why.empty()) notes.emplace_back(LooserLimit{around.limits_why, around.limits_by});
 }
 
 // What the fitter does by hand where a check could not be made.
-void add_unchecked_notes(std::vector<std::string>& notes, const WorkOrder& order)
+void add_unchecked_notes(std::vector<Note>& notes, const WorkOrder& order)
 {
-    if (is_unchecked(order, CheckId::guard_clearance)) notes.emplace_back("By hand, for the guard clearance: push fully together; the guards must not meet before the tubes.");
-    if (is_unchecked(order, CheckId::guard_cover)) notes.emplace_back("By hand, for the guard cover: at the longest position no bare tube may show.");
+    if (is_unchecked(order, CheckId::guard_clearance)) notes.emplace_back(Remark::guard_clearance_by_hand);
+    if (is_unchecked(order, CheckId::guard_cover)) notes.emplace_back(Remark::guard_cover_by_hand);
     // A step where the tube is sawn.
-    if (is_unchecked(order, CheckId::tube_left) && order.verdict == Verdict::fits) notes.emplace_back("By hand, for the tube left: compare with the least that the maker allows.");
+    if (is_unchecked(order, CheckId::tube_left) && order.verdict == Verdict::fits) notes.emplace_back(Remark::tube_left_by_hand);
 }
 
 // The saw's tolerance beside the general one for the shortest of the lengths that are sawn.
-void add_tolerance_note(std::vector<std::string>& notes, const WorkOrder& order)
+void add_tolerance_note(std::vector<Note>& notes, const WorkOrder& order)
 {
     std::optional<Length> shortest;
     for (const Tube tube : both_tubes) {
@@ -194,61 +171,49 @@ void add_tolerance_note(std::vector<std::string>& notes, const WorkOrder& order)
             shortest = std::min(shortest.value_or(*plan.guard_half[tube]), *plan.guard_half[tube]);
     }
     const auto general = shortest ? coarse_tolerance(*shortest) : std::nullopt;
-    if (!general) return;
-    notes.push_back("Sawn lengths are within ± " + figure_with_unit(order.saw.plus_minus, Units::mm) + "; ISO 2768-1 class c allows ± " +
-                    figure_with_unit(*general, Units::mm) + " for the shortest of them.");
+    if (general) notes.emplace_back(SawnWithin{order.saw.plus_minus, *general});
 }
 
 }  // namespace
 
-std::vector<std::string> steps_for(const WorkOrder& order)
+std::vector<Step> steps_for(const WorkOrder& order)
 {
-    std::vector<std::string> steps;
+    std::vector<Step> steps;
     if (!order.cut) return steps;
-    steps.emplace_back("PTO off, engine off, key out, machine blocked.");
+    steps.emplace_back(PlainStep::stop_engine);
     if (order.verdict == Verdict::cut) add_saw_steps(steps, order);
-    else steps.emplace_back("Mark the phase, part the shaft, saw nothing, clean and grease.");
-    if (order.verdict == Verdict::fits && !order.confirm.empty()) steps.push_back(confirm_step(order));
+    else steps.emplace_back(PlainStep::clean_uncut);
+    if (order.verdict == Verdict::fits && !order.confirm.empty()) steps.emplace_back(PlainStep::confirm_before_fitting);
     add_assembly_steps(steps, order);
     return steps;
 }
 
-std::vector<std::string> cautions_for(const WorkOrder& order)
+std::vector<Caution> cautions_for(const WorkOrder& order)
 {
-    std::vector<std::string> cautions{
-        "DANGER: a turning shaft catches clothing and kills. PTO off, engine off, key out first.",
-        "Run it only with guard, shields, chains complete.",
-        "WARNING: bottoming or parting breaks gearboxes.",
-        "Manuals and local rules come first; a qualified person checks and signs."};
-    if (order.verdict == Verdict::refused)
-        cautions.insert(cautions.begin(), "Do not cut this shaft and do not run it on this machine as it is.");
+    std::vector<Caution> cautions{Caution::turning_shaft_kills, Caution::guards_complete, Caution::bottoming_or_parting, Caution::manuals_come_first};
+    if (order.verdict == Verdict::refused) cautions.insert(cautions.begin(), Caution::leave_shaft_alone);
     return cautions;
 }
 
-std::vector<std::string> guard_warnings_for(const WorkOrder& order)
+std::optional<GuardWarning> guard_warning_for(const WorkOrder& order)
 {
-    std::vector<std::string> found;
+    GuardWarning warning{{}, order.limits.length(Limit::guard_setback)};
     for (const End end : both_ends) {
         const Tube tube = tube_on(order.shaft, end);
-        if (guard_is_used(order.shaft, tube)) continue;
-        const bool none = order.shaft.halves[tube].guard_use == GuardUse::none;
-        found.push_back("the " + half_name(order, tube) + (none ? " has no guard" : "'s guard is damaged and not used again"));
+        if (!guard_is_used(order.shaft, tube)) warning.halves.push_back({end_of(order, tube), order.shaft.halves[tube].guard_use != GuardUse::none});
     }
-    if (found.empty()) return {};
-    return {"The shaft must not run as it is: " + listed(found, "and") + ". Fit a new one, its tube standing out of it by 0 to " + limit_length(order, Limit::guard_setback) + "."};
+    return warning.halves.empty() ? std::nullopt : std::optional(warning);
 }
 
-std::vector<std::string> notes_for(const WorkOrder& order)
+std::vector<Note> notes_for(const WorkOrder& order)
 {
-    std::vector<std::string> notes;
+    std::vector<Note> notes;
     add_fit_notes(notes, order);
     add_stated_notes(notes, order);
-    if (order.cut && guard_unmeasured(order))
-        notes.emplace_back("A guard was not measured: its cut is that of its tube. Confirm it by holding the halves side by side.");
+    if (order.cut && guard_unmeasured(order)) notes.emplace_back(Remark::guard_not_measured);
     const auto& halves = order.reading.shaft.halves;
     if (order.stops && (!halves[Tube::inner].measured || !halves[Tube::outer].measured))
-        notes.push_back("A half was not measured: its length follows from the closed length and the other half's shoulder." +
-                           std::string(order.verdict == Verdict::cut ? " Measure it before sawing." : ""));
+        notes.emplace_back(order.verdict == Verdict::cut ? Remark::half_not_measured_to_be_sawn : Remark::half_not_measured);
     add_unchecked_notes(notes, order);
     if (order.verdict == Verdict::cut) add_tolerance_note(notes, order);
     return notes;

@@ -1,4 +1,4 @@
-// The work in words: steps in order, cautions, notes. Common practice of published manuals, in our own words.
+// The work to do: steps in order, cautions, notes. Common practice of published manuals.
 #pragma once
 
 #include "shaftcut/trade/order/work_order.hpp"
@@ -7,18 +7,18 @@ namespace shaftcut {
 
 // The steps for this order; they name no figure that comes from a measured length, so they hold for a document whose lengths
 // are changed. A refused order has none.
-std::vector<std::string> steps_for(const WorkOrder& order);
+std::vector<Step> steps_for(const WorkOrder& order);
 
-std::vector<std::string> cautions_for(const WorkOrder& order);
+std::vector<Caution> cautions_for(const WorkOrder& order);
 
-// Of each half whose guard is missing or damaged: that the shaft must not run without it. Before every other warning.
-std::vector<std::string> guard_warnings_for(const WorkOrder& order);
+// The halves whose guard is missing or damaged; nothing where there are none. Before every other warning.
+std::optional<GuardWarning> guard_warning_for(const WorkOrder& order);
 
 // What the fitter should know besides the checks: from which cross each length runs, which fit decides.
-std::vector<std::string> notes_for(const WorkOrder& order);
+std::vector<Note> notes_for(const WorkOrder& order);
 
 // What the machines' geometry says besides: where the shortest lies and what a measurement at the ends of the lift would
 // miss, and where the pin should be.
-std::vector<std::string> machine_notes_for(const WorkOrder& order);
+std::vector<Note> machine_notes_for(const WorkOrder& order);
 
 }  // namespace shaftcut

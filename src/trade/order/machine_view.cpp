@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "cut/geometry_words.hpp"
-
 namespace shaftcut {
 namespace {
 
@@ -24,10 +22,10 @@ void take_extreme(MachineScene& scene, const OperatingLengths& lengths)
     scene.printed_as = Rounded::shortest;
 }
 
-MachineScene scene(const std::string& name, const GeometryReading& geometry, const Posture& at)
+MachineScene scene(SceneOf of, const GeometryReading& geometry, const Posture& at)
 {
     MachineScene scene;
-    scene.name = name;
+    scene.of = of;
     scene.at = at;
     const Coordinates position = coordinates(at);
     scene.pto_groove = pto_groove(geometry.machine);
@@ -57,7 +55,8 @@ void add_longest(MachineView& view, const GeometryReading& geometry)
     const auto& ranges = geometry.lengths.ranges;
     for (const Range range : all_ranges)
         if (ranges[range] && (!of || ranges[range]->longest.length > ranges[*of]->longest.length)) of = range;
-    view.scenes.push_back(scene(std::string("Longest, ") + to_word(*of), geometry, ranges[*of]->longest.at));
+    view.scenes.push_back(scene(SceneOf::longest, geometry, ranges[*of]->longest.at));
+    view.scenes.back().range = of;
     // On a machine that does not move it is the shortest too.
     view.scenes.back().length = ranges[*of]->longest.length;
     view.scenes.back().printed_as = Rounded::longest;
@@ -117,7 +116,7 @@ MachineView machine_view(const FitReading& fit)
     const GeometryReading& geometry = fit.geometry.value();
     MachineView view;
     view.tractor = fit.tractor;
-    const MachineScene shortest = scene("Shortest", geometry, geometry.lengths.shortest.at);
+    const MachineScene shortest = scene(SceneOf::shortest, geometry, geometry.lengths.shortest.at);
     if (const auto* trailed = std::get_if<Trailed>(&geometry.machine)) {
         view.scenes.push_back(shortest);
         add_longest(view, geometry);
@@ -127,7 +126,7 @@ MachineView machine_view(const FitReading& fit)
     view.mounted = true;
     const Mounted& machine = std::get<Mounted>(geometry.machine);
     const MountedRange whole = whole_lift(machine);
-    view.scenes = {scene("Lowest", geometry, MountedPosture{whole.lowest.value}), shortest, scene("Highest", geometry, MountedPosture{whole.highest.value})};
+    view.scenes = {scene(SceneOf::lowest, geometry, MountedPosture{whole.lowest.value}), shortest, scene(SceneOf::highest, geometry, MountedPosture{whole.highest.value})};
     add_lift(view, whole, machine, geometry.shaft);
     return view;
 }

@@ -1,7 +1,6 @@
 #include "shaftcut/trade/order/work_order.hpp"
 
 #include "advice/advice.hpp"
-#include "data/shaft_title.hpp"
 #include "order/instructions.hpp"
 #include "shaftcut/trade/checks/confirmation.hpp"
 
@@ -73,7 +72,6 @@ void judge(WorkOrder& order, const CheckInput& input)
     order.checks = run_checks(input);
     if (any_failed(order.checks)) {
         order.verdict = Verdict::refused;
-        order.reasons = reasons_to_refuse(order.checks);
         order.ways_out = ways_out(input, order.checks);
         return;
     }
@@ -106,7 +104,7 @@ WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& wo
     order.stops = stops_of(order.reading.shaft);
     order.overlap_closed_before = overlap_before(order.reading.shaft);
     const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
-    judge(order, {job, catalogue, series, order.limits, order.saw, order.reading, order.fits, order.fit, order.stops, plan, units});
+    judge(order, {job, catalogue, series, order.limits, order.saw, order.reading, order.fits, order.fit, order.stops, plan});
     order.notes = notes_for(order);
     order.machine_notes = machine_notes_for(order);
     order.notes.insert(order.notes.end(), order.machine_notes.begin(), order.machine_notes.end());

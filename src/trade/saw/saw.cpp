@@ -29,14 +29,12 @@ Model with_missing_bars(const Model& model)
 
 SawRefusal too_small()
 {
-    return {SawRefusal::Reason::rack_too_small, "the stock is too small for all pieces: proven by prices, though its total length might do",
-            "add a bar, or leave out pieces", {}, {}};
+    return {SawRefusal::Reason::rack_too_small, SawFault::rack_too_small, {}, {}};
 }
 
 SawRefusal no_time()
 {
-    return {SawRefusal::Reason::no_plan_in_time, "no plan was found in the time allowed; the stock is limited and nearly used up",
-            "allow more seconds, or add a bar", {}, {}};
+    return {SawRefusal::Reason::no_plan_in_time, SawFault::no_plan_in_time, {}, {}};
 }
 
 std::variant<Packing, SawRefusal> first_packing(const Model& model, const SawWatch& watch)

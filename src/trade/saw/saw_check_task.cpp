@@ -10,11 +10,6 @@ using Reason = SawRefusal::Reason;
 
 constexpr Length longest_figure = Length::millimetres(100'000);
 
-std::string mm(Length length)
-{
-    return figure(length, Units::mm, Toward::nearest, 3) + " mm";
-}
-
 bool is_length(Length length, Length least)
 {
     return length >= least && length <= longest_figure;
@@ -24,17 +19,15 @@ std::optional<SawRefusal> bad_figures(const SawTask& task)
 {
     for (const Length length : {task.kerf, task.trim_start, task.trim_end, task.reusable})
         if (!is_length(length, Length()))
-            return SawRefusal{Reason::bad_figure, "kerf, trims and reusable length: " + mm(length), "write 0 to 100 m", {}, {}};
+            return SawRefusal{Reason::bad_figure, BladeFigureOutOfRange{length}, {}, {}};
     const Length shortest = Length::micrometres(1);
     for (std::size_t i = 0; i < task.pieces.size(); ++i)
         if (!is_length(task.pieces[i].length, shortest) || task.pieces[i].count < 0)
-            return SawRefusal{Reason::bad_figure, "piece of " + mm(task.pieces[i].length) + ", " + std::to_string(task.pieces[i].count) + " times",
-                              "a piece is longer than 0 and at most 100 m, its count 0 or more", {i}, {}};
+            return SawRefusal{Reason::bad_figure, PieceOutOfRange{task.pieces[i].length, task.pieces[i].count}, {i}, {}};
     for (std::size_t k = 0; k < task.stock.size(); ++k) {
         const SawStock& stock = task.stock[k];
         if (!is_length(stock.length, shortest) || stock.count.value_or(0) < 0 || stock.cost < 0 || stock.cost > most_saw_cost)
-            return SawRefusal{Reason::bad_figure, "bar of " + mm(stock.length),
-                              "a bar is longer than 0 and at most 100 m, its count 0 or more, its cost 0 to 1000000", {}, {k}};
+            return SawRefusal{Reason::bad_figure, BarOutOfRange{stock.length}, {}, {k}};
     }
     return std::nullopt;
 }
@@ -48,12 +41,9 @@ std::optional<SawRefusal> wrong_size(const SawTask& task)
         pieces = std::min(pieces, most_saw_pieces) + std::min(piece.count, most_saw_pieces + 1);
         lengths.insert(piece.length);
     }
-    if (pieces == 0) return SawRefusal{Reason::nothing_to_cut, "there is no piece to cut", "list at least one piece", {}, {}};
+    if (pieces == 0) return SawRefusal{Reason::nothing_to_cut, SawFault::nothing_to_cut, {}, {}};
     if (pieces > most_saw_pieces || lengths.size() > most_saw_lengths || task.stock.size() > most_saw_stock)
-        return SawRefusal{Reason::bad_figure, "the list is too large for one plan",
-                          "at most " + std::to_string(most_saw_pieces) + " pieces of " + std::to_string(most_saw_lengths) + " lengths and "
-                              + std::to_string(most_saw_stock) + " lines of stock; split the list",
-                          {}, {}};
+        return SawRefusal{Reason::bad_figure, SawFault::list_too_large, {}, {}};
     return std::nullopt;
 }
 
@@ -72,10 +62,8 @@ std::optional<SawRefusal> too_long(const SawTask& task)
     for (std::size_t i = 0; i < task.pieces.size(); ++i)
         if (task.pieces[i].count > 0 && task.pieces[i].length > longest) pieces.push_back(i);
     if (pieces.empty()) return std::nullopt;
-    const std::string wrong = mm(task.pieces[pieces.front()].length) + " is longer than every bar";
-    const std::string right = longest < Length() ? "there is no bar in stock longer than its trims"
-                                                 : "the longest bar holds " + mm(longest) + " between its trims";
-    return SawRefusal{Reason::piece_fits_no_bar, wrong, right, std::move(pieces), {}};
+    const PieceFitsNoBar found{task.pieces[pieces.front()].length, longest < Length() ? std::nullopt : std::optional(longest)};
+    return SawRefusal{Reason::piece_fits_no_bar, found, std::move(pieces), {}};
 }
 
 // Needed: every piece with its kerf. There: every bar between its trims with one kerf, for the last piece needs no cut.
@@ -90,8 +78,7 @@ std::optional<SawRefusal> too_little(const SawTask& task)
         if (held > task.kerf) there += std::min(*stock.count, most_saw_pieces) * held.um();
         if (there >= needed) return std::nullopt;
     }
-    return SawRefusal{Reason::rack_too_small, "the stock is too short by " + mm(Length::micrometres(needed - there)) + ", cuts and trims counted",
-                      "add bars, or leave out pieces", {}, {}};
+    return SawRefusal{Reason::rack_too_small, RackTooShort{Length::micrometres(needed - there)}, {}, {}};
 }
 
 }  // namespace

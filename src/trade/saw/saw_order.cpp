@@ -94,19 +94,12 @@ SawTotals totals_of(const std::vector<BarLayout>& bars)
     return totals;
 }
 
-constexpr const char* thin_end_caution =
-    "THIN END: the last cut takes off less than the blade's kerf or the saw's least cut, so the blade may run out of the bar. Clamp a piece of waste behind the end, or grind to the mark.";
-
-std::vector<std::string> cautions_for(const SawTask& task, Units units)
+std::vector<SawCaution> cautions_for(const SawTask& task, const std::vector<BarLayout>& bars)
 {
-    std::vector<std::string> cautions{
-        "Measure each bar before its first cut: the plan is for the length stated. A bar that is shorter may not hold its last piece.",
-        "The plan counts " + saw_figure_with_unit(task.kerf, units) + " for each cut. Measure what your blade takes: with another kerf, plan again.",
-        "Clamp the bar and support both its ends, so that nothing pinches the blade or falls. Eye and hearing protection.",
-        "Deburr every end. Write the label on the piece as it comes off the saw."};
-    if (task.trim_start > Length())
-        cautions.insert(cautions.begin() + 1, "First cut off the starting end so that " + saw_figure_with_unit(task.trim_start, units)
-                                                  + " are gone, kerf included; the stops count from the end as it was before.");
+    std::vector<SawCaution> cautions{SawCaution::measure_bars};
+    if (task.trim_start > Length()) cautions.push_back(SawCaution::cut_trim_first);
+    cautions.insert(cautions.end(), {SawCaution::kerf_counted, SawCaution::clamp_and_protect, SawCaution::deburr_and_label});
+    if (std::any_of(bars.begin(), bars.end(), [](const BarLayout& bar) { return bar.thin_end.has_value(); })) cautions.push_back(SawCaution::thin_end);
     return cautions;
 }
 
@@ -126,8 +119,7 @@ SawOrder lay_out(const SawHeading& heading, SawTask task, SawPlan plan, SawEnd e
     order.bars = layouts(task, plan, heading);
     order.fetch = bars_to_fetch(task, plan);
     order.totals = totals_of(order.bars);
-    order.cautions = cautions_for(task, heading.units);
-    if (std::any_of(order.bars.begin(), order.bars.end(), [](const BarLayout& bar) { return bar.thin_end.has_value(); })) order.cautions.push_back(thin_end_caution);
+    order.cautions = cautions_for(task, order.bars);
     order.task = std::move(task);
     order.plan = std::move(plan);
     return order;
@@ -158,31 +150,13 @@ std::string cost_figure(std::int64_t cost)
     return std::to_string(cost / cost_unit) + (decimals.empty() ? "" : "." + decimals);
 }
 
-std::string cost_words(const SawOrder& order)
+CostBasis cost_basis(const SawOrder& order)
 {
     const auto counts_its_length = [](const BarsToFetch& bars) { return bars.cost == bars.length.um() * cost_of_a_micrometre; };
-    const std::string cost = "Cost " + cost_figure(order.plan.cost);
-    if (std::all_of(order.fetch.begin(), order.fetch.end(), counts_its_length)) return cost + ", which is the bars' length in mm, for no cost is stated";
-    if (std::none_of(order.fetch.begin(), order.fetch.end(), counts_its_length)) return cost + " by the costs stated of the bars";
-    return cost + " by the costs stated of the bars; a bar without one counts its length in mm";
+    if (std::all_of(order.fetch.begin(), order.fetch.end(), counts_its_length)) return CostBasis::lengths;
+    return std::none_of(order.fetch.begin(), order.fetch.end(), counts_its_length) ? CostBasis::stated : CostBasis::stated_and_lengths;
 }
 
-std::string bound_sentence(const SawPlan& plan)
-{
-    if (plan.proven_optimal) return "proven: no plan costs less";
-    const std::int64_t gap = share(plan.cost - plan.lower_bound, whole_in_thousandths_of_per_cent, plan.cost);
-    return "no plan costs less than " + cost_figure(plan.lower_bound) + ", which is "
-           + figure(Length::micrometres(gap), Units::mm, Toward::nearest, digits_of_a_micrometre) + " % below this plan";
-}
-
-std::string end_sentence(SawEnd end)
-{
-    switch (end) {
-    case SawEnd::time_was_up: return "The time allowed was up: this is the best plan found in it.";
-    case SawEnd::interrupted: return "Stopped by Ctrl-C: this is the best plan found so far.";
-    case SawEnd::finished: break;
-    }
-    return {};
-}
+std::int64_t gap_of(const SawPlan& plan) { return share(plan.cost - plan.lower_bound, whole_in_thousandths_of_per_cent, plan.cost); }
 
 }  // namespace shaftcut

@@ -8,9 +8,11 @@
 #include "load.hpp"
 #include "orders_reader.hpp"
 #include "page/font.hpp"
+#include "shaft_title_words.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
 #include "support/catch.hpp"
 #include "support/fonts.hpp"
+#include "support/sentences.hpp"
 #include "text.hpp"
 #include "workshop_reader.hpp"
 
@@ -81,7 +83,7 @@ void on_sample_sheets(const Look& look)
             }
 }
 
-std::string spoken(CheckId id)
+std::string name_of(CheckId id)
 {
     std::string name = to_word(id);
     std::replace(name.begin(), name.end(), '-', ' ');
@@ -102,8 +104,8 @@ TEST_CASE("every order of the sample takes two sheets at most; on A4 in millimet
         CHECK(pages.size() <= 2);
         CHECK(find(pages.front(), "1 of " + std::to_string(pages.size())));
         if (!plan.built || plan.units == Units::in || pages.front().height < 290) return;
-        for (const Operation& operation : plan.built->operations) CHECK(contains({pages.front()}, operation.does));
-        for (const ShaftPart& part : plan.built->parts) CHECK(contains({pages.front()}, part.name));
+        for (const Operation& operation : plan.built->operations) CHECK(contains({pages.front()}, say(operation, wording_of(plan))));
+        for (const ShaftPart& part : plan.built->parts) CHECK(contains({pages.front()}, say(part.name, wording_of(plan))));
     });
 }
 
@@ -128,7 +130,7 @@ TEST_CASE("each check that was made has a line of its own, and every warning is 
     on_sample_sheets([](const BuildPlan& plan, const std::vector<Page>& pages) {
         for (const Check& check : plan.checks) {
             INFO(to_word(check.id));
-            const std::string start = check.result == CheckResult::warn ? "WARNING, " + spoken(check.id) + ":" : spoken(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass");
+            const std::string start = check.result == CheckResult::warn ? "WARNING, " + name_of(check.id) + ":" : name_of(check.id) + (check.result == CheckResult::fail ? ": FAILED" : ": pass");
             if (check.result == CheckResult::not_checked) continue;
             CHECK(any_text(pages, [&](const Text& text) { return text.text.starts_with(start) && (check.result != CheckResult::warn || text.weight == Weight::bold); }));
         }
@@ -215,19 +217,19 @@ TEST_CASE("the lengths to saw are bold and over 5 mm high")
 TEST_CASE("nothing of an order is dropped from its assembly work order")
 {
     on_all_sheets([](const BuildCase&, const BuildPlan& plan, const std::vector<Page>& pages) {
-        std::vector<std::string> sentences{plan.order, plan.shaft_title, plan.owner, plan.customer, plan.machine, plan.due};
-        for (const auto* list : {&plan.reasons, &plan.ways_out, &plan.notes}) sentences.insert(sentences.end(), list->begin(), list->end());
-        for (const std::string& caution : plan.cautions) sentences.push_back(caution);
+        std::vector<std::string> sentences{plan.order, say(plan.shaft_title, wording_of(plan)), plan.owner, plan.customer, plan.machine, plan.due};
+        const Wording w = wording_of(plan);
+        for (const auto& list : {say(plan.reasons, w), say(plan.ways_out, w), say(plan.notes, w), say(plan.cautions, w)}) sentences.insert(sentences.end(), list.begin(), list.end());
         if (plan.built) {
-            for (const Operation& operation : plan.built->operations) sentences.push_back(operation.does);
-            for (const ShaftPart& part : plan.built->parts) sentences.insert(sentences.end(), {part.name, part.place});
+            for (const Operation& operation : plan.built->operations) sentences.push_back(say(operation, w));
+            for (const ShaftPart& part : plan.built->parts) sentences.insert(sentences.end(), {say(part.name, w), place_of(part, w)});
         }
         for (const Check& check : plan.checks) {
             std::string name = to_word(check.id);
             std::replace(name.begin(), name.end(), '-', ' ');
             sentences.push_back(name);
-            if (check.result == CheckResult::warn) sentences.push_back(check.says);
-            if (check.result == CheckResult::not_checked) sentences.push_back(check.basis);
+            if (check.result == CheckResult::warn) sentences.push_back(said(check, wording_of(plan)));
+            if (check.result == CheckResult::not_checked) sentences.push_back(basis_said(check, wording_of(plan)));
         }
         for (const std::string& sentence : sentences) {
             INFO(sentence);

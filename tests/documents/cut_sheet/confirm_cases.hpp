@@ -8,18 +8,18 @@ namespace shaftcut::test {
 // What is confirmed is put in by hand: here it is the paper that is looked at.
 inline std::vector<Confirmation> confirmations(std::size_t count)
 {
-    const auto length = [](Confirmed what, double expected, double plus_minus, const char* says) { return Confirmation{what, mm(expected), mm(plus_minus), says}; };
-    const auto look = [](Confirmed what, const char* says) { return Confirmation{what, std::nullopt, std::nullopt, says}; };
-    std::vector<Confirmation> all{
-        length(Confirmed::inner_half, 690, 6, "Measure the implement half from its cross to its tube's free end, expected 690 mm ± 6 mm: it was not measured, and the cut is worked out from the closed length."),
-        look(Confirmed::inner_guard, "Hold the implement half's guard beside its tube: does the tube stand out of it by 0 to 25 mm? It was not measured."),
-        length(Confirmed::outer_half, 668, 6, "Measure the tractor half from its inner cross to its tube's free end, expected 668 mm ± 6 mm: it was not measured."),
-        look(Confirmed::built, "Look for the year on the shaft's plate, or ask the owner and write down whom: was it built before 2021? An exposed lock may stay on an older shaft only."),
-        length(Confirmed::inner_shoulder, 128, 4, "Measure the implement half from its cross to the face that stops the other tube, expected 128 mm ± 4 mm: no second figure confirms it."),
-        length(Confirmed::outer_shoulder, 106, 4, "Measure the tractor half from its inner cross to the face that stops the other tube, expected 106 mm ± 4 mm: no second figure confirms it."),
-        look(Confirmed::outer_guard, "Hold the tractor half's guard beside its tube: does the tube stand out of it by 0 to 25 mm? It was not measured."),
-        length(Confirmed::closed, 860, 4, "Measure the closed length again from the outer cross, pushed fully together, expected 860 mm ± 4 mm: the halves say another."),
-        length(Confirmed::closed_inner_cross, 796, 4, "Measure the closed length between the inner crosses too, expected 796 mm ± 4 mm: which cross was meant rests on one figure.")};
+    const auto length = [](Confirmed what, ConfirmedFor why, double expected, double plus_minus) { return Confirmation{what, why, mm(expected), mm(plus_minus), {}, {}}; };
+    const auto look = [](Confirmed what, ConfirmedFor why) { return Confirmation{what, why, {}, {}, {}, mm(25)}; };
+    std::vector<Confirmation> all{length(Confirmed::inner_half, ConfirmedFor::half_not_measured, 690, 6),
+                                  look(Confirmed::inner_guard, ConfirmedFor::guard_not_measured),
+                                  length(Confirmed::outer_half, ConfirmedFor::half_not_measured, 668, 6),
+                                  look(Confirmed::built, ConfirmedFor::year_not_stated),
+                                  length(Confirmed::inner_shoulder, ConfirmedFor::stop_alone, 128, 4),
+                                  length(Confirmed::outer_shoulder, ConfirmedFor::stop_alone, 106, 4),
+                                  look(Confirmed::outer_guard, ConfirmedFor::guard_not_measured),
+                                  length(Confirmed::closed, ConfirmedFor::disagreement, 860, 4),
+                                  length(Confirmed::closed_inner_cross, ConfirmedFor::cross_not_known, 796, 4)};
+    all[7].from = Reference::outer_cross;
     all.resize(count);
     return all;
 }

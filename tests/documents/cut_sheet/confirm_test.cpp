@@ -1,14 +1,14 @@
 // What is confirmed before the saw, and what a job says around its lengths, on the papers.
 #include "commands/program.hpp"
-#include "cut_sheet/cut_sheet.hpp"
 #include "documents/cut_sheet/confirm_cases.hpp"
 #include "documents/page/page_checks.hpp"
 #include "documents/page/print_checks.hpp"
 #include "documents/sample_orders.hpp"
 #include "page/cairo_pages.hpp"
 #include "shaftcut/documents/json/json.hpp"
-#include "shaftcut/documents/terminal/terminal.hpp"
 #include "support/fonts.hpp"
+#include "support/sentences.hpp"
+#include "support/papers.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -75,12 +75,12 @@ TEST_CASE("what is confirmed stands on the first sheet before the steps, however
     for (const SheetCase& one : confirm_cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
+            const std::vector<Page> pages = cut_sheet_of(one.order, paper);
             CHECK(find(pages.front(), band_of(one.order)));
             if (one.order.confirm.empty()) continue;
             check_first_sheet(one.order, pages.front());
             check_boxes(one.order, pages.front());
-            for (const Confirmation& confirmation : one.order.confirm) CHECK(contains(pages, confirmation.says));
+            for (const Confirmation& confirmation : one.order.confirm) CHECK(contains(pages, say(confirmation, wording_of(one.order))));
         }
 }
 
@@ -88,13 +88,13 @@ TEST_CASE("every text of a sheet with confirmations can be read, and no line lea
 {
     for (const SheetCase& one : confirm_cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
+            const std::vector<Page> pages = cut_sheet_of(one.order, paper);
             for (std::size_t i = 0; i < pages.size(); ++i) {
                 INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
                 check_texts(pages[i]);
                 check_lines(pages[i], 9);
             }
-            for (const std::string& step : one.order.steps) CHECK(contains(pages, step));
+            for (const std::string& step : say_all(one.order.steps, wording_of(one.order))) CHECK(contains(pages, step));
             CHECK(contains(pages, "Signature"));
             CHECK(count_of(pages, "Signature") == 1);
         }
@@ -108,10 +108,10 @@ TEST_CASE("every sample has room for what may have to be confirmed of it")
         one.order.confirm = confirmations(5);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter"));
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
+            const std::vector<Page> pages = cut_sheet_of(one.order, paper);
             check_first_sheet(one.order, pages.front());
             check_texts(pages.front());
-            write(folder.file("sheet.pdf"), pdf_of(pages, cut_sheet_info(one.order), font_files()));
+            write(folder.file("sheet.pdf"), pdf_of(pages, cut_sheet_info_of(one.order), font_files()));
             CHECK(output_of("pdftotext -l 1 -layout " + folder.file("sheet.pdf") + " -").find(band_of(one.order)) != std::string::npos);
         }
     }
@@ -120,12 +120,12 @@ TEST_CASE("every sample has room for what may have to be confirmed of it")
 TEST_CASE("the terminal's first line says how many are confirmed first")
 {
     WorkOrder order = worked_in(demo_job(), Units::mm);
-    CHECK(terminal_text(order, Colour::none).starts_with("K-1042: CUT\n"));
+    CHECK(terminal_text_of(order).starts_with("K-1042: CUT\n"));
     order.confirm = confirmations(2);
-    CHECK(terminal_text(order, Colour::none).starts_with("K-1042: CUT: CONFIRM 2 FIRST\n"));
+    CHECK(terminal_text_of(order).starts_with("K-1042: CUT: CONFIRM 2 FIRST\n"));
     order = worked_in(fits_job(), Units::mm);
     order.confirm = confirmations(1);
-    CHECK(terminal_text(order, Colour::none).starts_with("K-1042: FITS AS IT IS: CONFIRM 1 FIRST\n"));
+    CHECK(terminal_text_of(order).starts_with("K-1042: FITS AS IT IS: CONFIRM 1 FIRST\n"));
 }
 
 TEST_CASE("JSON lists what is confirmed, and has the fields that a register fills")
@@ -136,8 +136,8 @@ TEST_CASE("JSON lists what is confirmed, and has the fields that a register fill
     const auto json = nlohmann::json::parse(json_of(order, JsonLayout::one_line));
     const auto& list = json.at("confirm");
     REQUIRE(list.size() == 2);
-    CHECK(list[0] == nlohmann::json({{"what", "inner_half"}, {"expected_mm", 690.0}, {"plus_minus_mm", 6.0}, {"says", order.confirm[0].says}}));
-    CHECK(list[1] == nlohmann::json({{"what", "inner_guard"}, {"expected_mm", nullptr}, {"plus_minus_mm", nullptr}, {"says", order.confirm[1].says}}));
+    CHECK(list[0] == nlohmann::json({{"what", "inner_half"}, {"expected_mm", 690.0}, {"plus_minus_mm", 6.0}, {"says", say(order.confirm[0], wording_of(order))}}));
+    CHECK(list[1] == nlohmann::json({{"what", "inner_guard"}, {"expected_mm", nullptr}, {"plus_minus_mm", nullptr}, {"says", say(order.confirm[1], wording_of(order))}}));
     for (const char* field : {"issue", "copy", "issued", "fingerprint"}) CHECK(json.at(field).is_null());
     CHECK(json.at("language") == "en");
 }
@@ -155,7 +155,7 @@ TEST_CASE("a guard that is missing or damaged has no box and no figure, and is t
             CHECK(json.at("cut_mm").at("inner_guard").is_null());
             CHECK(json.at("keep_mm").at("inner_guard_half").is_null());
             CHECK(json.at("cut_mm").at("outer_guard").is_number());
-            const Page first = draw_cut_sheet(order, Paper::a4, font_files()).front();
+            const Page first = cut_sheet_of(order, Paper::a4).front();
             CHECK(contains({first}, "WARNING: The shaft must not run as it is: the implement half "));
             CHECK(top_of(first, "WARNING") < top_of(first, "TRACTOR HALF"));
             CHECK_FALSE(contains({first}, "3 implement guard"));
@@ -163,7 +163,7 @@ TEST_CASE("a guard that is missing or damaged has no box and no figure, and is t
             CHECK(contains({first}, use == GuardUse::none ? "there is none" : "damaged: not used again"));
             CHECK(says(order.steps, "Saw the tractor half's guard tube only."));
             CHECK(says(order.steps, "Fit a new guard to the implement half."));
-            CHECK(terminal_text(order, Colour::none).find("WARNING     The shaft must not run") != std::string::npos);
+            CHECK(terminal_text_of(order).find("WARNING     The shaft must not run") != std::string::npos);
         }
 }
 
@@ -183,7 +183,7 @@ TEST_CASE("each fact around a job's lengths has its line on the sheet")
     fit.longest_at[Range::standing] = "lifted for the road";
     fit.views[End::tractor] = AngleViews{Range::turning, Angle::degrees(38), Angle::degrees(14)};
     const WorkOrder order = worked_in(job_, Units::mm);
-    const std::vector<Page> pages = draw_cut_sheet(order, Paper::a4, font_files());
+    const std::vector<Page> pages = cut_sheet_of(order, Paper::a4);
     for (const char* words :
          {"Drive shaft S-0412: fitting its length", "Customer: Demo customer (invented), telephone 0123 456", "Tractor: Demo tractor 90, 30.5 kW at the PTO, drawbar, second hole", "Machine: Demo tedder, NOT HERE",
           "Other tractors: NOT MEASURED: Demo tractor 60; the neighbour's", "Shortest 742 mm (turned left to the stop)", "standing 905 mm (lifted for the road)"}) {
@@ -207,5 +207,5 @@ TEST_CASE("that no other tractor drives the machine is said too")
 {
     Job job_ = demo_job();
     job_.circumstances.no_other_tractors = true;
-    CHECK(contains({draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4, font_files()).front()}, "Other tractors: none"));
+    CHECK(contains({cut_sheet_of(worked_in(job_, Units::mm), Paper::a4).front()}, "Other tractors: none"));
 }

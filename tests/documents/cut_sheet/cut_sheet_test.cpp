@@ -1,11 +1,12 @@
-#include "cut_sheet/cut_sheet.hpp"
-
 #include "documents/cut_sheet/sheet_cases.hpp"
 #include "documents/page/page_checks.hpp"
 #include "page/font.hpp"
+#include "shaft_title_words.hpp"
 #include "parse.hpp"
 #include "support/catch.hpp"
 #include "support/fonts.hpp"
+#include "support/sentences.hpp"
+#include "support/papers.hpp"
 #include "text.hpp"
 
 using namespace shaftcut;
@@ -19,7 +20,7 @@ void on_every_page(const Look& look)
 {
     for (const SheetCase& one : sheet_cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files());
+            const std::vector<Page> pages = cut_sheet_of(one.order, paper);
             for (std::size_t i = 0; i < pages.size(); ++i) {
                 INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
                 look(pages[i]);
@@ -54,7 +55,7 @@ TEST_CASE("the lengths to cut are bold, over 5 mm high and in a box; other figur
     for (const SheetCase& one : sheet_cases()) {
         if (one.order.verdict != Verdict::cut) continue;
         INFO(one.name);
-        const Page first = draw_cut_sheet(one.order, Paper::a4, font_files()).front();
+        const Page first = cut_sheet_of(one.order, Paper::a4).front();
         for (const Tube tube : both_tubes) {
             const Text* cut = find(first, figure_with_unit(one.order.cut->plan.cut[tube], one.order.units, Toward::up));
             REQUIRE(cut);
@@ -71,13 +72,15 @@ TEST_CASE("nothing is dropped: every sentence of the work order is on its sheets
 {
     for (const SheetCase& one : sheet_cases()) {
         const WorkOrder& order = one.order;
+        const Wording w = wording_of(order);
         INFO(one.name);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_cut_sheet(order, paper, font_files());
-            std::vector<std::string> sentences{order.order, order.shaft_title, order.owner, order.customer, order.machine, order.tractor};
-            for (const Check& check : order.checks) sentences.insert(sentences.end(), {to_word(check.id), check.says, check.basis});
-            for (const auto* list : {&order.steps, &order.reasons, &order.ways_out, &order.notes, &order.cautions}) sentences.insert(sentences.end(), list->begin(), list->end());
-            for (const LimitRow& row : limit_rows()) sentences.insert(sentences.end(), {row.name, order.limits.basis(row.limit)});
+            const std::vector<Page> pages = cut_sheet_of(order, paper);
+            std::vector<std::string> sentences{order.order, say(order.shaft_title, w), order.owner, order.customer, order.machine, order.tractor};
+            for (const Check& check : order.checks) sentences.insert(sentences.end(), {to_word(check.id), said(check, w), basis_said(check, w)});
+            for (const auto& list : {say_all(order.steps, w), reasons_of(order), say_all(order.ways_out, w), say_all(order.notes, w), say_all(order.cautions, w)})
+                sentences.insert(sentences.end(), list.begin(), list.end());
+            for (const LimitRow& row : limit_rows()) sentences.insert(sentences.end(), {row.name, say(order.limits.basis(row.limit), w)});
             for (const std::string& sentence : sentences) {
                 INFO(sentence);
                 CHECK(contains(pages, sentence));
@@ -91,7 +94,7 @@ TEST_CASE("a refused sheet says so and shows no figure of a cut")
     for (const SheetCase& one : sheet_cases()) {
         if (one.order.verdict != Verdict::refused) continue;
         INFO(one.name);
-        const std::vector<Page> pages = draw_cut_sheet(one.order, Paper::a4, font_files());
+        const std::vector<Page> pages = cut_sheet_of(one.order, Paper::a4);
         const Text* verdict = find(pages.front(), "DO NOT CUT");
         REQUIRE(verdict);
         CHECK(verdict->cap_height >= 10);
@@ -110,7 +113,7 @@ TEST_CASE("a refused sheet holds none of the figures that the cut would have had
     const CutFigures cut = *worked_in(job_, Units::mm).cut;
     job_.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
     job_.shaft.built = 2022;
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(job_, Units::mm), Paper::a4, font_files());
+    const std::vector<Page> pages = cut_sheet_of(worked_in(job_, Units::mm), Paper::a4);
     std::vector<Length> figures{cut.plan.closed, cut.closed_at[Reference::outer_cross]};
     for (const Tube tube : both_tubes) figures.insert(figures.end(), {cut.plan.cut[tube], cut.plan.half[tube], *cut.plan.guard_half[tube]});
     for (const Length length : figures)
@@ -126,7 +129,7 @@ TEST_CASE("the first sheet has the positions that the steps refer to, and says w
     for (const SheetCase& one : sheet_cases()) {
         INFO(one.name);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> first{draw_cut_sheet(one.order, paper, font_files()).front()};
+            const std::vector<Page> first{cut_sheet_of(one.order, paper).front()};
             const auto count = [&](CheckResult result) {
                 return std::count_if(one.order.checks.begin(), one.order.checks.end(), [&](const Check& check) { return check.result == result; });
             };
@@ -139,7 +142,7 @@ TEST_CASE("the first sheet has the positions that the steps refer to, and says w
             CHECK(contains(first, "Shortest " + figure_with_unit(one.order.fit.shortest->value, one.order.units, Toward::down) + ", longest "));
         }
     }
-    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4, font_files()).front();
+    const Page first = cut_sheet_of(worked_in(demo_job(), Units::mm), Paper::a4).front();
     CHECK(contains({first}, "Shortest 742 mm, longest working 800 mm, turning 850 mm, standing 905 mm"));
 }
 
@@ -149,7 +152,7 @@ TEST_CASE("what a tube was, less what comes off, is what is kept, to the least t
     for (const SheetCase& one : sheet_cases()) {
         if (one.order.verdict != Verdict::cut) continue;
         const CutPlan& plan = one.order.cut->plan;
-        for (const Text& text : texts_of(draw_cut_sheet(one.order, Paper::a4, font_files()).front())) {
+        for (const Text& text : texts_of(cut_sheet_of(one.order, Paper::a4).front())) {
             // "tube 22-1/2 in (was 26-5/16)"
             const std::size_t was = text.text.find(" (was ");
             if (was == std::string::npos) continue;
@@ -170,7 +173,7 @@ TEST_CASE("what a tube was, less what comes off, is what is kept, to the least t
 
 TEST_CASE("a tube that is not cut says so and has no waste")
 {
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(fits_job(), Units::mm), Paper::a4, font_files());
+    const std::vector<Page> pages = cut_sheet_of(worked_in(fits_job(), Units::mm), Paper::a4);
     const std::vector<Text> texts = texts_of(pages.front());
     CHECK(std::count_if(texts.begin(), texts.end(), [](const Text& text) { return text.text == "do not cut"; }) == 4);
     for (const Mark& mark : pages.front().marks)
@@ -183,7 +186,7 @@ TEST_CASE("what is continued says where, and sheets are numbered")
         CHECK(page.marks.size() > 1);
         CHECK_FALSE(contains({page}, "continued, continued"));
     });
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(long_names_job(), Units::in), Paper::letter, font_files());
+    const std::vector<Page> pages = cut_sheet_of(worked_in(long_names_job(), Units::in), Paper::letter);
     REQUIRE(pages.size() > 2);
     CHECK(find(pages[0], "▼ continued, all checks on sheet 2"));
     CHECK(find(pages[0], "1 of " + std::to_string(pages.size())));
@@ -193,17 +196,17 @@ TEST_CASE("what is continued says where, and sheets are numbered")
 
 TEST_CASE("a sign without a glyph is replaced where it stands, and the sheet says what that means")
 {
-    const std::vector<Page> pages = draw_cut_sheet(worked_in(no_glyphs_job(), Units::mm), Paper::a4, font_files());
+    const std::vector<Page> pages = cut_sheet_of(worked_in(no_glyphs_job(), Units::mm), Paper::a4);
     CHECK(find(pages[0], "Customer: ���� with �� (�: sign missing in the font)"));
     CHECK(find(pages[0], "Machine: ���� (�: sign missing in the font)"));
 }
 
 TEST_CASE("a wide-angle joint names both crosses, a standard joint its one")
 {
-    const Page wide = draw_cut_sheet(worked_in(both_wide_job(), Units::mm), Paper::a4, font_files()).front();
+    const Page wide = cut_sheet_of(worked_in(both_wide_job(), Units::mm), Paper::a4).front();
     const std::vector<Text> texts = texts_of(wide);
     for (const char* name : {"outer cross", "INNER cross"})
         CHECK(std::count_if(texts.begin(), texts.end(), [&](const Text& text) { return text.text == name; }) == 2);
     CHECK(find(wide, "Closed now: 924 mm between outer crosses = 796 mm between inner crosses"));
-    CHECK(find(draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4, font_files()).front(), "centre of cross"));
+    CHECK(find(cut_sheet_of(worked_in(demo_job(), Units::mm), Paper::a4).front(), "centre of cross"));
 }

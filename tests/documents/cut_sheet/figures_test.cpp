@@ -2,13 +2,12 @@
 #include <regex>
 
 #include "commands/program.hpp"
-#include "cut_sheet/cut_sheet.hpp"
 #include "documents/page/print_checks.hpp"
 #include "documents/sample_orders.hpp"
 #include "page/cairo_pages.hpp"
 #include "parse.hpp"
-#include "shaftcut/documents/terminal/terminal.hpp"
 #include "support/fonts.hpp"
+#include "support/papers.hpp"
 #include "support/random_jobs.hpp"
 
 using namespace shaftcut;
@@ -21,9 +20,9 @@ std::string in_one_line(const std::string& text) { return std::regex_replace(tex
 
 std::string printed_text(const Folder& folder, const WorkOrder& order)
 {
-    write(folder.file("sheet.pdf"), pdf_of(draw_cut_sheet(order, Paper::a4, font_files()), cut_sheet_info(order), font_files()));
+    write(folder.file("sheet.pdf"), pdf_of(cut_sheet_of(order, Paper::a4), cut_sheet_info_of(order), font_files()));
     const std::string sheet = in_one_line(output_of("pdftotext -raw " + folder.file("sheet.pdf") + " -"));
-    return sheet + " " + in_one_line(terminal_text(order, Colour::none));
+    return sheet + " " + in_one_line(terminal_text_of(order));
 }
 
 // The figures that stand behind these words, without their unit.

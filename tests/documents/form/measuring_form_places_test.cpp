@@ -3,9 +3,8 @@
 #include <pugixml.hpp>
 
 #include "documents/page/page_checks.hpp"
-#include "shaftcut/documents/form/measuring_form.hpp"
 #include "support/catch.hpp"
-#include "support/fonts.hpp"
+#include "support/papers.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -18,7 +17,7 @@ std::vector<Page> plain_pages(Paper paper)
 {
     MeasuringForm form;
     form.plus_minus = Length::millimetres(2);
-    return draw_measuring_form(form, paper, font_files());
+    return measuring_form_of(form, paper);
 }
 
 // The boxes to write in whose name, in the upper corner, is this one or begins with it.

@@ -2,9 +2,8 @@
 #include <map>
 
 #include "documents/page/page_checks.hpp"
-#include "shaftcut/documents/form/measuring_form.hpp"
 #include "support/catch.hpp"
-#include "support/fonts.hpp"
+#include "support/papers.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -35,7 +34,7 @@ TEST_CASE("measuring form: what may be negative has a minus to tick in its own b
     const std::map<std::string, std::string> trailed{{"input-left", "right"}, {"input-tilt", "falls"}};
     const std::map<std::string, std::string> mounted{{"lower-pivot-behind", "in front"}, {"top-pivot-behind", "in front"}, {"input-above", "below"}, {"input-tilt", "falls"}};
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const std::vector<Page> pages = draw_measuring_form(plain_form(), paper, font_files());
+        const std::vector<Page> pages = measuring_form_of(plain_form(), paper);
         for (const auto& [page, signed_ones] : {std::pair(pages[3], trailed), {pages[4], mounted}}) {
             std::size_t ticks = 0;
             for (const Mark& mark : page.marks)
@@ -56,7 +55,7 @@ TEST_CASE("measuring form: what may be negative has a minus to tick in its own b
 TEST_CASE("measuring form: a crest and a hollow have one name each, the job format's")
 {
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const std::string text = all_text(draw_measuring_form(plain_form(), paper, font_files()));
+        const std::string text = all_text(measuring_form_of(plain_form(), paper));
         CHECK(text.find("overacrest") != std::string::npos);
         CHECK(text.find("hump") == std::string::npos);
         CHECK(text.find("inadip") == std::string::npos);

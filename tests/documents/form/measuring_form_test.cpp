@@ -1,5 +1,3 @@
-#include "shaftcut/documents/form/measuring_form.hpp"
-
 #include <fstream>
 #include <map>
 #include <pugixml.hpp>
@@ -13,6 +11,7 @@
 #include "shaftcut/reading/source/source.hpp"
 #include "support/catch.hpp"
 #include "support/fonts.hpp"
+#include "support/papers.hpp"
 #include "text.hpp"
 
 using namespace shaftcut;
@@ -75,7 +74,7 @@ void on_every_sheet(const Look& look)
 {
     for (const MeasuringForm& form : forms())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const std::vector<Page> pages = draw_measuring_form(form, paper, font_files());
+            const std::vector<Page> pages = measuring_form_of(form, paper);
             REQUIRE(pages.size() == 5);
             for (std::size_t i = 0; i < pages.size(); ++i) {
                 INFO((form.series ? form.series->name : "no series") << ", " << unit_word(form.units) << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
@@ -141,7 +140,7 @@ TEST_CASE("measuring form: what a job file holds is on it by its own name")
     CHECK(attributes.count("lubrication-hole") == 1);
     const auto shared = words_of_schema("common.xsd", {"side", "tube", "joint", "reference", "shape"});
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const std::vector<Page> pages = draw_measuring_form(form_of(std::nullopt, Units::mm), paper, font_files());
+        const std::vector<Page> pages = measuring_form_of(form_of(std::nullopt, Units::mm), paper);
         for (const auto* words : {&attributes, &shared})
             for (const std::string& word : *words) {
                 // Elements that only group what is on the form.
@@ -158,7 +157,7 @@ TEST_CASE("measuring form: the machine's sheets have a drawn dimension and a box
         std::set<std::string> attributes = words_of_schema("job.xsd", elements);
         CHECK(attributes.size() >= 14);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const Page page = draw_measuring_form(form_of(std::nullopt, Units::mm), paper, font_files())[sheet];
+            const Page page = measuring_form_of(form_of(std::nullopt, Units::mm), paper)[sheet];
             std::map<std::string, int> times;
             for (const Text& text : texts_of(page)) ++times[text.text];
             for (const std::string& word : attributes) {
@@ -190,7 +189,7 @@ TEST_CASE("measuring form: a series states what needs no measuring, and leaves t
 {
     for (const Series& series : demo_catalogue().series) {
         INFO(series.name);
-        const std::vector<Page> pages = draw_measuring_form(form_of(series, Units::in), Paper::a4, font_files());
+        const std::vector<Page> pages = measuring_form_of(form_of(series, Units::in), Paper::a4);
         CHECK(contains(pages, series.name));
         // The closed length's on sheet 1 and the fit's on sheet 2, as a job file takes both.
         for (const Reference reference : {Reference::outer_cross, Reference::inner_cross})
@@ -203,7 +202,7 @@ TEST_CASE("measuring form: a series states what needs no measuring, and leaves t
 TEST_CASE("measuring form: units are those asked for")
 {
     for (const Units units : {Units::mm, Units::in}) {
-        const std::vector<Page> pages = draw_measuring_form(form_of(std::nullopt, units), Paper::a4, font_files());
+        const std::vector<Page> pages = measuring_form_of(form_of(std::nullopt, units), Paper::a4);
         CHECK(has_word(pages, std::string("units ") + unit_word(units)));
         // The halves' lengths, and those at the machine.
         for (const auto& [sheet, lengths] : {std::pair(1U, 16), {2U, 8}}) {
@@ -222,5 +221,5 @@ TEST_CASE("measuring form: its file is named by the series, and the same form ha
     CHECK(measuring_form_name(form) == "measuring-form-Alder-2");
     form.series->name = "../Ольха\\*";
     CHECK(measuring_form_name(form) == "measuring-form-..-Ольха--");
-    CHECK(measuring_form_pdf(form, Paper::a4, font_files()) == measuring_form_pdf(form, Paper::a4, font_files()));
+    CHECK(measuring_form_pdf(form, Paper::a4, font_files(), Wording(form.units)) == measuring_form_pdf(form, Paper::a4, font_files(), Wording(form.units)));
 }

@@ -1,17 +1,16 @@
 // The sheet with a machine's geometry, on machines that make its labels crowd.
-#include "geometry_sheet/geometry_sheet.hpp"
 
 #include <algorithm>
 
-#include "cut_sheet/cut_sheet.hpp"
 #include "data/machine_dimensions.hpp"
 #include "documents/page/page_checks.hpp"
+#include "hitch/geometry_figures.hpp"
 #include "page/font.hpp"
-#include "shaftcut/documents/terminal/terminal.hpp"
 #include "support/catch.hpp"
-#include "support/fonts.hpp"
 #include "support/machine_jobs.hpp"
+#include "support/sentences.hpp"
 #include "terminal/lengths_terminal.hpp"
+#include "support/papers.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -60,7 +59,7 @@ void on_every_page(const Look& look)
 {
     for (const Case& one : cases())
         for (const Paper paper : {Paper::a4, Paper::letter})
-            for (const auto& pages : {draw_geometry_sheet(one.order, paper, font_files()), draw_cut_sheet(one.order, paper, font_files())})
+            for (const auto& pages : {geometry_sheet_of(one.order, paper), cut_sheet_of(one.order, paper)})
                 for (std::size_t i = 0; i < pages.size(); ++i) {
                     INFO(one.name << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1 << " of " << pages.size());
                     look(pages[i]);
@@ -77,7 +76,7 @@ bool says(const Page& page, const std::string& words)
 std::string boxed(const WorkOrder& order, const StatedDimension& dimension, const std::string& before)
 {
     const auto with_minus = [](const std::string& figure) { return figure.front() == '-' ? "−" + figure.substr(1) : figure; };
-    const std::string start = dimension.name + dimension.lies;
+    const std::string start = dimension.name + (dimension.lies ? say(*dimension.lies, Wording(Units::mm)) : "");
     if (const auto* angle = std::get_if<AngleDimension>(&dimension.stated)) return start + before + with_minus(figure(angle->value)) + "°";
     const Length length = std::get<Dimension>(dimension.stated).value;
     return start + (order.units == Units::in ? with_minus(figure_with_unit(length, Units::mm)) : "") + with_minus(figure_with_unit(length, order.units));
@@ -86,12 +85,12 @@ std::string boxed(const WorkOrder& order, const StatedDimension& dimension, cons
 // All that the papers and the terminal say of an order, blanks and all.
 std::string everything_said(const WorkOrder& order)
 {
-    std::string said = lengths_text(order, Colour::none) + terminal_text(order, Colour::none);
-    for (const auto& pages : {draw_geometry_sheet(order, Paper::a4, font_files()), draw_cut_sheet(order, Paper::a4, font_files())})
+    std::string all = lengths_text(order, Colour::none, Wording(order.units)) + terminal_text_of(order);
+    for (const auto& pages : {geometry_sheet_of(order, Paper::a4), cut_sheet_of(order, Paper::a4)})
         for (const Page& page : pages)
-            for (const Text& text : texts_of(page)) said += "\n" + text.text;
-    for (const Check& check : order.checks) said += "\n" + check.says + check.basis;
-    return said;
+            for (const Text& text : texts_of(page)) all += "\n" + text.text;
+    for (const Check& check : order.checks) all += "\n" + said(check, wording_of(order)) + basis_said(check, wording_of(order));
+    return all;
 }
 
 bool says_figure(const std::string& said, const std::string& figure)
@@ -115,10 +114,10 @@ TEST_CASE("every scene has its length and its angles, and every extreme stands i
 {
     for (const Case& one : cases()) {
         INFO(one.name);
-        const std::vector<Page> pages = draw_geometry_sheet(one.order, Paper::a4, font_files());
+        const std::vector<Page> pages = geometry_sheet_of(one.order, Paper::a4);
         for (const MachineView& view : one.order.machines)
             for (const MachineScene& scene : view.scenes) {
-                CHECK(contains(pages, scene.name));
+                CHECK(contains(pages, name_of(scene, wording_of(one.order))));
                 for (const End end : both_ends) CHECK(contains(pages, figure(scene.angles[end]) + "°"));
             }
         CHECK(contains(pages, figure_with_unit(one.order.extremes.shortest->length, one.order.units, Toward::down)));
@@ -131,7 +130,7 @@ TEST_CASE("every scene has its length and its angles, and every extreme stands i
 TEST_CASE("every dimension that the job gave stands in a box of its own on both papers, with its sign and tolerance")
 {
     for (const Case& one : cases())
-        for (const auto& pages : {draw_geometry_sheet(one.order, Paper::a4, font_files()), draw_cut_sheet(one.order, Paper::a4, font_files())})
+        for (const auto& pages : {geometry_sheet_of(one.order, Paper::a4), cut_sheet_of(one.order, Paper::a4)})
             for (const FitReading& fit : one.order.fits) {
                 INFO(one.name);
                 const Machine& machine = fit.geometry->machine;
@@ -142,7 +141,7 @@ TEST_CASE("every dimension that the job gave stands in a box of its own on both 
             }
     Mounted stated = lifted_machine();
     stated.pto_height.plus_minus = mm(1);
-    const auto pages = draw_geometry_sheet(worked_in(machine_job(stated), Units::mm), Paper::a4, font_files());
+    const auto pages = geometry_sheet_of(worked_in(machine_job(stated), Units::mm), Paper::a4);
     CHECK(contains(pages, "plus-minus stated 1 mm"));
     CHECK(contains(pages, "lower-pivot-behind in front −100 mm"));
 }
@@ -151,12 +150,12 @@ TEST_CASE("the extremes stand on the first sheet of lengths in figures of 3.5 mm
 {
     for (const Case& one : cases()) {
         INFO(one.name);
-        const Page first = draw_geometry_sheet(one.order, Paper::letter, font_files()).front();
+        const Page first = geometry_sheet_of(one.order, Paper::letter).front();
         const std::string shortest = figure_with_unit(one.order.extremes.shortest->length, one.order.units, Toward::down);
         bool found = false;
         for (const Text& text : texts_of(first)) found = found || (text.text == shortest && text.cap_height >= 3.5);
         CHECK(found);
-        CHECK(contains({draw_machine_picture(one.order, Paper::letter, font_files())}, "The machine and its shaft, to scale"));
+        CHECK(contains({machine_picture_of(one.order, Paper::letter)}, "The machine and its shaft, to scale"));
     }
 }
 
@@ -186,9 +185,9 @@ TEST_CASE("what is said of lengths is to 0.1 mm and of angles to 0.1 degree, and
     for (const Case& one : cases())
         for (const Check& check : one.order.checks) {
             if (check.result == CheckResult::not_checked || !check.value || !check.limit || one.order.units != Units::mm) continue;
-            INFO(one.name << ": " << check.says);
+            INFO(one.name << ": " << said(check));
             const std::string exact = figure(Length::micrometres(*check.value), Units::mm, Toward::nearest, 3), tenth = figure(Length::micrometres(*check.value), Units::mm);
-            if (exact != tenth && std::abs(*check.value - *check.limit) > 200) CHECK_FALSE(says_figure(check.says, exact));
+            if (exact != tenth && std::abs(*check.value - *check.limit) > 200) CHECK_FALSE(says_figure(said(check), exact));
         }
 }
 
@@ -198,11 +197,11 @@ TEST_CASE("a refused machine's sheet shows no overlap and no limit of a cut")
         const bool refused = one.order.verdict == Verdict::refused;
         INFO(one.name);
         CHECK(refused == one.name.ends_with("refused"));
-        const std::vector<Page> pages = draw_geometry_sheet(one.order, Paper::a4, font_files());
+        const std::vector<Page> pages = geometry_sheet_of(one.order, Paper::a4);
         CHECK(contains(pages, "overlap after the cut") == !refused);
         CHECK(contains(pages, "least allowed") == !refused);
         for (const Page& page : pages) CHECK(says(page, "DO NOT CUT") == refused);
-        for (const std::string& reason : one.order.reasons) CHECK(contains(pages, reason));
+        for (const std::string& reason : reasons_of(one.order)) CHECK(contains(pages, reason));
     }
 }
 
@@ -211,15 +210,15 @@ TEST_CASE("a machine's plot names every limit and every extreme")
     for (const Case& one : cases())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             INFO(one.name);
-            const std::vector<Page> pages = draw_geometry_sheet(one.order, paper, font_files());
+            const std::vector<Page> pages = geometry_sheet_of(one.order, paper);
             for (const Range range : all_ranges)
                 if (one.order.cut && one.order.fit.longest[range]) CHECK(contains(pages, std::string("longest allowed, ") + to_word(range)));
             const std::string unit = std::string(", ") + unit_word(one.order.units);
             CHECK(contains(pages, "telescoping length" + unit));
             for (const MachineView& view : one.order.machines)
                 for (const MachineScene& scene : view.scenes) {
-                    const bool down = scene.name == "Shortest", up = scene.name.starts_with("Longest");
-                    if (down || up) CHECK(contains(pages, scene.name + " " + figure_with_unit(scene.length, one.order.units, down ? Toward::down : Toward::up)));
+                    const bool down = scene.of == SceneOf::shortest, up = scene.of == SceneOf::longest;
+                    if (down || up) CHECK(contains(pages, name_of(scene, wording_of(one.order)) + " " + figure_with_unit(scene.length, one.order.units, down ? Toward::down : Toward::up)));
                 }
         }
 }
@@ -231,7 +230,7 @@ TEST_CASE("a machine drawn with its lowest at its shortest has one figure for bo
     const WorkOrder order = worked_in(machine_job(machine), Units::mm);
     const MachineView& view = order.machines.at(0);
     REQUIRE(view.scenes[0].length == view.scenes[1].length);
-    const std::vector<Page> pages = draw_geometry_sheet(order, Paper::a4, font_files());
+    const std::vector<Page> pages = geometry_sheet_of(order, Paper::a4);
     const std::string figure = figure_with_unit(view.scenes[1].length, Units::mm, Toward::down);
     CHECK(contains(pages, "Shortest " + figure));
     CHECK(contains(pages, "Lowest " + figure));
@@ -240,6 +239,6 @@ TEST_CASE("a machine drawn with its lowest at its shortest has one figure for bo
 TEST_CASE("a cut sheet shows its machines, and one of measured lengths shows none")
 {
     const WorkOrder order = worked_in(machine_job(lifted_machine()), Units::mm);
-    CHECK(contains(draw_cut_sheet(order, Paper::a4, font_files()), "The machine and its shaft, to scale"));
-    CHECK_FALSE(contains(draw_cut_sheet(worked(job()), Paper::a4, font_files()), "The machine and its shaft, to scale"));
+    CHECK(contains(cut_sheet_of(order, Paper::a4), "The machine and its shaft, to scale"));
+    CHECK_FALSE(contains(cut_sheet_of(worked(job()), Paper::a4), "The machine and its shaft, to scale"));
 }

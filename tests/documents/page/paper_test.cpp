@@ -1,11 +1,11 @@
 // The finished files read back by other programs: pdftotext, pdfinfo, pdftoppm (poppler-utils) and zbarimg (zbar-tools).
-#include "cut_sheet/cut_sheet.hpp"
 #include "documents/cut_sheet/sheet_cases.hpp"
 #include "documents/page/print_checks.hpp"
 #include "page/cairo_pages.hpp"
 #include "page/qr.hpp"
 #include "support/catch.hpp"
 #include "support/fonts.hpp"
+#include "support/papers.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -14,7 +14,7 @@ namespace {
 
 std::string sheet_pdf(const WorkOrder& order, Paper paper = Paper::a4)
 {
-    return pdf_of(draw_cut_sheet(order, paper, font_files()), cut_sheet_info(order), font_files());
+    return pdf_of(cut_sheet_of(order, paper), cut_sheet_info_of(order), font_files());
 }
 
 }  // namespace
@@ -65,7 +65,7 @@ TEST_CASE("the same order gives the same bytes")
     const WorkOrder order = worked_in(demo_job(), Units::mm);
     CHECK(sheet_pdf(order) == sheet_pdf(order));
     CHECK(sheet_pdf(order) != sheet_pdf(worked_in(fits_job(), Units::mm)));
-    const Page first = draw_cut_sheet(order, Paper::a4, font_files()).front();
+    const Page first = cut_sheet_of(order, Paper::a4).front();
     CHECK(png_of(first, 80, font_files()) == png_of(first, 80, font_files()));
     CHECK(svg_of(first, font_files()) == svg_of(first, font_files()));
 }
@@ -90,7 +90,7 @@ TEST_CASE("the PDF is sound, tagged, in English, and dated by its job")
 
 TEST_CASE("a picture has the size and the resolution asked for")
 {
-    const Page first = draw_cut_sheet(worked_in(demo_job(), Units::mm), Paper::a4, font_files()).front();
+    const Page first = cut_sheet_of(worked_in(demo_job(), Units::mm), Paper::a4).front();
     const std::string png = png_of(first, 100, font_files());
     CHECK(png.substr(1, 3) == "PNG");
     const auto byte = [&](std::size_t at) { return static_cast<int>(static_cast<unsigned char>(png[at])); };

@@ -6,6 +6,7 @@
 #include "documents/build_cases.hpp"
 #include "documents/spreadsheet/workbook_parts.hpp"
 #include "support/catch.hpp"
+#include "support/sentences.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -72,7 +73,7 @@ TEST_CASE("every order is a row; one that is refused has its reasons and no leng
         }
         ++refused;
         CHECK(at("Verdict")->second.value == "DO NOT BUILD");
-        CHECK(at("Why not")->second.value.find(order.reasons.front()) != std::string::npos);
+        CHECK(at("Why not")->second.value.find(say(order.reasons, wording_of(batch)).front()) != std::string::npos);
         for (const auto& [reference, one] : orders.cells)
             if (reference.ends_with(std::to_string(row)) && one.number) CHECK(reference == cell('C', row));
     }
@@ -86,7 +87,7 @@ TEST_CASE("parts to pick are the sums of the orders' parts, by formulas")
     const SheetPart& pick = sheet(parts, "Parts");
     std::map<std::string, std::int64_t> wanted;
     for (const BatchOrder& order : batch.orders)
-        for (const PartCount& part : order.parts) wanted[part.name] += part.count;
+        for (const PartCount& part : order.parts) wanted[say(part.name, wording_of(batch))] += part.count;
     REQUIRE(batch.parts.size() == wanted.size());
     for (std::size_t i = 0; i < batch.parts.size(); ++i) {
         const std::string name = pick.cells.at(cell('A', i + 2)).value;
@@ -104,9 +105,10 @@ TEST_CASE("every piece of the saw plans stands on the sheet Saw under its label"
     std::map<std::string, int> labels;
     for (const auto& [reference, one] : sheet(parts, "Saw").cells) labels[one.value] += 1;
     for (const BatchPiece& piece : batch.pieces) {
-        INFO(piece.label);
+        const std::string label = piece_label(piece, wording_of(batch));
+        INFO(label);
         const bool planned_for = std::any_of(batch.plans.begin(), batch.plans.end(), [&](const ProfilePlan& plan) { return plan.profile == piece.profile; });
-        CHECK((labels.count(piece.label) == 1) == planned_for);
+        CHECK((labels.count(label) == 1) == planned_for);
     }
     for (const std::string& profile : batch.unplanned) CHECK(labels.count(profile) == 1);
 }

@@ -35,20 +35,20 @@ TEST_CASE("a profile without a plan stands behind the plans with every piece of 
         REQUIRE(batch.plans.size() > 1);
         REQUIRE_FALSE(batch.unplanned.empty());  // guard tubes have no bars
         batch.plans[0].order.reset();
-        batch.plans[0].refusal = "the rack is too small; add bars";
+        batch.plans[0].refusal = ProfileRefusal{{SawRefusal::Reason::rack_too_small, SawFault::rack_too_small, {}, {}}, {}};
         const std::vector<Page> pages = draw_batch_saw_sheets(batch, Paper::a4, font_files());
         std::vector<Page> behind(pages.end() - 1, pages.end());
         for (auto page = pages.rbegin() + 1; page != pages.rend() && all_text({*page}).find("NOTPLANNED") != std::string::npos; ++page) behind.insert(behind.begin(), *page);
         const std::string text = all_text(behind);
         const auto says = [&](const std::string& words) { return text.find(squeezed(words)) != std::string::npos; };
         CHECK(says("NOT PLANNED: " + batch.plans[0].profile));
-        CHECK(says("the rack is too small; add bars"));
+        CHECK(says("the stock is too small for all pieces"));
         for (const std::string& profile : batch.unplanned) CHECK(says("NOT PLANNED: " + profile));
         CHECK(says("No bars are stated for this profile"));
         std::size_t listed = 0;
         for (const BatchPiece& piece : batch.pieces) {
             const bool left_out = piece.profile == batch.plans[0].profile || std::count(batch.unplanned.begin(), batch.unplanned.end(), piece.profile) > 0;
-            CHECK(says(std::to_string(piece.count) + " × " + saw_figure_with_unit(piece.length, units) + " — order " + piece.order + ", " + piece.part) == left_out);
+            CHECK(says(std::to_string(piece.count) + " × " + saw_figure_with_unit(piece.length, units) + " — order " + piece.order + ", " + say(piece.part, wording_of(batch))) == left_out);
             listed += left_out ? 1 : 0;
         }
         CHECK(listed > 4);
@@ -63,7 +63,10 @@ TEST_CASE("a profile without a plan stands behind the plans with every piece of 
 TEST_CASE("a batch of which nothing can be planned still says so on paper, and one without pieces has no sheet")
 {
     Batch batch = case_batch(Units::mm);
-    for (ProfilePlan& plan : batch.plans) plan.order.reset();
+    for (ProfilePlan& plan : batch.plans) {
+        plan.order.reset();
+        plan.refusal = ProfileRefusal{{SawRefusal::Reason::no_plan_in_time, SawFault::no_plan_in_time, {}, {}}, {}};
+    }
     CHECK_FALSE(draw_batch_saw_sheets(batch, Paper::letter, font_files()).empty());
     CHECK(draw_batch_saw_sheets(Batch{}, Paper::a4, font_files()).empty());
 }

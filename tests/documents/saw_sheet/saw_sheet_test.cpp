@@ -6,6 +6,7 @@
 #include "documents/saw_cases.hpp"
 #include "page/cairo_pages.hpp"
 #include "page/font.hpp"
+#include "saw/saw_words.hpp"
 #include "support/catch.hpp"
 #include "support/fonts.hpp"
 #include "support/linear_programme.hpp"
@@ -64,8 +65,8 @@ TEST_CASE("saw sheet: nothing is dropped: every bar, every piece's stop and labe
         for (const std::string& words : {saw_figure(first, order.units), saw_figure_with_unit(first, order.units)}) stops += count_of(pages, words);
         CHECK(stops >= expected);
         for (const BarsToFetch& bars : order.fetch) CHECK(shown(std::to_string(bars.count) + " × " + saw_figure_with_unit(bars.length, order.units)));
-        for (const std::string& caution : order.cautions) CHECK(shown(caution));
-        CHECK(shown(bound_sentence(order.plan)));
+        for (const SawCaution caution : order.cautions) CHECK(shown(say(caution, order, Wording(order.units))));
+        CHECK(shown(cost_and_bound(order, Wording(order.units))));
         CHECK(shown(order.name));
     }
 }

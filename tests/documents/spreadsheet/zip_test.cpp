@@ -3,7 +3,7 @@
 
 #include "support/catch.hpp"
 #include "support/random_jobs.hpp"
-#include "work_order_book/work_order_workbook.hpp"
+#include "support/workbooks.hpp"
 
 using namespace shaftcut;
 
@@ -12,7 +12,7 @@ namespace {
 std::string workbook()
 {
     const test::World world = test::sound_world(1);
-    return workbook_of(work_up(world.job, world.catalogue, world.workshop, Units::mm), Paper::a4);
+    return test::workbook_bytes(work_up(world.job, world.catalogue, world.workshop, Units::mm), Paper::a4);
 }
 
 bool reads(const std::string& bytes)

@@ -4,7 +4,7 @@
 #include "documents/spreadsheet/workbook_parts.hpp"
 #include "oracle/base_jobs.hpp"
 #include "support/catch.hpp"
-#include "work_order_book/work_order_workbook.hpp"
+#include "support/workbooks.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -34,7 +34,7 @@ TEST_CASE("the order's first sheet prints the cuts with capitals of 5 mm and the
     for (const BaseJob& base : base_jobs()) {
         const WorkOrder& order = base.issued;
         INFO(order.order << ", " << unit_word(order.units));
-        const WorkbookParts parts = parts_of(workbook_of(order));
+        const WorkbookParts parts = parts_of(workbook_bytes(order));
         const SheetPart& sheet = parts.sheets[0];
         constexpr double point = 25.4 / 72;
         const double scale = std::min(1.0, (210 - 2 * 0.55 * 25.4) / (sheet.width * 11 * 0.636 * point));
@@ -49,7 +49,7 @@ TEST_CASE("a legend of results stands apart from them, and a tube's unit in brac
 {
     for (const BaseJob& base : base_jobs()) {
         const WorkOrder& order = base.issued;
-        const std::vector<std::string> texts = texts_in(parts_of(workbook_of(order)));
+        const std::vector<std::string> texts = texts_in(parts_of(workbook_bytes(order)));
         CHECK_FALSE(std::any_of(texts.begin(), texts.end(), [](const std::string& text) { return text.starts_with("WARN:"); }));
         CHECK(holds(texts, "PASS: as asked. WARN: "));
         CHECK(holds(texts, std::string(": guard tube (") + unit_word(order.units) + ")"));

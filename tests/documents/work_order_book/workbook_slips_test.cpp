@@ -5,7 +5,7 @@
 #include "documents/spreadsheet/workbook_parts.hpp"
 #include "oracle/base_jobs.hpp"
 #include "support/catch.hpp"
-#include "work_order_book/work_order_workbook.hpp"
+#include "support/workbooks.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -22,7 +22,7 @@ const BaseJob& base_named(const std::vector<BaseJob>& all, const std::string& na
 WorkbookParts parts_of_base(const std::string& name)
 {
     static const std::vector<BaseJob> all = base_jobs();
-    return parts_of(workbook_of(base_named(all, name).issued));
+    return parts_of(workbook_bytes(base_named(all, name).issued));
 }
 
 const SheetCell& named(const WorkbookParts& parts, const std::string& name)

@@ -10,6 +10,7 @@
 #include "spreadsheet/spreadsheet.hpp"
 #include "support/catch.hpp"
 #include "support/jobs.hpp"
+#include "support/workbooks.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -60,7 +61,7 @@ TEST_CASE("a workbook has the published names, each a cell of its own on the she
     for (const BaseJob& base : base_jobs()) {
         const WorkOrder& order = base.issued;
         INFO(order.order);
-        const WorkbookParts parts = parts_of(workbook_of(order));
+        const WorkbookParts parts = parts_of(workbook_bytes(order));
         REQUIRE(parts.sheets.size() == 3 + order.machines.size());
         CHECK(parts.sheets[0].name == "Order");
         CHECK(parts.sheets[1].name == "Parts and operations");
@@ -78,7 +79,7 @@ TEST_CASE("a workbook has the published names, each a cell of its own on the she
 
 TEST_CASE("inputs are written as issued, unlocked and held to numbers; results are locked formulas")
 {
-    const WorkbookParts parts = parts_of(workbook_of(worked(job())));
+    const WorkbookParts parts = parts_of(workbook_bytes(worked(job())));
     const SheetPart& order = parts.sheets[0];
     for (const auto* names : {&inputs, &after})
         for (const std::string& name : *names) {
@@ -102,7 +103,7 @@ TEST_CASE("inputs are written as issued, unlocked and held to numbers; results a
 
 TEST_CASE("every sheet is protected without a password, and no formula is unlocked")
 {
-    for (const SheetPart& sheet : parts_of(workbook_of(worked(job()))).sheets) {
+    for (const SheetPart& sheet : parts_of(workbook_bytes(worked(job()))).sheets) {
         INFO(sheet.name);
         CHECK(sheet.is_protected);
         CHECK_FALSE(sheet.has_password);
@@ -111,7 +112,7 @@ TEST_CASE("every sheet is protected without a password, and no formula is unlock
             CHECK((cell.locked || cell.formula.empty()));
         }
     }
-    const auto basis = parts_of(workbook_of(worked(job()))).sheets[2];
+    const auto basis = parts_of(workbook_bytes(worked(job()))).sheets[2];
     CHECK(std::all_of(basis.cells.begin(), basis.cells.end(), [](const auto& cell) { return cell.second.locked; }));
 }
 
@@ -119,7 +120,7 @@ TEST_CASE("each sheet prints one page wide on the paper asked for, with the orde
 {
     const WorkOrder order = worked(job());
     for (const auto& [paper, number] : {std::pair{Paper::a4, "9"}, std::pair{Paper::letter, "1"}}) {
-        const WorkbookParts parts = parts_of(workbook_of(order, paper));
+        const WorkbookParts parts = parts_of(workbook_bytes(order, paper));
         for (std::size_t i = 0; i < parts.sheets.size(); ++i) {
             const SheetPart& sheet = parts.sheets[i];
             INFO(sheet.name);
@@ -134,13 +135,13 @@ TEST_CASE("each sheet prints one page wide on the paper asked for, with the orde
 TEST_CASE("the same order gives the same bytes, another date others")
 {
     Job changed = job();
-    const std::string first = workbook_of(worked(changed));
-    CHECK(workbook_of(worked(changed)) == first);
+    const std::string first = workbook_bytes(worked(changed));
+    CHECK(workbook_bytes(worked(changed)) == first);
     changed.date = "2026-11-25";
-    CHECK(workbook_of(worked(changed)) != first);
+    CHECK(workbook_bytes(worked(changed)) != first);
     changed.date.clear();
-    const std::string undated = workbook_of(worked(changed));
-    CHECK(workbook_of(worked(changed)) == undated);
+    const std::string undated = workbook_bytes(worked(changed));
+    CHECK(workbook_bytes(worked(changed)) == undated);
 }
 
 TEST_CASE("a text of the job that looks like a formula stays text, and odd texts stay whole")
@@ -149,7 +150,7 @@ TEST_CASE("a text of the job that looks like a formula stays text, and odd texts
     changed.customer = "=HYPERLINK(\"http://example.invalid\",\"x\")";
     changed.machine = "+1+1";
     changed.tractor = "<&>\"' Żółw Größe ⌀";
-    const WorkbookParts parts = parts_of(workbook_of(worked(changed)));
+    const WorkbookParts parts = parts_of(workbook_bytes(worked(changed)));
     CHECK(says(texts_in(parts), changed.customer));
     CHECK(says(texts_in(parts), changed.tractor));
     for (const std::string& formula : all_formulas(parts)) CHECK(formula.find("HYPERLINK") == std::string::npos);
@@ -157,7 +158,7 @@ TEST_CASE("a text of the job that looks like a formula stays text, and odd texts
         if (cell.value == "+1+1") CHECK(cell.formula.empty());
     changed.customer = std::string(40'000, 'x') + "end";
     changed.machine = "bell\a and\x1f separator";
-    const auto texts = texts_in(parts_of(workbook_of(worked(changed))));
+    const auto texts = texts_in(parts_of(workbook_bytes(worked(changed))));
     CHECK(says(texts, std::string(32'767, 'x')));
     CHECK_FALSE(says(texts, "xend"));
     CHECK(says(texts, "bell  and  separator"));
@@ -170,7 +171,7 @@ TEST_CASE("only functions that every spreadsheet program knows are used, and no 
     const std::regex like_a_cell("[A-Za-z]{1,3}[0-9]+|[Rr][0-9]*[Cc]?[0-9]*|[Cc][0-9]*|TRUE|FALSE", std::regex::ECMAScript);
     for (const BaseJob& base : base_jobs()) {
         const WorkOrder& order = base.issued;
-        const WorkbookParts parts = parts_of(workbook_of(order));
+        const WorkbookParts parts = parts_of(workbook_bytes(order));
         for (std::string formula : all_formulas(parts)) {
             formula = std::regex_replace(formula, std::regex("\"[^\"]*\""), "\"\"");
             INFO(formula);
@@ -188,7 +189,7 @@ TEST_CASE("no text written into a formula is longer than a spreadsheet program t
 {
     const std::regex literal("\"([^\"]*)\"");
     for (const BaseJob& base : base_jobs())
-        for (const std::string& formula : all_formulas(parts_of(workbook_of(base.issued))))
+        for (const std::string& formula : all_formulas(parts_of(workbook_bytes(base.issued))))
             for (std::sregex_iterator found(formula.begin(), formula.end(), literal), none; found != none; ++found) CHECK((*found)[1].length() <= 255);
 }
 
@@ -205,7 +206,7 @@ TEST_CASE("a refused order's workbook holds no cut, kept or new closed length")
     const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
     REQUIRE(plan);
     REQUIRE(plan->cut[Tube::inner] > Length());
-    const WorkbookParts parts = parts_of(workbook_of(order));
+    const WorkbookParts parts = parts_of(workbook_bytes(order));
     const auto numbers = numbers_in(parts);
     const auto texts = texts_in(parts);
     const Length at_reference = plan->closed + order.reading.shaft.spacing[End::tractor];
@@ -230,7 +231,7 @@ TEST_CASE("lengths in inches stand as they were measured, with what is kept roun
     changed.fits[0].shortest = measured(741.363);  // 29-3/16 in, as the reader rounds it
     const WorkOrder order = worked(changed);
     REQUIRE(order.cut);
-    const WorkbookParts parts = parts_of(workbook_of(order));
+    const WorkbookParts parts = parts_of(workbook_bytes(order));
     const auto value = [&](const std::string& name) { return std::stod(parts.sheets[0].cells.at(*parts.order_cell(name)).value); };
     CHECK(value("closed") == 33.875);
     CHECK(value("shortest") == 29.1875);
@@ -246,7 +247,7 @@ TEST_CASE("a machine's table and chart are the last sheet, and the chart's axes 
 {
     for (const BaseJob& base : base_jobs()) {
         const WorkOrder order = worked(base, base.job);
-        const WorkbookParts parts = parts_of(workbook_of(order));
+        const WorkbookParts parts = parts_of(workbook_bytes(order));
         INFO(base.name);
         REQUIRE(parts.charts.size() == order.machines.size());
         if (order.machines.empty()) continue;

@@ -1,5 +1,6 @@
 #include "csv/csv.hpp"
 
+#include "reading/said.hpp"
 #include "support/catch.hpp"
 
 using namespace shaftcut;
@@ -18,21 +19,21 @@ struct Reading {
 Reading reading_of(std::string_view text)
 {
     std::vector<CsvRow> rows;
-    Faults faults = read_csv(text, "p.csv", columns, {most_lines, "lines"}, [&](const CsvRow& row, Faults&) { rows.push_back(row); });
+    Faults faults = read_csv(text, "p.csv", columns, {most_lines, ManyOf::lines}, [&](const CsvRow& row, Faults&) { rows.push_back(row); });
     return {std::move(rows), std::move(faults)};
 }
 
 std::vector<CsvRow> rows(std::string_view text)
 {
     const Reading reading = reading_of(text);
-    if (!reading.faults.none()) FAIL(to_string(reading.faults.listed().front()));
+    if (!reading.faults.none()) FAIL(to_string(problem_of(reading.faults.listed().front())));
     return reading.rows;
 }
 
 std::vector<std::string> faults(std::string_view text)
 {
     std::vector<std::string> lines;
-    for (const Problem& problem : reading_of(text).faults.listed()) lines.push_back(to_string(problem));
+    for (const Fault& fault : reading_of(text).faults.listed()) lines.push_back(to_string(problem_of(fault)));
     return lines;
 }
 
@@ -104,11 +105,15 @@ TEST_CASE("the sound lines of a list with faults")
 
 TEST_CASE("what its reader finds wrong with a line stands among the faults of form, each in its place")
 {
-    const Faults faults = read_csv("length,count\n1,2\n3\n4,5\n", "p.csv", columns, {most_lines, "lines"},
-                                   [](const CsvRow& row, Faults& found) { found.add(row[1].spot, "a bad count", "count again"); });
-    REQUIRE(faults.listed().size() == 3);
-    CHECK(to_string(faults.listed()[0]) == "p.csv:2:3: a bad count; count again");
-    CHECK(to_string(faults.listed()[2]) == "p.csv:4:3: a bad count; count again");
+    const Faults faults = read_csv("length,count\n1,2\n3\n4,5\n", "p.csv", columns, {most_lines, ManyOf::lines},
+                                   [](const CsvRow& row, Faults& found) { found.add(where(row[1]), WrongValue{Unfit::cost, {"", row[1].text}}); });
+    const FaultList listed = faults.listed();
+    REQUIRE(listed.size() == 3);
+    CHECK(to_string(listed[0].place) == "p.csv:2:3");
+    CHECK(std::get<WrongValue>(listed[0].what).stated.value == "2");
+    CHECK(std::holds_alternative<FieldCount>(listed[1].what));
+    CHECK(to_string(listed[2].place) == "p.csv:4:3");
+    CHECK(listed[2].path == "row[3]@count");
 }
 
 TEST_CASE("a list with more lines than are let in, or a line with more fields, is not taken")

@@ -21,14 +21,14 @@ const char* const out_with_it = "take it out: what is read would not be what you
 TEST_CASE("a character that nobody sees is refused in a job, a series and a workshop, written or by its number")
 {
     for (const char* written : {"\u202E", "&#x202E;", "&#8238;"})
-        CHECK(lines_of(read_job_text(job_with("a" + std::string(written) + "b")).problems) ==
+        CHECK(lines_of(read_job_text(job_with("a" + std::string(written) + "b")).faults) ==
               "job.xml:1:32: customer holds the invisible character U+202E; " + std::string(out_with_it) + "\n");
     for (const char* bad : {"\u200B", "\u200D", "\u2060", "\uFEFF", "\u00B7\uFE0F", "\U000E0041", "&#xFDD0;", "&#x1FFFF;", "&#x9;", "&#xA;", "&#x80;", "\x7F", "\u2028", "\u2066"}) {
         INFO(bad);
-        CHECK(read_job_text(job_with(bad)).problems.size() == 1);
-        CHECK(read_catalogue({"c", "<catalogue units=\"mm\"><series name=\"a" + std::string(bad) + "\" shape=\"star\"><cross cap=\"22\" span=\"54\"/></series></catalogue>"}).problems.size() == 1);
+        CHECK(read_job_text(job_with(bad)).faults.size() == 1);
+        CHECK(read_catalogue({"c", "<catalogue units=\"mm\"><series name=\"a" + std::string(bad) + "\" shape=\"star\"><cross cap=\"22\" span=\"54\"/></series></catalogue>"}).faults.size() == 1);
         CHECK(read_workshop({"w", "<workshop units=\"mm\" name=\"a" + std::string(bad) + "\"><limits/><saw step=\"1\" kerf=\"3\" plus-minus=\"1\" least-cut=\"5\"/>"
-                                  "<measuring plus-minus=\"2\"/></workshop>"}).problems.size() == 1);
+                                  "<measuring plus-minus=\"2\"/></workshop>"}).faults.size() == 1);
     }
 }
 
@@ -49,11 +49,11 @@ TEST_CASE("a length in a list that is longer than a hundred characters is cut in
     const std::string digits(5000, '9');
     for (const std::string& length : {digits, digits + ".5 mm", "0." + digits + " cm", "1/" + digits}) {
         const auto list = read_pieces("length,count,label\n" + length + ",2,a\n", "p.csv", Units::mm);
-        REQUIRE(std::holds_alternative<Problems>(list));
-        for (const Problem& problem : std::get<Problems>(list)) CHECK(to_string(problem).size() < 200);
+        REQUIRE(std::holds_alternative<FaultList>(list));
+        for (const Fault& fault : std::get<FaultList>(list)) CHECK(line_of(fault).size() < 200);
         const std::string line = "a,1,Alder 2,primary,implement,standard,standard," + length + "\n";
         const OrderList orders = read_orders_csv({"o.csv", "order,count,series,role,inner_tube,tractor_joint,implement_joint,closed\n" + line}, catalogue(), Units::mm);
-        REQUIRE_FALSE(orders.problems.empty());
-        for (const Problem& problem : orders.problems) CHECK(to_string(problem).size() < 200);
+        REQUIRE_FALSE(orders.faults.empty());
+        for (const Fault& fault : orders.faults) CHECK(line_of(fault).size() < 200);
     }
 }

@@ -1,5 +1,6 @@
 #include "xml/xml.hpp"
 
+#include "reading/said.hpp"
 #include "support/catch.hpp"
 #include "xml/xml_text.hpp"
 
@@ -18,10 +19,10 @@ XmlElement parsed(const std::string& text)
 std::string only_fault(const std::string& text)
 {
     const auto document = parse_xml({"f.xml", text});
-    const Problems problems = document.faults.listed();
-    REQUIRE(problems.size() == 1);
+    const FaultList faults = document.faults.listed();
+    REQUIRE(faults.size() == 1);
     CHECK_FALSE(document.root);
-    return to_string(problems.front());
+    return to_string(problem_of(faults.front()));
 }
 
 }  // namespace

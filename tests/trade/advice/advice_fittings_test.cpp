@@ -6,7 +6,7 @@ using namespace shaftcut::test;
 
 namespace {
 
-std::string way_with(const WorkOrder& order, const std::string& words) { return sentence_with(order.ways_out, words); }
+std::string way_with(const WorkOrder& order, const std::string& words) { return sentence_with(say_all(order.ways_out, wording_of(order)), words); }
 
 }  // namespace
 

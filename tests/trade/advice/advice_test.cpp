@@ -24,7 +24,7 @@ bool lengths_fail(const World& world)
     return std::any_of(on_lengths.begin(), on_lengths.end(), [&](CheckId id) { return failed(order, id); });
 }
 
-std::string way_with(const WorkOrder& order, const std::string& words) { return sentence_with(order.ways_out, words); }
+std::string way_with(const WorkOrder& order, const std::string& words) { return sentence_with(say_all(order.ways_out, wording_of(order)), words); }
 
 // The figure that follows these words.
 Length after(const std::string& text, const std::string& words) { return Length::from_mm(std::stod(text.substr(text.find(words) + words.size()))); }
@@ -261,6 +261,6 @@ TEST_CASE("no way out is named where nothing is refused, and each refusal names 
         const WorkOrder order = worked(random_world(number));
         INFO(number);
         CHECK(order.ways_out.empty() == (order.verdict != Verdict::refused));
-        for (const std::string& way : order.ways_out) CHECK(way.back() == '.');
+        for (const std::string& way : say_all(order.ways_out, wording_of(order))) CHECK(way.back() == '.');
     }
 }

@@ -19,6 +19,11 @@ Batch batch_of(const std::vector<BuildOrder>& orders, const Catalogue& catalogue
     return builder.take();
 }
 
+std::vector<ProfileTask> tasks_of(const Batch& batch, const BatchSaw& saw)
+{
+    return saw_tasks(batch, saw, [](const BatchPiece& piece) { return piece_label(piece, Wording(Units::mm)); });
+}
+
 BuildOrder numbered(BuildOrder order, const std::string& number, int count)
 {
     order.order = number;
@@ -40,7 +45,7 @@ const BatchSaw bars{mm(3), mm(5), mm(0), mm(500), {{mm(6000), std::nullopt, 6'00
 TEST_CASE("parts summed over the batch are the sum of the orders', of those that can be built")
 {
     std::vector<BuildOrder> orders;
-    std::map<std::string, std::int64_t> sums;
+    std::map<PartName, std::int64_t> sums;
     BatchBuilder builder("random", "", Units::mm);
     for (std::uint64_t number = 0; number < 300; ++number) {
         const OrderWorld world = random_order(number);
@@ -51,7 +56,7 @@ TEST_CASE("parts summed over the batch are the sum of the orders', of those that
     }
     const Batch batch = builder.take();
     CHECK(batch.orders.size() == 300);
-    std::map<std::string, std::int64_t> of_batch;
+    std::map<PartName, std::int64_t> of_batch;
     for (const PartCount& part : batch.parts) {
         CHECK(of_batch.count(part.name) == 0);
         of_batch[part.name] = part.count;
@@ -64,7 +69,7 @@ TEST_CASE("every piece of every order that can be built is in the task of its pr
 {
     const Batch batch = batch_of({numbered(build_order(), "A-1", 2), numbered(closed_order(860), "A-2", 1), numbered(refused(), "A-3", 5)});
     CHECK(batch.pieces.size() == 8);
-    const auto tasks = saw_tasks(batch, bars);
+    const auto tasks = tasks_of(batch, bars);
     REQUIRE(tasks.size() == 2);  // guard tubes have no bars here
     CHECK(tasks[0].profile == "Alder 2 inner tube");
     REQUIRE(tasks[0].task.pieces.size() == 2);
@@ -81,12 +86,12 @@ TEST_CASE("every piece of every order that can be built is in the task of its pr
 TEST_CASE("bars of one profile are for it alone; of the others only those without a count, for a counted bar cannot be of each profile")
 {
     const Batch batch = batch_of({build_order()});
-    const auto shared = saw_tasks(batch, bars);
+    const auto shared = tasks_of(batch, bars);
     REQUIRE(shared[0].task.stock.size() == 1);
     CHECK(shared[0].task.stock[0].length == mm(6000));
     BatchSaw own = bars;
     own.profile_stock = {{"Alder 2 inner tube", {mm(1200), 3, 0}}, {"Alder 2 outer guard tube", {mm(2000), std::nullopt, 1}}};
-    const auto tasks = saw_tasks(batch, own);
+    const auto tasks = tasks_of(batch, own);
     REQUIRE(tasks.size() == 3);
     CHECK(tasks[0].task.stock.size() == 1);
     CHECK(tasks[0].task.stock[0].count == 3);
@@ -97,7 +102,7 @@ TEST_CASE("tubes of one name are one profile, whatever their half")
 {
     Catalogue catalogue = build_catalogue();
     catalogue.series[0].parts = {{PartKind::tube, "the only tube"}};
-    const auto tasks = saw_tasks(batch_of({build_order()}, catalogue), bars);
+    const auto tasks = tasks_of(batch_of({build_order()}, catalogue), bars);
     REQUIRE(tasks.size() == 1);
     CHECK(tasks[0].task.pieces.size() == 2);
 }
@@ -107,7 +112,7 @@ TEST_CASE("a tube that must not be sawn is in no task, and is still among the pi
     Catalogue catalogue = build_catalogue();
     catalogue.series[0].halves[Tube::inner].shortening_forbidden = true;
     const Batch batch = batch_of({build_order()}, catalogue);
-    const auto tasks = saw_tasks(batch, bars);
+    const auto tasks = tasks_of(batch, bars);
     REQUIRE(tasks.size() == 1);
     CHECK(tasks[0].profile == "Alder 2 outer tube");
     CHECK_FALSE(batch.pieces[0].sawn);
@@ -121,7 +126,7 @@ TEST_CASE("a batch keeps of a refused order its reasons and nothing to saw or fe
     CHECK_FALSE(batch.orders[0].reasons.empty());
     CHECK(batch.parts.empty());
     CHECK(batch.pieces.empty());
-    CHECK(saw_tasks(batch, bars).empty());
+    CHECK(tasks_of(batch, bars).empty());
 }
 
 // Both tubes: 534 mm at 3.32 kg/m is 1773 g, 516 mm at 3.77 kg/m is 1945 g.

@@ -7,6 +7,7 @@
 #include "support/machine_jobs.hpp"
 #include "support/orders.hpp"
 #include "support/random_orders.hpp"
+#include "support/sentences.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -25,7 +26,7 @@ TEST_CASE("a shaft is built to close with its clearance at the shortest length")
     CHECK(check(plan, CheckId::closing_clearance).value == 40'000);
     CHECK(check(plan, CheckId::closing_clearance).worst == 37'000);
     CHECK(check(plan, CheckId::overlap_turning).worst == 316'000);
-    CHECK(plan.reasons.empty());
+    CHECK(reasons_of(plan).empty());
     CHECK(plan.ways_out.empty());
 }
 
@@ -63,7 +64,7 @@ TEST_CASE("a shaft built to a machine's geometry fits that machine as it is")
         order.shaft.halves = {};
         order.fits = from.fits;
         const BuildPlan plan = planned(order);
-        INFO((plan.reasons.empty() ? "" : plan.reasons.front()));
+        INFO(running_text(say(plan.reasons, wording_of(plan))));
         REQUIRE(plan.built);
         CHECK(check(plan, CheckId::closing_clearance).value.value() >= 40'000);
         CHECK(check(plan, CheckId::joint_angle_tractor).result == CheckResult::pass);
@@ -193,11 +194,13 @@ TEST_CASE("no check of an order speaks of a job or of a cut")
 {
     for (std::uint64_t number = 0; number < 300; ++number) {
         const OrderWorld world = random_order(number);
+        const Wording w(world.units, About::new_shaft);
         for (const Check& check : plan_build(world.order, world.catalogue, world.workshop, world.units).checks) {
-            INFO(number << ": " << check.says << " / " << check.basis);
+            const std::string says = said(check, w) + " / " + basis_said(check, w);
+            INFO(number << ": " << says);
             const bool of_cuts = check.id == CheckId::shortening_allowed;
-            CHECK((check.says + check.basis).find("the job") == std::string::npos);
-            CHECK((of_cuts || (check.says + check.basis).find(" cut") == std::string::npos));
+            CHECK(says.find("the job") == std::string::npos);
+            CHECK((of_cuts || says.find(" cut") == std::string::npos));
         }
     }
 }
@@ -212,6 +215,6 @@ TEST_CASE("how far below the closed length a shaft closes is said exactly, in in
     const Length below = order.closed->length - plan.built->closed_at[Reference::inner_cross];
     REQUIRE(below > Length());
     const std::string words = "the shaft closes " + saw_figure_with_unit(below, Units::in) + " below the closed length ordered.";
-    CHECK(std::any_of(plan.notes.begin(), plan.notes.end(), [&](const std::string& note) { return note.find(words) != std::string::npos; }));
+    CHECK(says(say(plan.notes, wording_of(plan)), words));
     CHECK(saw_figure_with_unit(Length::micrometres(100), Units::in) == "0.004 in (0.1 mm)");
 }

@@ -76,9 +76,9 @@ TEST_CASE("what the series must state to be built is named")
     CHECK(unstated_for_building(series, build_order()).empty());
     series.halves[Tube::inner].shoulder.reset();
     series.halves[Tube::outer].guard_seat_wide_angle.reset();
-    CHECK(unstated_for_building(series, build_order()) == std::vector<std::string>{"the inner half's shoulder", "the outer half's guard-seat-wide-angle"});
+    CHECK(unstated_for_building(series, build_order()) == std::vector<HalfFigure>{{Tube::inner, HalfFigureKind::shoulder}, {Tube::outer, HalfFigureKind::guard_seat_wide_angle}});
     BuildOrder order = build_order();
     order.guard = false;
     series.halves[Tube::outer].seat.reset();
-    CHECK(unstated_for_building(series, order) == std::vector<std::string>{"the inner half's shoulder", "the outer half's seat"});
+    CHECK(unstated_for_building(series, order) == std::vector<HalfFigure>{{Tube::inner, HalfFigureKind::shoulder}, {Tube::outer, HalfFigureKind::seat}});
 }

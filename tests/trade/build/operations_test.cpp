@@ -20,7 +20,7 @@ std::string text_of(const BuildPlan& plan, Work work)
 {
     std::string text;
     for (const Operation& operation : plan.built->operations)
-        if (operation.work == work) text += operation.does + "\n";
+        if (operation.work == work) text += say(operation, wording_of(plan)) + "\n";
     return text;
 }
 
@@ -46,9 +46,10 @@ TEST_CASE("operations come in the order of the work")
 // A guard half goes on from its half's free end, which is inside the other half once they are together.
 TEST_CASE("guards are fitted while the halves are apart")
 {
-    const std::vector<Operation> operations = planned(build_order()).built->operations;
+    const BuildPlan plan = planned(build_order());
+    const std::vector<Operation>& operations = plan.built->operations;
     const auto at = [&](const std::string& words) {
-        return std::find_if(operations.begin(), operations.end(), [&](const Operation& operation) { return operation.does.find(words) != std::string::npos; }) - operations.begin();
+        return std::find_if(operations.begin(), operations.end(), [&](const Operation& operation) { return say(operation, wording_of(plan)).find(words) != std::string::npos; }) - operations.begin();
     };
     CHECK(at("part them again") < at("Push each guard tube over its half"));
     CHECK(at("Push each guard tube over its half") < at("Put the halves together, guard in guard"));
@@ -119,7 +120,7 @@ TEST_CASE("in inches sawn lengths are exact and the millimetres stand beside")
 // 17 mm is 0.6693 in; the nearest sixteenth, 11/16 in, would be 17.46 mm.
 TEST_CASE("where a hole is drilled stays in millimetres first")
 {
-    CHECK(hole_text(Length::millimetres(17), Units::mm) == "17 mm");
-    CHECK(hole_text(Length::millimetres(17), Units::in) == "17 mm (0.669 in)");
-    CHECK(hole_text(Length::micrometres(82'500), Units::in) == "82.5 mm (3.248 in)");
+    CHECK(hole_length(Length::millimetres(17), Wording(Units::mm)) == "17 mm");
+    CHECK(hole_length(Length::millimetres(17), Wording(Units::in)) == "17 mm (0.669 in)");
+    CHECK(hole_length(Length::micrometres(82'500), Wording(Units::in)) == "82.5 mm (3.248 in)");
 }

@@ -16,6 +16,8 @@ std::vector<ShaftPart> parts(const BuildOrder& order, const Series& series)
     return parts_of(series, order, build_lengths(series, order, mm(702), mm(10), {1000, 1}));
 }
 
+std::string said(const ShaftPart& part) { return say(part.name, Wording(Units::mm)); }
+
 std::map<std::optional<PartKind>, int> kinds(const std::vector<ShaftPart>& parts)
 {
     std::map<std::optional<PartKind>, int> counts;
@@ -87,7 +89,7 @@ TEST_CASE("a part has the catalogue's own name, the first that is for its place,
     const auto list = parts(build_order(), named_series());
     std::vector<std::string> names;
     for (const ShaftPart& part : list)
-        if (part.in_catalogue) names.push_back(part.name);
+        if (part.in_catalogue()) names.push_back(part.name.known);
     // The inner half, at the implement, has the clamp bolt; the outer, at the tractor, a push pin and the wide-angle joint.
     CHECK(names == std::vector<std::string>{"lemon tube 43", "lemon tube 51", "spring pin", "yoke with bolt", "spring pin", "any other yoke", "small bearing", "large bearing"});
     CHECK(first(list, PartKind::pin).count == 2);
@@ -98,14 +100,14 @@ TEST_CASE("what the catalogue lacks is named by what it is, and says that it is 
     const auto list = parts(build_order(), build_catalogue().series[0]);
     CHECK(list.size() == 19);
     for (const ShaftPart& part : list) {
-        CHECK_FALSE(part.in_catalogue);
-        CHECK(part.name.find("Alder 2 ") == 0);
-        CHECK(part.name.find("(not in the catalogue)") != std::string::npos);
+        CHECK_FALSE(part.in_catalogue());
+        CHECK(said(part).find("Alder 2 ") == 0);
+        CHECK(said(part).find("(not in the catalogue)") != std::string::npos);
     }
-    CHECK(first(list, PartKind::connection_yoke).name == "Alder 2 connection yoke 1-3/8-6, lock clamp-bolt (not in the catalogue)");
+    CHECK(said(first(list, PartKind::connection_yoke)) == "Alder 2 connection yoke 1-3/8-6, lock clamp-bolt (not in the catalogue)");
     BuildOrder unknown = build_order();
     unknown.shaft.ends[End::implement].connection.reset();
-    CHECK(first(parts(unknown, build_catalogue().series[0]), PartKind::connection_yoke).name.find("a connection that is not stated") != std::string::npos);
+    CHECK(said(first(parts(unknown, build_catalogue().series[0]), PartKind::connection_yoke)).find("a connection that is not stated") != std::string::npos);
 }
 
 TEST_CASE("the crosses of a wide-angle joint are its own, the inner one first, and one that is stated stands for both")
@@ -115,7 +117,7 @@ TEST_CASE("the crosses of a wide-angle joint are its own, the inner one first, a
     const auto crosses_at_tractor = [&] {
         std::vector<std::string> names;
         for (const ShaftPart& part : parts(build_order(), series))
-            if (!part.kind && part.end == End::tractor) names.push_back(part.name + " at " + part.place);
+            if (!part.kind && part.end == End::tractor) names.push_back(said(part) + " at " + place_of(part, Wording(Units::mm)));
         return names;
     };
     CHECK(crosses_at_tractor() == std::vector<std::string>{"small cross at tractor end, inner cross", "large cross at tractor end, outer cross"});
@@ -138,16 +140,16 @@ TEST_CASE("parts of one name are counted together, for as many shafts as are ord
 {
     const auto counts = counted(parts(build_order(), named_series()), 3);
     const auto count_of = [&](const std::string& name) {
-        return std::find_if(counts.begin(), counts.end(), [&](const PartCount& count) { return count.name == name; })->count;
+        return std::find_if(counts.begin(), counts.end(), [&](const PartCount& count) { return count.name.known == name; })->count;
     };
     CHECK(count_of("spring pin") == 12);
     CHECK(count_of("lemon tube 43") == 3);
-    CHECK(counts[0].name == "lemon tube 43");
+    CHECK(counts[0].name.known == "lemon tube 43");
 }
 
 TEST_CASE("a profile is called as the tube's part, or else by series and tube")
 {
-    CHECK(profile_of(named_series(), PartKind::tube, Tube::outer) == "lemon tube 51");
-    CHECK(profile_of(build_catalogue().series[0], PartKind::tube, Tube::outer) == "Alder 2 outer tube");
-    CHECK(profile_of(build_catalogue().series[0], PartKind::guard_tube, Tube::inner) == "Alder 2 inner guard tube");
+    CHECK(profile_of(named_series(), {Tube::outer, TubeKind::drive}) == "lemon tube 51");
+    CHECK(profile_of(build_catalogue().series[0], {Tube::outer, TubeKind::drive}) == "Alder 2 outer tube");
+    CHECK(profile_of(build_catalogue().series[0], {Tube::inner, TubeKind::guard}) == "Alder 2 inner guard tube");
 }

@@ -119,10 +119,10 @@ TEST_CASE("every check that can refuse refuses a job alone")
         INFO(to_word(row.id));
         CHECK(order.verdict == Verdict::refused);
         CHECK_FALSE(order.cut);
-        CHECK(order.reasons.size() == 1);
+        CHECK(reasons_of(order).size() == 1);
         CHECK_FALSE(order.ways_out.empty());
         for (const Check& one : order.checks) {
-            INFO(to_word(one.id) << ": " << one.says);
+            INFO(to_word(one.id) << ": " << said(one));
             CHECK((one.result == fail) == (one.id == row.id));
         }
     }
@@ -188,7 +188,7 @@ TEST_CASE("a limit is the job's, else the series', else the workshop's, else the
         const WorkOrder order = worked(with_clearances(row.job, row.series, row.workshop));
         const Check clearance = check(order, CheckId::closing_clearance);
         CHECK(clearance.limit == thousandths(row.limit));
-        CHECK(clearance.basis.find(row.basis) != std::string::npos);
+        CHECK(basis_said(clearance).find(row.basis) != std::string::npos);
         CHECK(check(order, CheckId::consistency).result == row.consistency);
     }
 }
@@ -205,8 +205,8 @@ TEST_CASE("a job's limit looser than the workshop's warns, whichever limit it is
             const Check found = check(worked(setting), CheckId::consistency);
             INFO(row.name << (looser ? " looser" : " tighter"));
             CHECK((found.result == warn) == looser);
-            CHECK((found.says.find(row.name) != std::string::npos) == looser);
-            CHECK((found.says.find(limit_text(row.limit, standard, Units::mm)) != std::string::npos) == looser);
+            CHECK((said(found).find(row.name) != std::string::npos) == looser);
+            CHECK((said(found).find(limit_text(row.limit, standard, Wording(Units::mm))) != std::string::npos) == looser);
         }
     }
 }

@@ -61,7 +61,7 @@ std::vector<Check> checks_on(const Change& change, const std::function<void(CutP
     std::optional<CutPlan> plan = order.cut->plan;
     spoil(*plan);
     return run_checks({setting.job, setting.catalogue, &setting.catalogue.series[0], order.limits, order.saw, order.reading, order.fits,
-                       order.fit, order.stops, plan, Units::mm});
+                       order.fit, order.stops, plan});
 }
 
 }  // namespace
@@ -205,7 +205,7 @@ TEST_CASE("a shaft whose halves cannot be known is refused by overlap-turning al
     setting.series_half(Tube::inner).shoulder.reset();
     const WorkOrder order = worked(setting);
     CHECK(order.verdict == Verdict::refused);
-    CHECK(order.reasons.size() == 1);
+    CHECK(reasons_of(order).size() == 1);
     CHECK(check(order, CheckId::overlap_turning).result == fail);
     CHECK(check(order, CheckId::closing_clearance).result == not_checked);
 }

@@ -46,7 +46,7 @@ Check condition_of(const Change& change)
     return check(worked(setting), CheckId::condition);
 }
 
-bool says(const Check& check, const std::string& text) { return check.says.find(text) != std::string::npos; }
+bool says(const Check& check, const std::string& text) { return said(check).find(text) != std::string::npos; }
 
 }  // namespace
 
@@ -134,7 +134,7 @@ TEST_CASE("condition: what warns, by its name")
                                                            {tractor, "was not measured: 80 hp tractor."}};
     for (const auto& [change, named] : rows) {
         const Check found = condition_of(change);
-        INFO(named << ": " << found.says);
+        INFO(named << ": " << said(found));
         CHECK(found.result == warn);
         CHECK(says(found, named));
         CHECK(found.contradictions.empty());

@@ -1,9 +1,10 @@
 // A fit that holds a machine's geometry: what is computed counts as if it had been measured, and what was measured wins.
-#include "cut/geometry_words.hpp"
+#include "hitch/geometry_figures.hpp"
 #include "hitch/hitch_shaft.hpp"
 #include "shaftcut/trade/cut/datum.hpp"
 #include "support/catch.hpp"
 #include "support/machine_jobs.hpp"
+#include "support/sentences.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -11,6 +12,12 @@ using namespace shaftcut::test;
 namespace {
 
 const GeometryReading& geometry_of(const WorkOrder& order) { return order.fits.at(0).geometry.value(); }
+
+std::string origin_of(const ExtremeLength& length)
+{
+    const Wording w(Units::mm);
+    return "computed from the machine's geometry, " + in_words(length.at, w) + ", " + doubt_in_words(length, w);
+}
 
 // The same job with the computed lengths and angles written in as measured between the crosses.
 Job measured_instead(const Job& job, const WorkOrder& order)
@@ -103,7 +110,7 @@ TEST_CASE("a measurement outside what the geometry reaches by more than its tole
     mixed.fits[0].shortest->length = lengths.shortest.length - mm(3.01);
     const Check doubted = check(worked(mixed), CheckId::consistency);
     CHECK(doubted.result == CheckResult::warn);
-    CHECK(doubted.says.find("less than the machine's geometry can reach") != std::string::npos);
+    CHECK(said(doubted).find("less than the machine's geometry can reach") != std::string::npos);
 }
 
 TEST_CASE("a position that was not measured and goes past a measurement by more than its tolerance is a warning that names it")
@@ -117,9 +124,9 @@ TEST_CASE("a position that was not measured and goes past a measurement by more 
     const WorkOrder order = worked(mixed);
     const Check undercut = check(order, CheckId::consistency);
     CHECK(undercut.result == CheckResult::warn);
-    CHECK(undercut.says.find("goes past the measured shortest") != std::string::npos);
-    CHECK(undercut.says.find("by 0.5 mm") != std::string::npos);
-    CHECK(undercut.says.find(in_words(lengths.shortest.at, Units::mm)) != std::string::npos);
+    CHECK(said(undercut).find("goes past the measured shortest") != std::string::npos);
+    CHECK(said(undercut).find("by 0.5 mm") != std::string::npos);
+    CHECK(said(undercut).find(in_words(lengths.shortest.at, Wording(Units::mm))) != std::string::npos);
     CHECK(order.fit.shortest->value == mixed.fits[0].shortest->length);
     for (const Range range : all_ranges) {
         const ExtremeLength& longest = lengths.ranges[range]->longest;
@@ -131,8 +138,8 @@ TEST_CASE("a position that was not measured and goes past a measurement by more 
         CHECK(result(longest.length - mm(0.5)).result == CheckResult::pass);
         const Check exceeded = result(longest.length - mm(0.51));
         CHECK(exceeded.result == CheckResult::warn);
-        CHECK(exceeded.says.find("goes past the measured longest " + std::string(to_word(range))) != std::string::npos);
-        CHECK(exceeded.says.find(in_words(longest.at, Units::mm)) != std::string::npos);
+        CHECK(said(exceeded).find("goes past the measured longest " + std::string(to_word(range))) != std::string::npos);
+        CHECK(said(exceeded).find(in_words(longest.at, Wording(Units::mm))) != std::string::npos);
     }
 }
 
@@ -154,9 +161,9 @@ TEST_CASE("a failed joint angle names its posture, and the turn up to which the 
     const WorkOrder order = worked(machine_job(turned_machine(50)));
     const Check& angle = check(order, CheckId::joint_angle_tractor);
     REQUIRE(angle.result == CheckResult::fail);
-    CHECK(angle.says.find("(turned 50° to the right") != std::string::npos);
+    CHECK(said(angle).find("(turned 50° to the right") != std::string::npos);
     REQUIRE(says(order.ways_out, "would serve with the PTO turning up to a turn of "));
-    for (const std::string& way : order.ways_out) {
+    for (const std::string& way : say_all(order.ways_out, wording_of(order))) {
         const std::string words = "would serve with the PTO turning up to a turn of ";
         const std::size_t at = way.find(words);
         if (at == std::string::npos) continue;
@@ -196,10 +203,10 @@ TEST_CASE("the basis names the two dimensions that matter most")
 {
     const WorkOrder order = worked(machine_job(lifted_machine()));
     const ExtremeLength& shortest = geometry_of(order).lengths.shortest;
-    const std::string& basis = check(order, CheckId::closing_clearance).basis;
+    const std::string basis = basis_said(check(order, CheckId::closing_clearance));
     for (std::size_t i = 0; i < 2; ++i) CHECK(basis.find(shortest.influences[i].dimension + " (") != std::string::npos);
     CHECK(basis.find(shortest.influences[2].dimension + " (") == std::string::npos);
-    CHECK(check(order, CheckId::overlap_turning).basis.find("computed from the machine's geometry") != std::string::npos);
+    CHECK(basis_said(check(order, CheckId::overlap_turning)).find("computed from the machine's geometry") != std::string::npos);
 }
 
 TEST_CASE("the ripple comes from the geometry, with what it would be one step out of phase, unless a working angle was measured")
@@ -209,10 +216,10 @@ TEST_CASE("the ripple comes from the geometry, with what it would be one step ou
     const OperatingLengths& lengths = geometry_of(order).lengths;
     const Check& ripple = check(order, CheckId::irregularity);
     CHECK(*ripple.value == std::llround(*lengths.irregularity->percent * 1000));
-    CHECK(ripple.says.find("Put together one step of 90° out of phase it would be up to ") != std::string::npos);
-    CHECK(ripple.says.find("always") == std::string::npos);
+    CHECK(said(ripple).find("Put together one step of 90° out of phase it would be up to ") != std::string::npos);
+    CHECK(said(ripple).find("always") == std::string::npos);
     twisted.fits[0].angles[End::tractor][Range::working] = Angle::degrees(10);
-    CHECK(check(worked(twisted), CheckId::irregularity).basis.find("in one plane") != std::string::npos);
+    CHECK(basis_said(check(worked(twisted), CheckId::irregularity)).find("in one plane") != std::string::npos);
 }
 
 TEST_CASE("the step that puts the shaft together in phase says what one step of its tubes out of phase would do")
@@ -259,10 +266,10 @@ TEST_CASE("the note on a lift says what a measurement at its ends would miss")
 
 TEST_CASE("postures in words")
 {
-    CHECK(in_words(TrailedPosture{Angle::degrees(35), Angle::degrees(-10), Angle::degrees(5)}, Units::mm) ==
+    CHECK(in_words(TrailedPosture{Angle::degrees(35), Angle::degrees(-10), Angle::degrees(5)}, Wording(Units::mm)) ==
           "turned 35° to the right, rear 10° up, right side 5° up");
-    CHECK(in_words(TrailedPosture{}, Units::mm) == "straight ahead and level");
-    CHECK(in_words(MountedPosture{mm(421.5)}, Units::mm) == "with the lower hitch point at 421.5 mm");
+    CHECK(in_words(TrailedPosture{}, Wording(Units::mm)) == "straight ahead and level");
+    CHECK(in_words(MountedPosture{mm(421.5)}, Wording(Units::mm)) == "with the lower hitch point at 421.5 mm");
 }
 
 TEST_CASE("scenes show the crosses as far apart as their length and spacing say, and the curve holds the shortest")
@@ -294,7 +301,7 @@ TEST_CASE("of two machines of the same lengths a check tells the doubt of the on
         const WorkOrder order = worked(two);
         const OperatingLengths& lengths = order.fits[swapped ? 0 : 1].geometry->lengths;
         REQUIRE(order.fit.shortest->plus_minus == lengths.shortest.plus_minus);
-        CHECK(says({check(order, CheckId::closing_clearance).basis}, origin_in_words(lengths.shortest, Units::mm)));
-        CHECK(says({check(order, CheckId::overlap_turning).basis}, origin_in_words(lengths.ranges.turning->longest, Units::mm)));
+        CHECK(says({basis_said(check(order, CheckId::closing_clearance))}, origin_of(lengths.shortest)));
+        CHECK(says({basis_said(check(order, CheckId::overlap_turning))}, origin_of(lengths.ranges.turning->longest)));
     }
 }

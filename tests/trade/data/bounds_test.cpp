@@ -39,7 +39,7 @@ TEST_CASE("a job with one length in the other unit is refused and asks for the u
         lengths[i](setting);
         const WorkOrder order = worked(setting);
         CHECK(order.verdict == Verdict::refused);
-        CHECK(says(order.reasons, "is its unit right?"));
+        CHECK(says(reasons_of(order), "is its unit right?"));
     }
 }
 
@@ -59,6 +59,6 @@ TEST_CASE("a job all of whose lengths are 25.4 times what they should be agrees 
         for (const Range range : all_ranges) slip(setting.fit().longest[range]);
         const WorkOrder order = worked(setting);
         CHECK(order.verdict == Verdict::refused);
-        CHECK(says(order.reasons, "is its unit right?"));
+        CHECK(says(reasons_of(order), "is its unit right?"));
     }
 }

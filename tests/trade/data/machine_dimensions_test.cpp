@@ -58,16 +58,16 @@ TEST_CASE("each word of a machine stands beside its own figure")
 TEST_CASE("a signed dimension says which way it lies, and one at 0 does not")
 {
     Mounted machine = lifted_machine();
-    for (const auto& [millimetres, side] : {std::pair(-220, "in front"), {220, "behind"}, {0, ""}}) {
+    for (const auto& [millimetres, side] : {std::pair(-220, std::optional(Side::in_front)), {220, Side::behind}, {0, std::nullopt}}) {
         machine.lower_pivot_behind.value = Length::millimetres(millimetres);
         CHECK(named(dimensions_of(machine), "lower-pivot-behind").lies == side);
     }
     Trailed trailed = turned_machine(30);
     trailed.input_left.value = Length::millimetres(-40);
     trailed.input_tilt.value = Angle::degrees(-3);
-    CHECK(named(dimensions_of(trailed), "input-left").lies == "right");
-    CHECK(named(dimensions_of(trailed), "input-tilt").lies == "falls");
-    CHECK(named(dimensions_of(trailed), "pto-height").lies.empty());
-    CHECK(negative_side("top-pivot-behind") == "in front");
-    CHECK(negative_side("mast").empty());
+    CHECK(named(dimensions_of(trailed), "input-left").lies == Side::right);
+    CHECK(named(dimensions_of(trailed), "input-tilt").lies == Side::falls);
+    CHECK(named(dimensions_of(trailed), "pto-height").lies == std::nullopt);
+    CHECK(negative_side("top-pivot-behind") == Side::in_front);
+    CHECK(negative_side("mast") == std::nullopt);
 }

@@ -12,7 +12,8 @@ using namespace shaftcut::test;
 namespace {
 
 constexpr std::array all_rounded{Rounded::measured, Rounded::cut,      Rounded::kept,    Rounded::closed_after, Rounded::overlap, Rounded::clearance,
-                                 Rounded::shortest, Rounded::longest, Rounded::setback, Rounded::doubt,        Rounded::allowed};
+                                 Rounded::shortest, Rounded::longest, Rounded::setback, Rounded::doubt,        Rounded::allowed,
+                                 Rounded::at_most,  Rounded::at_least};
 
 Length read_back(const std::string& text) { return std::get<Length>(parse_length(text, Units::mm)); }
 

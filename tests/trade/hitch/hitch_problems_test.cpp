@@ -1,5 +1,6 @@
 #include "hitch/hitch_problems.hpp"
 
+#include "hitch/hitch_problem_words.hpp"
 #include "shaftcut/trade/hitch/hitch.hpp"
 #include "support/catch.hpp"
 #include "support/machines.hpp"
@@ -21,10 +22,13 @@ AngleDimension angle_at_line(double degrees, int number) { return {Angle::from_d
 
 std::vector<std::string> faults_of(const Machine& machine, const HitchShaft& shaft = plain_shaft, Units units = Units::mm)
 {
-    const auto result = operating_lengths(machine, shaft, Length::millimetres(2), units);
+    const auto result = operating_lengths(machine, shaft, Length::millimetres(2));
     std::vector<std::string> words;
-    if (const auto* problems = std::get_if<Problems>(&result))
-        for (const Problem& problem : *problems) words.push_back(to_string(problem));
+    if (const auto* problems = std::get_if<HitchProblems>(&result))
+        for (const HitchProblem& problem : *problems) {
+            const FaultWords said = say(problem.fault, Wording(units));
+            words.push_back(to_string(Problem{problem.place, said.wrong, said.right}));
+        }
     return words;
 }
 

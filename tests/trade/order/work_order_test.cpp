@@ -2,6 +2,7 @@
 
 #include "support/catch.hpp"
 #include "support/jobs.hpp"
+#include "support/sentences.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
@@ -9,8 +10,8 @@ using namespace shaftcut::test;
 TEST_CASE("the documented example comes out as documented")
 {
     const WorkOrder order = worked(job());
-    INFO(order.reasons.size());
-    for (const Check& one : order.checks) UNSCOPED_INFO(to_word(one.id) << " " << to_word(one.result) << ": " << one.says);
+    INFO(reasons_of(order).size());
+    for (const Check& one : order.checks) UNSCOPED_INFO(to_word(one.id) << " " << to_word(one.result) << ": " << said(one));
     REQUIRE(order.verdict == Verdict::cut);
     CHECK(order.reading.shaft.closed.value == mm(796));
     for (const Tube tube : both_tubes) {

@@ -2,6 +2,7 @@
 // certificate is verified.
 #include "shaftcut/trade/saw/saw.hpp"
 
+#include "saw/saw_words.hpp"
 #include "support/catch.hpp"
 #include "support/saw_cases.hpp"
 #include "support/saw_checker.hpp"
@@ -11,10 +12,12 @@ using test::plain_task;
 
 namespace {
 
+const Wording in_mm(Units::mm);
+
 SawPlan planned(const SawTask& task, const SawWatch& watch = test::no_hurry())
 {
     const SawOutcome outcome = plan_saw(task, watch);
-    if (const auto* refusal = std::get_if<SawRefusal>(&outcome)) FAIL(refusal->wrong << "; " << refusal->right);
+    if (const auto* refusal = std::get_if<SawRefusal>(&outcome)) FAIL(say(refusal->found, Wording(Units::mm)));
     SawPlan plan = std::get<SawPlan>(outcome);
     CHECK(test::fault_of(task, plan) == "");
     CHECK(certifies(task, plan.certificate, plan.lower_bound));
@@ -130,14 +133,14 @@ TEST_CASE("what cannot be cut is refused with its reason")
     const SawRefusal too_long = refused(plain_task(100, {{100, 1}, {101, 2}, {102, 1}}));
     CHECK(too_long.reason == Reason::piece_fits_no_bar);
     CHECK(too_long.pieces == std::vector<std::size_t>{1, 2});
-    CHECK(too_long.wrong == "101 mm is longer than every bar");
-    CHECK(too_long.right == "the longest bar holds 100 mm between its trims");
+    CHECK(wrong_of(too_long.found, in_mm) == "101 mm is longer than every bar");
+    CHECK(right_for(too_long.found, in_mm) == "the longest bar holds 100 mm between its trims");
     SawTask task = plain_task(100, {{40, 5}});
     task.stock[0].count = 2;
     task.kerf = Length::micrometres(500);
     const SawRefusal small = refused(task);  // 5 · 40.5 needed, 2 · 100.5 there
     CHECK(small.reason == Reason::rack_too_small);
-    CHECK(small.wrong == "the stock is too short by 1.5 mm, cuts and trims counted");
+    CHECK(wrong_of(small.found, in_mm) == "the stock is too short by 1.5 mm, cuts and trims counted");
     task.pieces = {{Length::millimetres(60), 3, ""}};
     CHECK(refused(task).reason == Reason::rack_too_small);  // 181.5 mm in 201 mm, but one in a bar
     task.stock.clear();
@@ -151,7 +154,7 @@ TEST_CASE("a trim longer than the bar leaves no bar")
 {
     SawTask task = plain_task(100, {{10, 1}});
     task.trim_start = Length::millimetres(101);
-    CHECK(refused(task).right == "there is no bar in stock longer than its trims");
+    CHECK(right_for(refused(task).found, in_mm) == "there is no bar in stock longer than its trims");
 }
 
 TEST_CASE("among plans of equal cost the longest leftover is kept")

@@ -1,18 +1,8 @@
-// A work order in a few lines of at most 80 columns: verdict, the four cuts, and each check that is not a pass.
+// How an answer is written for a terminal.
 #pragma once
-
-#include <string>
-
-#include "shaftcut/trade/order/work_order.hpp"
-#include "shaftcut/trade/saw/saw_order.hpp"
 
 namespace shaftcut {
 
 enum class Colour { none, ansi };
-
-std::string terminal_text(const WorkOrder& order, Colour colour);
-
-// A saw plan likewise: what to fetch, what it costs and how good that is proven to be, waste, and whether it was stopped.
-std::string terminal_text(const SawOrder& order, Colour colour);
 
 }  // namespace shaftcut

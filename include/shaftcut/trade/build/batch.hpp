@@ -4,6 +4,7 @@
 // over the batch are the sum of the orders', and every piece of every order stands in a plan.
 #pragma once
 
+#include <functional>
 #include <map>
 
 #include "shaftcut/trade/build/build_inputs.hpp"
@@ -23,10 +24,11 @@ struct BatchLengths {
 };
 
 struct BatchOrder {
-    std::string order, customer, machine, due, shaft_title;
+    std::string order, customer, machine, due;
+    ShaftTitle shaft_title;
     int count = 1;
     BuildVerdict verdict = BuildVerdict::refused;
-    std::vector<std::string> reasons;
+    std::vector<BuildReason> reasons;
     std::optional<BatchLengths> built;  // empty when refused
     std::vector<PartCount> parts;       // of all its shafts
     std::optional<std::int64_t> mass;   // of all its drive tubes, in grams
@@ -35,13 +37,12 @@ struct BatchOrder {
 // Equal pieces of one order.
 struct BatchPiece {
     std::string order;
-    std::string part;     // "inner tube", "outer guard tube"
+    ShaftTube part;
     End end = End::tractor;  // of its half
     std::string profile;  // what it is sawn from
     Length length;
     std::int64_t count = 0;
     std::optional<Length> pin_hole;  // from the piece's inner end
-    std::string label;    // "K-1042 inner tube": the saw plan's
     bool sawn = true;     // false: the series forbids shortening it; it is fetched made to its length
 };
 
@@ -52,11 +53,17 @@ struct ProfileTask {
     SawTask task;
 };
 
+// Why no plan could be made.
+struct ProfileRefusal {
+    SawRefusal why;
+    std::vector<std::string> labels;  // of the pieces concerned
+};
+
 // What became of it.
 struct ProfilePlan {
     std::string profile;
     std::optional<SawOrder> order;
-    std::string refusal;  // why there is no plan: what is wrong; what would be right. Empty where there is one
+    std::optional<ProfileRefusal> refusal;  // nothing where there is a plan
 };
 
 struct Batch {
@@ -79,7 +86,7 @@ public:
 
 private:
     Batch batch_;
-    std::map<std::string, std::size_t> part_at_;
+    std::map<PartName, std::size_t> part_at_;
 };
 
 // What blade and bars the plans are made for.
@@ -90,13 +97,16 @@ struct BatchSaw {
     std::vector<ProfileStock> profile_stock;
 };
 
-// One task for each profile that has pieces to saw and bars, in the order of the pieces; pieces are labelled by order and part.
-std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw);
+// What is written on a piece.
+using PieceLabel = std::function<std::string(const BatchPiece&)>;
+
+// One task for each profile that has pieces to saw and bars, in the order of the pieces.
+std::vector<ProfileTask> saw_tasks(const Batch& batch, const BatchSaw& saw, const PieceLabel& label);
 
 // A profile whose pieces stand in no plan.
 struct NotPlanned {
     std::string profile;
-    std::string why;   // a sentence
+    std::optional<ProfileRefusal> refusal;  // nothing: no bars are stated for it
     std::vector<BatchPiece> pieces;
 };
 

@@ -12,10 +12,19 @@
 // shaft that exists (build_plan_test), and against a second implementation on random orders.
 #pragma once
 
+#include "shaftcut/trade/data/half_figure.hpp"
 #include "shaftcut/trade/data/build_order.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 
 namespace shaftcut {
+
+// A tube of a shaft: one of its drive tubes, or the guard tube around it.
+enum class TubeKind { drive, guard };
+struct ShaftTube {
+    Tube tube = Tube::inner;
+    TubeKind kind = TubeKind::drive;
+    auto operator<=>(const ShaftTube&) const = default;
+};
 
 struct BuiltLengths {
     Length closed;                                      // max(a + s_B, b + s_A), telescoping
@@ -29,8 +38,8 @@ struct BuiltLengths {
 // The guard seat of this tube's half, for the joint that it carries; nothing where the series does not state it.
 std::optional<Length> guard_seat_of(const Series& series, const JobShaft& shaft, Tube tube);
 
-// What the series must state for a shaft to be built and does not, in words: "the inner half's shoulder". Empty where all is stated.
-std::vector<std::string> unstated_for_building(const Series& series, const BuildOrder& order);
+// What the series must state for a shaft to be built and does not. Empty where all is stated.
+std::vector<HalfFigure> unstated_for_building(const Series& series, const BuildOrder& order);
 
 // `room` is C, `setback` z. Only for a series that states all that is needed. A half or a blank may come out at 0 or below: no
 // such shaft can be, and that is for the checks to say.

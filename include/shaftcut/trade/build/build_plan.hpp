@@ -6,9 +6,10 @@
 // Checked in build_plan_test: a shaft that is built to a fit fits as it is when it is worked up as one that exists.
 #pragma once
 
+#include "shaftcut/trade/build/findings.hpp"
 #include "shaftcut/trade/build/operations.hpp"
 #include "shaftcut/trade/build/parts.hpp"
-#include "shaftcut/trade/checks/checks.hpp"
+#include "shaftcut/trade/data/shaft_title.hpp"
 
 namespace shaftcut {
 
@@ -51,16 +52,16 @@ struct BuildPlan {
     std::string order, customer, machine, due, owner;
     int count = 1;
     Units units = Units::mm;   // of the documents
-    std::string shaft_title;   // "Alder 2, lemon tubes, primary, 540 min⁻¹"
+    ShaftTitle shaft_title;
     Shape shape = Shape::other;
     std::string series;
     bool guard = true;
 
     BuildVerdict verdict = BuildVerdict::refused;
-    std::vector<std::string> reasons;   // why refused, a sentence each; empty otherwise
-    std::vector<std::string> ways_out;  // what could be built instead; empty unless refused
-    std::vector<std::string> notes;
-    std::vector<std::string> cautions;
+    std::vector<BuildReason> reasons;  // why refused; empty otherwise
+    std::vector<BuildWay> ways_out;    // what could be built instead; empty unless refused
+    std::vector<BuildNote> notes;
+    std::vector<BuildCaution> cautions;
 
     JobShaft ordered;                       // as the list states it; its closed length is no figure of it
     std::optional<Measurement> ordered_closed;  // nothing where the fit says how long

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
+#include "shaftcut/trade/checks/findings.hpp"
 #include "shaftcut/trade/cut/cut.hpp"
 #include "shaftcut/trade/cut/datum.hpp"
 #include "shaftcut/trade/data/limits.hpp"
@@ -42,9 +42,9 @@ struct Check {
     CheckResult result = CheckResult::not_checked;
     CheckUnit unit = CheckUnit::none;
     std::optional<std::int64_t> value, worst, limit;  // thousandths of `unit`
-    std::string says;   // one or more sentences for people, in the documents' units: what was found; for a pass, short
-    std::vector<std::string> contradictions;  // those of the sentences in `says` that are a reason to refuse by themselves; may be empty
-    std::string basis;  // the limit's source, how the value is computed; for not-checked, the reason
+    std::vector<CheckFinding> contradictions;  // each a reason to refuse by itself; said before the others; may be empty
+    std::vector<CheckFinding> findings;        // what else was found; together never empty
+    std::vector<CheckBasis> basis;             // the limit's source, how the value is computed; for not-checked, the reason
 };
 
 // All that a check may look at.
@@ -59,7 +59,6 @@ struct CheckInput {
     const Fit& fit;  // the deciding one
     const std::optional<Stops>& stops;
     const std::optional<CutPlan>& plan;
-    Units units;  // of the documents
     bool new_shaft = false;  // made to order: nothing of it was measured, and there is no length where it cannot be built
 };
 
@@ -81,8 +80,5 @@ constexpr Rounded rounded_as(CheckId id)
 inline const Check& check_of(const std::vector<Check>& checks, CheckId id) { return checks[static_cast<std::size_t>(id)]; }
 
 bool any_failed(const std::vector<Check>& checks);
-
-// What the failed ones say; of one with contradictions, each for itself.
-std::vector<std::string> reasons_to_refuse(const std::vector<Check>& checks);
 
 }  // namespace shaftcut

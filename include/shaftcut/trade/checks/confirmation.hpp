@@ -2,7 +2,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "shaftcut/trade/checks/checks.hpp"
@@ -16,10 +15,26 @@ template <> struct Words<Confirmed> {
                                     "outer_shoulder", "inner_guard",        "outer_guard", "built"};
 };
 
+// Why.
+enum class ConfirmedFor { disagreement, cross_not_known, half_not_measured, half_short_alone, stop_alone, guard_not_measured, year_not_stated };
+// That of each half's length, of its shoulder, of its guard.
+constexpr PerEach<Tube, Confirmed> confirmed_per_tube(Confirmed inner, Confirmed outer)
+{
+    PerEach<Tube, Confirmed> each;
+    each[Tube::inner] = inner;
+    each[Tube::outer] = outer;
+    return each;
+}
+inline constexpr auto confirmed_half = confirmed_per_tube(Confirmed::inner_half, Confirmed::outer_half);
+inline constexpr auto confirmed_shoulder = confirmed_per_tube(Confirmed::inner_shoulder, Confirmed::outer_shoulder);
+inline constexpr auto confirmed_guard = confirmed_per_tube(Confirmed::inner_guard, Confirmed::outer_guard);
+
 struct Confirmation {
     Confirmed what = Confirmed::closed;
+    ConfirmedFor why = ConfirmedFor::disagreement;
     std::optional<Length> expected, plus_minus;  // nothing for a look
-    std::string says;                            // what to measure or look at, what is expected, and why
+    std::optional<Reference> from;               // the cross of a closed length as stated, of a shaft with a wide-angle joint
+    std::optional<Length> setback;               // the most that a tube may stand out of the guard that is looked at
     bool is_look() const { return !expected; }
 };
 
@@ -31,5 +46,8 @@ struct Confirmation {
 //   looks: each guard that was not measured and is used again; the year of an exposed lock of a primary shaft where it is not stated
 // Checked by confirmation_test and against a second implementation by differential_test.
 std::vector<Confirmation> confirmations(const CheckInput& input, Length tape);
+
+// Whether a lock of this shaft stands out and no year of building says whether it may: a primary shaft's, its year not stated.
+bool year_to_confirm(const JobShaft& shaft);
 
 }  // namespace shaftcut

@@ -9,7 +9,9 @@
 // Checked by: drawing the bent chain of links point by point (datum_test), and the two references of one shaft agreeing.
 #pragma once
 
+#include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "shaftcut/trade/data/catalogue.hpp"
@@ -71,6 +73,11 @@ struct GeometryReading {
     OperatingLengths lengths;
 };
 
+// Why lengths of a fit cannot be known.
+struct YokeNotKnown { End end; bool of_geometry; };  // a yoke's distance from cross to groove: for a machine's geometry, or for lengths between grooves
+struct GeometryImpossible { HitchProblem problem; };  // what geometry_problems() or no_answer_problem() finds first
+using WhyUnreadable = std::variant<YokeNotKnown, GeometryImpossible>;
+
 struct FitReading {
     std::string tractor;  // whose it is; may be empty
     std::string shortest_at;                                  // as stated: the position of the measured shortest; may be empty
@@ -87,7 +94,7 @@ struct FitReading {
     Fit fit;                                                  // telescoping; a measurement wins over the geometry
     std::vector<UnbentReading> unbent;
     std::vector<DisputedLength> disputed;
-    std::string unreadable;  // why lengths cannot be known; empty where they can
+    std::optional<WhyUnreadable> unreadable;                  // nothing where they can be known
 
     // What `fit` has from the geometry, with its posture; null where it was measured or is not known.
     const ExtremeLength* computed_shortest() const;

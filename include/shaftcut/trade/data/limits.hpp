@@ -1,4 +1,5 @@
-// The limits that a shaft is held to: their names, units, defaults and where each default comes from.
+// The limits that a shaft is held to: their names, units and defaults. Where each default comes from is said in
+// src/wording/checks/limit_words.cpp.
 #pragma once
 
 #include <array>
@@ -32,7 +33,6 @@ struct LimitRow {
     LimitKind kind;
     LimitValue standard;   // the default
     bool greater_is_looser;
-    const char* basis;     // the default's source, or that it is common practice or the project's own choice
 };
 
 // One row for each limit, in the order of the enumerators.
@@ -65,6 +65,12 @@ struct LimitInForce {
     LimitValue workshop;  // what the workshop's configuration or else the default says
 };
 
+// Where a limit's value comes from.
+struct LimitBasis {
+    Limit limit;
+    LimitOrigin origin;  // standard: the default, or the same figure set elsewhere, for its source does not change by writing it down
+};
+
 // The limits in force for one shaft: the job's, else the series', else the workshop's, else the default.
 class LimitsInForce {
 public:
@@ -75,8 +81,7 @@ public:
     Length length(Limit limit) const { return Length::micrometres((*this)[limit].value.numerator); }
     Angle angle(Limit limit) const { return Angle::millidegrees((*this)[limit].value.numerator); }
     Fraction fraction(Limit limit) const { return (*this)[limit].value; }
-    // Where the value comes from, in words: "set by the job", "common practice: ...".
-    std::string basis(Limit limit) const;
+    LimitBasis basis(Limit limit) const;
     // Limits that the job sets looser than the workshop's.
     std::vector<Limit> loosened() const;
 
@@ -86,8 +91,5 @@ private:
 
 // What a limit of lengths is held against: it is rounded alike.
 Rounded rounded_as(Limit limit);
-
-// "40 mm", "1/2", "35°", "10 %".
-std::string limit_text(Limit limit, LimitValue value, Units units);
 
 }  // namespace shaftcut

@@ -24,7 +24,9 @@ enum class Rounded {
     longest,        // likewise
     setback,        // how far a tube stands out of its guard: a greatest
     doubt,          // a tolerance as what may be wrong
-    allowed         // a tolerance as what is still good
+    allowed,        // a tolerance as what is still good
+    at_most,        // the greatest that would serve
+    at_least        // the least that would serve
 };
 
 constexpr Toward toward_of(Rounded as)
@@ -34,12 +36,14 @@ constexpr Toward toward_of(Rounded as)
     case Rounded::closed_after:
     case Rounded::longest:
     case Rounded::setback:
-    case Rounded::doubt: return Toward::up;
+    case Rounded::doubt:
+    case Rounded::at_least: return Toward::up;
     case Rounded::kept:
     case Rounded::overlap:
     case Rounded::clearance:
     case Rounded::shortest:
-    case Rounded::allowed: return Toward::down;
+    case Rounded::allowed:
+    case Rounded::at_most: return Toward::down;
     case Rounded::measured: break;
     }
     return Toward::nearest;

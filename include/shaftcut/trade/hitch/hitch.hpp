@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "shaftcut/trade/hitch/extremes.hpp"
+#include "shaftcut/trade/hitch/findings.hpp"
 #include "shaftcut/trade/hitch/influence.hpp"
 #include "shaftcut/trade/hitch/placement.hpp"
 
@@ -45,12 +46,11 @@ struct OperatingLengths {
     std::optional<ExtremeIrregularity> irregularity_out_of_phase;
 };
 
-// `measuring` is the plus or minus of every length that states none; messages have their figures in `units`.
+// `measuring` is the plus or minus of every length that states none.
 // Extremes are exact to 0.01 mm and 0.01 degrees wherever in the ranges they lie.
 // Problems: those of geometry_problems(), and no_answer_problem() for each range with a position that has no answer.
 // Checked against closed forms, dense grids over random machines and an independent optimiser.
-std::variant<OperatingLengths, Problems> operating_lengths(const Machine& machine, const HitchShaft& shaft, Length measuring,
-                                                           Units units = Units::mm);
+std::variant<OperatingLengths, HitchProblems> operating_lengths(const Machine& machine, const HitchShaft& shaft, Length measuring);
 
 // A range as a box for greatest(): turn, pitch and roll in radians, or the height in mm, the grid fine enough to part the
 // hills of a length, an angle or an irregularity.

@@ -11,9 +11,13 @@
 
 namespace shaftcut {
 
+// What is drawn of it: the lowest and the highest of a mounted machine's lift, and the extremes of its length.
+enum class SceneOf { lowest, highest, shortest, longest };
+
 // One position. Points are mm in the frame of machine.hpp.
 struct MachineScene {
-    std::string name;                // "Shortest", "Longest, standing", "Lowest", "Highest"
+    SceneOf of = SceneOf::shortest;
+    std::optional<Range> range;      // of the longest
     Posture at;
     Vector pto_groove;
     PerEach<End, Vector> outer;      // the cross that carries the connection yoke

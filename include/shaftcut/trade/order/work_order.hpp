@@ -5,11 +5,14 @@
 #include <string>
 #include <vector>
 
+#include "shaftcut/trade/advice/findings.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
 #include "shaftcut/trade/checks/confirmation.hpp"
 #include "shaftcut/trade/cut/cut.hpp"
 #include "shaftcut/trade/cut/datum.hpp"
 #include "shaftcut/trade/data/job.hpp"
+#include "shaftcut/trade/data/shaft_title.hpp"
+#include "shaftcut/trade/order/findings.hpp"
 #include "shaftcut/trade/order/machine_extremes.hpp"
 #include "shaftcut/trade/order/machine_view.hpp"
 
@@ -37,13 +40,12 @@ struct WorkOrder {
     std::string order, date, customer, machine, tractor, owner;
     Circumstances circumstances;
     Units units = Units::mm;  // of the documents
-    std::string shaft_title;  // "Alder 2, lemon tubes, primary, 540 min⁻¹"
+    ShaftTitle shaft_title;
 
     Verdict verdict = Verdict::refused;
-    std::vector<std::string> reasons;   // why refused, a sentence each; empty otherwise
-    std::vector<std::string> ways_out;  // what would serve instead; empty unless refused
+    std::vector<WayOut> ways_out;       // what would serve instead; empty unless refused
     std::vector<Confirmation> confirm;  // before sawing, in the order of the bench; empty when refused
-    std::vector<std::string> notes;     // what else the fitter should know: references, several tractors, read in line
+    std::vector<Note> notes;            // what else the fitter should know: references, several tractors, read in line
 
     // What was stated and what it means.
     JobShaft shaft;                     // as the job states it
@@ -52,7 +54,7 @@ struct WorkOrder {
     ShaftReading reading;
     std::vector<FitReading> fits;
     std::vector<MachineView> machines;       // of each fit that holds a machine's geometry
-    std::vector<std::string> machine_notes;  // those of the notes that come from it
+    std::vector<Note> machine_notes;         // those of the notes that come from it
     MachineExtremes extremes;                // of all of them
     Fit fit;                            // the deciding one
     std::optional<Stops> stops;
@@ -65,8 +67,8 @@ struct WorkOrder {
     std::optional<CutFigures> cut;
     std::vector<Check> checks;          // one for each CheckId, in its order
 
-    std::vector<std::string> steps;     // in order
-    std::vector<std::string> cautions;
+    std::vector<Step> steps;            // in order
+    std::vector<Caution> cautions;
 };
 
 // A series that the job names must be one of the catalogue: the job reader refuses any other. `units`: of the documents.

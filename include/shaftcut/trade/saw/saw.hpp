@@ -73,11 +73,33 @@ struct SawPlan {
     SawCertificate certificate;    // certifies() lower_bound
 };
 
+// What is wrong with a task, in figures.
+enum class SawFault { nothing_to_cut, list_too_large, rack_too_small, no_plan_in_time };
+// The kerf, a trim or the reusable length.
+struct BladeFigureOutOfRange {
+    Length length;
+};
+struct PieceOutOfRange {
+    Length length;
+    std::int64_t count;
+};
+struct BarOutOfRange {
+    Length length;
+};
+// `longest`: of a bar between its trims; nothing where no bar is longer than its trims.
+struct PieceFitsNoBar {
+    Length piece;
+    std::optional<Length> longest;
+};
+struct RackTooShort {
+    Length lacking;  // cuts and trims counted
+};
+using SawFinding = std::variant<SawFault, BladeFigureOutOfRange, PieceOutOfRange, BarOutOfRange, PieceFitsNoBar, RackTooShort>;
+
 struct SawRefusal {
     enum class Reason { nothing_to_cut, bad_figure, piece_fits_no_bar, rack_too_small, no_plan_in_time };
     Reason reason = Reason::bad_figure;
-    std::string wrong;                // what is wrong, naming the value found
-    std::string right;                // what would be right
+    SawFinding found;
     std::vector<std::size_t> pieces;  // the pieces concerned, when it is about pieces
     std::vector<std::size_t> stock;   // the stock concerned, when it is about stock
 };

@@ -47,6 +47,9 @@ struct SawTotals {
     std::int64_t waste = 0;           // what is neither piece nor goes back, of bars_length, in thousandths of a per cent
 };
 
+// What the sawyer must mind. A trim is cut off first where there is one.
+enum class SawCaution { measure_bars, cut_trim_first, kerf_counted, clamp_and_protect, deburr_and_label, thin_end };
+
 // Why the search for a better plan ended.
 enum class SawEnd { finished, time_was_up, interrupted };
 
@@ -64,7 +67,7 @@ struct SawOrder {
     std::vector<BarLayout> bars;     // in the plan's order
     std::vector<BarsToFetch> fetch;  // by stock as given, those taken
     SawTotals totals;
-    std::vector<std::string> cautions;
+    std::vector<SawCaution> cautions;  // in order
 };
 
 struct SawHeading {
@@ -88,12 +91,11 @@ std::string saw_figure_with_unit(Length length, Units units);
 // "72000", "61.5": a cost of millionths, without trailing zeros.
 std::string cost_figure(std::int64_t cost);
 
-// "Cost 22000, the bars' lengths in mm, for no cost is stated" or "Cost 61.5, as the bars' costs are stated".
-std::string cost_words(const SawOrder& order);
+// What the bars taken cost by: their lengths in mm where no cost is stated, the costs stated, or both.
+enum class CostBasis { lengths, stated, stated_and_lengths };
+CostBasis cost_basis(const SawOrder& order);
 
-// "proven: no plan costs less" or what is known: "no plan costs less than 71800, which is 0.278 % below this plan".
-std::string bound_sentence(const SawPlan& plan);
-// Empty, or that and why the search was not finished.
-std::string end_sentence(SawEnd end);
+// By how much the plan's cost is above the bound, in thousandths of a per cent of it.
+std::int64_t gap_of(const SawPlan& plan);
 
 }  // namespace shaftcut

@@ -1,0 +1,149 @@
+// What a fitter is to do and to know, as it is found: steps, cautions, notes. Lengths are telescoping where nothing else is said.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "shaftcut/trade/data/rounding.hpp"
+#include "shaftcut/trade/data/terms.hpp"
+#include "shaftcut/trade/hitch/hitch.hpp"
+
+namespace shaftcut {
+
+enum class Caution { leave_shaft_alone, turning_shaft_kills, guards_complete, bottoming_or_parting, manuals_come_first };
+
+// The steps that carry no figure.
+enum class PlainStep {
+    stop_engine,
+    find_out_why_not_closed,
+    mark_phase_and_part,
+    compare_with_stated,
+    confirm_before_sawing,
+    confirm_before_fitting,
+    mark_cuts,
+    hold_halves_side_by_side,
+    have_shortest_read_again,
+    confirm_guard_cut,
+    compare_tube_left,
+    take_end_stop_off,
+    deburr,
+    treat_coated_edge,
+    refit_end_stop,
+    clear_lubrication,
+    clean_uncut,
+    fill_in_boxes,
+    go_to_machine,
+    try_longest,
+    try_every_tractor,
+    fit_second_chain,
+    hook_chains
+};
+
+// The drive tubes, or the guards': both, or that of the half at one end alone.
+struct TubesToSaw {
+    bool guards;
+    std::optional<End> only;
+};
+
+// By how much the speed ripples in per cent, rightly in phase and one step of the tubes out of it.
+struct Ripple {
+    double in_phase, out_of_phase;
+    Angle step;
+};
+
+struct PutTogether {
+    std::optional<Ripple> ripple;  // of two standard joints on a machine whose geometry is known
+};
+
+// To the half at this end.
+struct FitNewGuard {
+    End end;
+};
+
+struct TryShortest {
+    Length clearance;  // the least that must be left to close
+};
+
+struct ShieldsOverlapGuard {
+    Length overlap;  // the least
+};
+
+using Step = std::variant<PlainStep, TubesToSaw, PutTogether, FitNewGuard, TryShortest, ShieldsOverlapGuard>;
+
+// The notes that carry no figure.
+enum class Remark {
+    least_and_greatest_count,     // of several fits
+    machine_not_here,
+    guard_clearance_by_hand,
+    guard_cover_by_hand,
+    tube_left_by_hand,
+    guard_not_measured,
+    half_not_measured,
+    half_not_measured_to_be_sawn
+};
+
+// A fit's lengths as stated, and as the cut works with them where that is something else.
+struct FitLengths {
+    enum class Read { between_crosses, between_grooves, from_outer_cross, from_inner_cross };
+    std::string tractor;  // may be empty
+    Read read;
+    Length shortest, longest_turning;
+    std::optional<Length> shortest_between_inner, longest_between_inner;  // both or none
+};
+
+struct UnmeasuredTractors {
+    std::vector<std::string> names;  // that drive the machine and were not measured
+};
+
+struct LooserLimit {
+    std::string why, by;  // `by` may be empty
+};
+
+// The saw's tolerance, and that of ISO 2768-1 class c for the shortest of the lengths sawn.
+struct SawnWithin {
+    Length saw, general;
+};
+
+// A tape measure at the two ends of the lift would miss the shortest between them.
+struct MissedByLift {
+    Length at_ends;              // the shorter of the two
+    Rounded at_ends_rounded;
+    Length missed;               // by which the shortest is less
+    Length clearance;            // with which a shaft would be cut to what was measured
+};
+
+// What a machine's geometry gives. `tractor`: whose it is, where there are several.
+struct ShortestOfMachine {
+    std::string tractor;
+    ExtremeLength shortest;
+    std::optional<MissedByLift> missed;
+};
+
+// Where the pin makes the greatest joint angles come out equal, or nearest to it.
+struct PinForEqualAngles {
+    Angle tractor, implement;    // the greatest, with the pin there
+    bool equal;
+    Length move;                 // of the pin, positive rearwards; 0: it stands there, to a millimetre
+};
+
+// How far the pin lies behind the centre of the wide-angle joint at this end, under which that joint would take the whole turn.
+struct PinBehindCentre {
+    End end;
+    Length distance;             // negative: in front of it
+};
+
+using Note = std::variant<Remark, FitLengths, UnmeasuredTractors, LooserLimit, SawnWithin, ShortestOfMachine, PinForEqualAngles, PinBehindCentre>;
+
+// The halves without a guard that can be used: the shaft must not run until it has new ones.
+struct GuardWarning {
+    struct Half {
+        End end;
+        bool damaged;  // else it has none
+    };
+    std::vector<Half> halves;
+    Length setback;    // the greatest by which a tube may stand out of a new one
+};
+
+}  // namespace shaftcut

@@ -1,0 +1,13 @@
+// The commands, by their names.
+#pragma once
+
+#include <array>
+
+#include "shaftcut/trade/data/terms.hpp"
+
+namespace shaftcut {
+
+enum class CommandName { cut, form, lengths, build, saw, catalogue };
+template <> struct Words<CommandName> { static constexpr std::array all{"cut", "form", "lengths", "build", "saw", "catalogue"}; };
+
+}  // namespace shaftcut

@@ -1,0 +1,90 @@
+#include "commands/help_words.hpp"
+
+namespace shaftcut {
+
+std::string summary(CommandName command, const Wording& w)
+{
+    switch (command) {
+    case CommandName::cut: return w("cut sheets and work orders for shafts that exist");
+    case CommandName::form: return w("a blank measuring form to take to the tractor");
+    case CommandName::lengths: return w("shortest and longest operating lengths from the machine's geometry");
+    case CommandName::build: return w("parts, blanks and saw plans for shafts made to order");
+    case CommandName::saw: return w("a saw plan for any list of pieces on any stock");
+    case CommandName::catalogue: break;
+    }
+    return w("what the configuration holds; checks it");
+}
+
+std::string usage(CommandName command, const Wording& w)
+{
+    switch (command) {
+    case CommandName::cut: return w("shaftcut cut JOB.xml...\n\nWrites a cut sheet (PDF), a work order (XLSX) and the figures (JSON) for each job.");
+    case CommandName::form:
+        return w("shaftcut form\n\nWrites a blank measuring form (PDF) to take to the tractor: it asks for what a job file holds. No other format is written.");
+    case CommandName::lengths:
+        return w("shaftcut lengths JOB.xml...\n\nWrites the shortest and longest operating lengths and the joint angles that the machine's geometry gives, each with the\n"
+                 "position where it occurs: a sheet with drawings to scale (PDF) and the figures (JSON).");
+    case CommandName::build:
+        return w("shaftcut build ORDERS.csv|ORDERS.xml\n\nMakes out a whole list of shafts made to order: an assembly work order of each (PDF) with\n"
+                 "its blanks, checks, parts and operations; for all of them together saw plans, labels (PDF), a workbook (XLSX) and the\n"
+                 "figures (JSON). Ctrl-C ends the search for saw plans with the best so far.");
+    case CommandName::saw:
+        return w("shaftcut saw PIECES.csv\n\nPlans how to saw a list of pieces out of stock bars at the least cost: a saw sheet (PDF), a workbook (XLSX) and the\n"
+                 "figures (JSON). The file has the columns length, count and label. Ctrl-C ends the search with the best plan so far.");
+    case CommandName::catalogue: break;
+    }
+    return w("shaftcut catalogue\n\nLists the folder, connections and series of the configuration, after checking its files.");
+}
+
+std::string program_help(const std::string& commands, const Wording& w)
+{
+    return w("shaftcut COMMAND [OPTION]... [FILE]...\n\nCuts PTO drive shafts to length: computes every cut, checks what must hold, and refuses the rest.\n\nCommands\n{commands}\n"
+             "shaftcut COMMAND --help says more; shaftcut --version says what this is.\n",
+             {{"commands", commands}});
+}
+
+std::string version_lines(const BuiltWith& built, const Wording& w)
+{
+    return w("shaftcut {version}\nbuilt with {compiler}; Boost {boost}, {libraries}\n",
+             {{"version", built.version}, {"compiler", built.compiler}, {"boost", built.boost}, {"libraries", built.libraries}});
+}
+
+std::string say(OptionText option, const Wording& w)
+{
+    switch (option) {
+    case OptionText::heading: return w("Options");
+    case OptionText::config: return w("folder of series.xml and workshop.xml (default: those beside the program, else the installed ones)");
+    case OptionText::help: return w("say this");
+    case OptionText::version: return w("say what this program is and what it was built with");
+    case OptionText::output: return w("folder for the documents (default: here); - writes JSON to standard output");
+    case OptionText::output_without_json: return w("folder for the documents (default: here)");
+    case OptionText::paper: return w("paper of the documents (default: a4)");
+    case OptionText::replace: return w("overwrite documents that exist");
+    case OptionText::series: return w("draw where this series of the catalogue is measured from");
+    case OptionText::stock_of_orders: return w("bars of each profile that it names, instead of the workshop's: a file with the columns profile, length, count and cost");
+    case OptionText::stock_of_pieces: return w("bars: a file with the columns length, count and cost (default: the workshop's stock)");
+    case OptionText::kerf: return w("what the blade takes (default: the workshop's saw)");
+    case OptionText::trim_start: return w("waste at a bar's starting end, kerf included (default: 0)");
+    case OptionText::trim_end: return w("waste at a bar's other end (default: 0)");
+    case OptionText::seconds: break;
+    }
+    return w("time allowed for the plan (default: 10)");
+}
+
+std::string say(UnitsText units, const Wording& w)
+{
+    switch (units) {
+    case UnitsText::of_job: return w("units of what is written (default: the job's own)");
+    case UnitsText::of_listing: return w("units of what is written (default: mm)");
+    case UnitsText::of_orders: return w("units of what is written and of lengths in CSV lists that name none (default: an XML list's own, mm for CSV)");
+    case UnitsText::of_pieces: break;
+    }
+    return w("units of what is written and of lengths in the lists that name none (default: mm)");
+}
+
+std::string formats_text(const std::vector<std::string>& offered, const std::string& by_default, const Wording& w)
+{
+    return w("documents to write, of {offered} (default: {default})", {{"offered", w.all_of(offered)}, {"default", by_default}});
+}
+
+}  // namespace shaftcut

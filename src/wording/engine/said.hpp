@@ -1,0 +1,35 @@
+// What the engine says beside documents and faults of files.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "reading/said.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
+#include "wording.hpp"
+
+namespace shaftcut {
+
+// Of a job that is asked for the lengths of a machine.
+Said say_no_machine(const Wording& w);
+// Of a series that a form is asked for.
+std::string no_such_series(const UnknownName& found, const Wording& w);
+
+std::string longer_than_every_bar(Length piece, const Wording& w);
+// A refusal with the first of the pieces that it is about, which are of many orders, and how many more there are.
+std::string refusal_about(const std::string& refusal, const std::vector<std::string>& pieces, std::size_t more, const Wording& w);
+// Pieces on bars that are cut differently, and how many a sheet or workbook holds.
+std::string too_many_for_a_sheet(std::size_t pieces, std::size_t most, const Wording& w);
+std::string too_many_labels(std::size_t labels, std::size_t most, const Wording& w);
+
+// Of a PDF that many orders share.
+std::string batch_saw_title(const std::string& list, const Wording& w);
+std::string batch_saw_subject(const Wording& w);
+std::string labels_title(const std::string& list, const Wording& w);
+std::string labels_subject(const Wording& w);
+
+// The configuration in lines.
+std::string connection_lines(const Connection& connection, const Wording& w);
+std::string series_lines(const Series& series, const Wording& w);
+
+}  // namespace shaftcut

@@ -1,0 +1,53 @@
+// Shafts made to order, and saw plans.
+#include "terminal/terminal_words.hpp"
+
+namespace shaftcut::terminal {
+
+std::string build_verdict(const BuildPlan& plan, const Wording& w) { return plan.built ? w("BUILD {count}", {{"count", plan.count}}) : w("DO NOT BUILD"); }
+
+std::string closed_of(const BuildPlan& plan, const Wording& w)
+{
+    const NamedValue length{"length", saw_figure_with_unit(plan.built->closed_at[plan.reference], w.units())};
+    if (!plan.has_wide_angle) return w("{length} between crosses", {length});
+    return w("{length} from the {reference:outer|inner} cross", {length, {"reference", plan.reference}});
+}
+
+std::string inner_and_outer(Length inner, Length outer, const Wording& w)
+{
+    return w("inner {inner}, outer {outer}", {{"inner", saw_figure_with_unit(inner, w.units())}, {"outer", saw_figure_with_unit(outer, w.units())}});
+}
+
+std::string shafts_of_orders(std::int64_t shafts, std::int64_t orders, const Wording& w)
+{
+    return w("{shafts} {many:shaft|shafts} of {orders} {several:order|orders}", {{"shafts", shafts}, {"many", shafts != 1}, {"orders", orders}, {"several", orders != 1}});
+}
+
+std::string orders_refused(std::int64_t orders, const Wording& w) { return w("{orders} {several:order|orders} refused", {{"orders", orders}, {"several", orders != 1}}); }
+
+std::string list_line(const std::string& list, const std::string& built, const std::string& refused, const Wording& w)
+{
+    if (refused.empty()) return w("{list}: {built}", {{"list", list}, {"built", built}});
+    return w("{list}: {built}, {refused}", {{"list", list}, {"built", built}, {"refused", refused}});
+}
+
+std::string not_planned(const std::string& profile, const std::string& refusal, const Wording& w) { return w("{profile}: {refusal}", {{"profile", profile}, {"refusal", refusal}}); }
+std::string no_bars_for(const std::string& profile, const Wording& w) { return w("{profile}: the workshop states no bars for it", {{"profile", profile}}); }
+
+std::string bars_for_pieces(std::int64_t bars, std::int64_t pieces, const Wording& w)
+{
+    return w("{bars} {many:BAR|BARS} FOR {pieces} {several:PIECE|PIECES}", {{"bars", bars}, {"many", bars != 1}, {"pieces", pieces}, {"several", pieces != 1}});
+}
+
+std::string bars_to_fetch(const std::vector<BarsToFetch>& bars, const Wording& w)
+{
+    std::vector<std::string> all;
+    for (const BarsToFetch& alike : bars) all.push_back(w("{count} × {length}", {{"count", alike.count}, {"length", saw_figure_with_unit(alike.length, w.units())}}));
+    return w.all_of(all);
+}
+
+std::string wasted(std::int64_t thousandths_of_per_cent, const Wording& w)
+{
+    return w("{percent} % with kerfs and trims", {{"percent", figure(Length::micrometres(thousandths_of_per_cent), Units::mm)}});
+}
+
+}  // namespace shaftcut::terminal
