@@ -68,6 +68,10 @@ public:
     // Both units of how far below 0 a length is, as exactly as beside() prints it.
     std::string below_zero(Rounded as, Length negative, Length other) const { return size_of_with_millimetres(as, negative, units_, decimals_that_tell(as, negative, other)); }
 
+    // "22.5 kW", of watts: thousandths of it, as they print.
+    std::string power(std::int64_t watts) const { return figure(Angle::millidegrees(watts), 3) + " kW"; }
+    // "12.3 %", of thousandths of a per cent.
+    std::string percent(std::int64_t thousandths) const { return figure(Angle::millidegrees(thousandths)) + " %"; }
     // "12.5°".
     std::string angle(Angle angle, int decimals = 1) const { return figure(angle, decimals) + "°"; }
 

@@ -4,8 +4,6 @@
 namespace shaftcut::advice {
 namespace {
 
-std::string kilowatts_of(std::int64_t watts) { return figure(Angle::millidegrees(watts), 3); }
-
 // What a machine bears is rounded down, to a tenth of a degree.
 std::string served_angle(Angle angle, const Wording& w) { return w.angle(Angle::millidegrees(angle.mdeg() / 100 * 100)); }
 
@@ -44,9 +42,9 @@ std::string said(const LimitMovement& way, const Wording& w)
 
 std::string said(const SeriesThatCarries& way, const Wording& w)
 {
-    const NamedValue power{"power", kilowatts_of(way.watts)}, speed{"speed", way.speed};
-    if (way.serving.empty()) return w("Take a shaft of a series that carries {power} kW at {speed} min⁻¹: none of the catalogue's does.", {power, speed});
-    return w("Take a shaft of a series that carries {power} kW at {speed} min⁻¹, of the catalogue {serving}, both halves of it.", {power, speed, {"serving", w.either(way.serving)}});
+    const NamedValue power{"power", w.power(way.watts)}, speed{"speed", way.speed};
+    if (way.serving.empty()) return w("Take a shaft of a series that carries {power} at {speed} min⁻¹: none of the catalogue's does.", {power, speed});
+    return w("Take a shaft of a series that carries {power} at {speed} min⁻¹, of the catalogue {serving}, both halves of it.", {power, speed, {"serving", w.either(way.serving)}});
 }
 
 // What must be cut with another movement is not known before it is worked out.

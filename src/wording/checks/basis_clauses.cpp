@@ -80,7 +80,7 @@ std::string said(const LengthOfGeometry& basis, const Wording& w)
 
 std::string said(const RatingOf& basis, const Wording& w)
 {
-    const auto with = [&](std::string_view pattern) { return w(pattern, {{"series", basis.series}, {"power", kilowatts_text(basis.power, w)}, {"speed", basis.speed}}); };
+    const auto with = [&](std::string_view pattern) { return w(pattern, {{"series", basis.series}, {"power", w.power(basis.power)}, {"speed", basis.speed}}); };
     switch (basis.rule) {
     case RatingRule::next_higher: return with("series {series}: {power} at {speed} min⁻¹, the next higher speed that it states, and the torque of that");
     case RatingRule::highest: return with("series {series}: {power} at {speed} min⁻¹, the highest speed that it states");

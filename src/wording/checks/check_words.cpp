@@ -54,7 +54,7 @@ std::string check_figure(const Check& check, const std::optional<std::int64_t>& 
     switch (check.unit) {
     case CheckUnit::mm: return w.both(rounded_as(check.id), Length::micrometres(*thousandths), decimals_of(check));
     case CheckUnit::deg: return w.angle(number);
-    case CheckUnit::percent: return w("{figure} %", {{"figure", figure(number)}});
+    case CheckUnit::percent: return w.percent(*thousandths);
     case CheckUnit::kilowatt: return w("{power} kW", {{"power", figure(number)}});
     case CheckUnit::none: break;
     }

@@ -65,9 +65,4 @@ std::string sentence(const OtherTractor& finding, const Wording& w);
 std::string clause(const NotCheckedReason& reason, const Wording& w);
 std::string clause(const CheckBasis& basis, const Wording& w);
 
-// Thousandths of a per cent: "9.8 %".
-std::string percent_text(std::int64_t thousandths, const Wording& w);
-// Watts: "30 kW".
-std::string kilowatts_text(std::int64_t watts, const Wording& w);
-
 }  // namespace shaftcut

@@ -17,10 +17,6 @@ std::string text(const AngleInRange& found, const Wording& w)
 
 }  // namespace
 
-std::string percent_text(std::int64_t thousandths, const Wording& w) { return w("{percent} %", {{"percent", figure(Angle::millidegrees(thousandths))}}); }
-
-std::string kilowatts_text(std::int64_t watts, const Wording& w) { return w("{kilowatts} kW", {{"kilowatts", figure(Angle::millidegrees(watts), 3)}}); }
-
 std::string sentence(const JointAngles& found, const Wording& w)
 {
     std::vector<std::string> angles;
@@ -30,7 +26,7 @@ std::string sentence(const JointAngles& found, const Wording& w)
 
 std::string sentence(const SpeedRipple& found, const Wording& w)
 {
-    return w("The output's speed ripples by {ripple} in the working position; limit {limit}.", {{"ripple", percent_text(found.percent, w)}, {"limit", percent_text(found.limit, w)}});
+    return w("The output's speed ripples by {ripple} in the working position; limit {limit}.", {{"ripple", w.percent(found.percent)}, {"limit", w.percent(found.limit)}});
 }
 
 std::string sentence(const RippleGreatestAt& found, const Wording& w) { return w("It is greatest {posture}.", {{"posture", in_words(found.at, w)}}); }
@@ -39,13 +35,13 @@ std::string sentence(const RippleOutOfPhase& found, const Wording& w)
 {
     const NamedValue step{"step", w.angle(found.step)};
     if (!found.percent) return w("Put together one step of {step} out of phase it would not turn.", {step});
-    return w("Put together one step of {step} out of phase it would be up to {ripple}.", {step, {"ripple", percent_text(*found.percent, w)}});
+    return w("Put together one step of {step} out of phase it would be up to {ripple}.", {step, {"ripple", w.percent(*found.percent)}});
 }
 
 std::string sentence(const LoadTaken& found, const Wording& w)
 {
     return w("The {taken} taken at the PTO {level:is within|is more than 80 % of|is more than} the {carried} that series {series} carries at {speed} min⁻¹.",
-             {{"taken", kilowatts_text(found.taken, w)}, {"level", found.level}, {"carried", kilowatts_text(found.carried, w)}, {"series", found.series}, {"speed", found.speed}});
+             {{"taken", w.power(found.taken)}, {"level", found.level}, {"carried", w.power(found.carried)}, {"series", found.series}, {"speed", found.speed}});
 }
 
 }  // namespace shaftcut

@@ -1,8 +1,5 @@
 #include "engine/said.hpp"
 
-#include "shaftcut/trade/saw/saw_order.hpp"
-#include "text.hpp"
-
 namespace shaftcut {
 
 Said say_no_machine(const Wording& w)
@@ -14,20 +11,6 @@ std::string no_such_series(const UnknownName& found, const Wording& w)
 {
     const Said said = say(found, w);
     return w("{wrong}; {right}", {{"wrong", said.wrong}, {"right", said.right}});
-}
-
-std::string longer_than_every_bar(Length piece, const Wording& w)
-{
-    return w("{length} is longer than every bar", {{"length", saw_figure_with_unit(piece, w.units())}});
-}
-
-std::string refusal_about(const std::string& refusal, const std::vector<std::string>& pieces, std::size_t more, const Wording& w)
-{
-    std::string names;
-    for (const std::string& piece : pieces) names += (names.empty() ? "" : ", ") + piece;
-    const NamedValue what{"what", refusal}, which{"which", names};
-    if (pieces.empty()) return refusal;
-    return more == 0 ? w("{what} ({which})", {what, which}) : w("{what} ({which} and {more} more)", {what, which, {"more", more}});
 }
 
 std::string too_many_for_a_sheet(std::size_t pieces, std::size_t most, const Wording& w)

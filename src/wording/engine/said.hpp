@@ -15,9 +15,6 @@ Said say_no_machine(const Wording& w);
 // Of a series that a form is asked for.
 std::string no_such_series(const UnknownName& found, const Wording& w);
 
-std::string longer_than_every_bar(Length piece, const Wording& w);
-// A refusal with the first of the pieces that it is about, which are of many orders, and how many more there are.
-std::string refusal_about(const std::string& refusal, const std::vector<std::string>& pieces, std::size_t more, const Wording& w);
 // Pieces on bars that are cut differently, and how many a sheet or workbook holds.
 std::string too_many_for_a_sheet(std::size_t pieces, std::size_t most, const Wording& w);
 std::string too_many_labels(std::size_t labels, std::size_t most, const Wording& w);

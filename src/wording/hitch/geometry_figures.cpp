@@ -40,11 +40,6 @@ std::string doubt_in_words(const ExtremeLength& length, const Wording& w)
              {{"doubt", doubt}, {"first", most[0].dimension}, {"effect", effect(0)}, {"second", most[1].dimension}, {"second_effect", effect(1)}});
 }
 
-std::string whose(const FitReading& fit, std::size_t fits, const Wording& w)
-{
-    return fits > 1 && !fit.tractor.empty() ? w("{tractor}: ", {{"tractor", fit.tractor}}) : "";
-}
-
 std::string say(Side side, const Wording& w)
 {
     switch (side) {

@@ -15,9 +15,6 @@ std::string in_words(const Posture& posture, const Wording& w);
 // "± 7.1 mm, most of it from input-behind (1.9 mm) and lower-link (1.3 mm)": what to measure again first.
 std::string doubt_in_words(const ExtremeLength& length, const Wording& w);
 
-// "the tractor's name: " where there are several fits and this one has a name, else empty.
-std::string whose(const FitReading& fit, std::size_t fits, const Wording& w);
-
 // "in front", "rises".
 std::string say(Side side, const Wording& w);
 

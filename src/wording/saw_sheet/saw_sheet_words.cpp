@@ -62,7 +62,7 @@ std::string totals(const SawTotals& totals, const Wording& w)
                                     {{"bars", totals.bars}, {"bar", totals.bars == 1}, {"bars_length", sum_of(totals.bars_length, w)},
                                      {"pieces", totals.pieces}, {"piece", totals.pieces == 1}, {"pieces_length", sum_of(totals.pieces_length, w)}})};
     if (totals.rack_length > Length()) said.push_back(w("Back to the rack: {length}.", {{"length", sum_of(totals.rack_length, w)}}));
-    said.push_back(w("Waste, with kerfs and trims: {waste} %.", {{"waste", figure(Length::micrometres(totals.waste), Units::mm, Toward::nearest, 1)}}));
+    said.push_back(w("Waste, with kerfs and trims: {waste}.", {{"waste", w.percent(totals.waste)}}));
     return running_text(said);
 }
 

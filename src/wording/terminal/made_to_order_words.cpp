@@ -47,7 +47,7 @@ std::string bars_to_fetch(const std::vector<BarsToFetch>& bars, const Wording& w
 
 std::string wasted(std::int64_t thousandths_of_per_cent, const Wording& w)
 {
-    return w("{percent} % with kerfs and trims", {{"percent", figure(Length::micrometres(thousandths_of_per_cent), Units::mm)}});
+    return w("{percent} with kerfs and trims", {{"percent", w.percent(thousandths_of_per_cent)}});
 }
 
 }  // namespace shaftcut::terminal

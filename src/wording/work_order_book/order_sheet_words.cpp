@@ -71,7 +71,7 @@ std::string other_tractors_words(const Circumstances& around, const Wording& w)
 std::string power_words(const Circumstances& around, const Wording& w)
 {
     if (!around.power) return "";
-    return w("{power} kW taken at the PTO", {{"power", figure(Length::micrometres(*around.power), Units::mm, Toward::nearest, 3)}});
+    return w("{power} taken at the PTO", {{"power", w.power(*around.power)}});
 }
 
 std::string condition_words(const std::optional<Condition>& condition, const Wording& w)
