@@ -3,10 +3,15 @@
 
 #include <string>
 
+#include "wording.hpp"
+
 namespace shaftcut {
 
 struct Said {
     std::string wrong, right;
 };
+
+// "what is wrong; what would be right".
+inline std::string in_one(const Said& said, const Wording& w) { return w("{wrong}; {right}", {{"wrong", said.wrong}, {"right", said.right}}); }
 
 }  // namespace shaftcut

@@ -10,9 +10,9 @@
 #include <sstream>
 
 #include "saw/saw_greedy.hpp"
-#include "support/general_solver.hpp"
-#include "support/linear_programme.hpp"
-#include "support/saw_checker.hpp"
+#include "support/saw/general_solver.hpp"
+#include "support/saw/linear_programme.hpp"
+#include "support/saw/saw_checker.hpp"
 
 namespace {
 

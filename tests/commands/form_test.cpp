@@ -48,3 +48,11 @@ TEST_CASE("form says what it does not do")
     CHECK(run({"form", "--config", folder.path()}).exit == 3);
     CHECK(folder.count() == 0);
 }
+
+TEST_CASE("the help of form offers what it writes, and no JSON to standard output")
+{
+    const std::string help = run({"form", "--help"}).out;
+    CHECK(has(help, "documents to write, of pdf (default: pdf)"));
+    CHECK_FALSE(has(help, "standard output"));
+    CHECK(has(run({"cut", "--help"}).out, "writes JSON"));
+}

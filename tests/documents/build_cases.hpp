@@ -6,7 +6,7 @@
 
 #include "build/build_words.hpp"
 #include "support/jobs.hpp"
-#include "support/linear_programme.hpp"
+#include "support/saw/linear_programme.hpp"
 
 // Not in `test` itself: other tests make other orders under the same names.
 namespace shaftcut::test::papers {

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "shaftcut/trade/saw/saw_order.hpp"
-#include "support/linear_programme.hpp"
+#include "support/saw/linear_programme.hpp"
 
 namespace shaftcut::test {
 

@@ -8,7 +8,7 @@
 #include "support/catch.hpp"
 #include "support/engine.hpp"
 #include "support/fonts.hpp"
-#include "support/linear_programme.hpp"
+#include "support/saw/linear_programme.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

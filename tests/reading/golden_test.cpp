@@ -45,7 +45,8 @@ TEST_CASE("write the messages of every wrong file", "[.write-goldens]")
     const char* to = std::getenv("SHAFTCUT_GOLDENS");
     REQUIRE(to != nullptr);
     for (const auto& path : xml_files(folder / "bad")) {
-        auto name = path.filename();
-        std::ofstream(std::filesystem::path(to) / name.replace_extension(".out")) << lines_of(faults_of(path));
+        auto golden = std::filesystem::path(to) / std::filesystem::relative(path, folder / "bad");
+        std::filesystem::create_directories(golden.parent_path());
+        std::ofstream(golden.replace_extension(".out")) << lines_of(faults_of(path));
     }
 }

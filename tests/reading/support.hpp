@@ -30,7 +30,7 @@ inline std::string bytes_of(const std::filesystem::path& path)
 inline std::vector<std::filesystem::path> xml_files(const std::filesystem::path& in)
 {
     std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(in))
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(in))
         if (entry.path().extension() == ".xml") files.push_back(entry.path());
     std::sort(files.begin(), files.end());
     REQUIRE(!files.empty());

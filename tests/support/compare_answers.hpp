@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "shaftcut/trade/hitch/hitch.hpp"
-#include "support/plain_method.hpp"
-#include "support/random_jobs.hpp"
+#include "support/plain/plain_method.hpp"
+#include "support/drawn/random_jobs.hpp"
 
 namespace shaftcut::test {
 

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "support/catch.hpp"
-#include "support/plain_method.hpp"
+#include "support/plain/plain_method.hpp"
 
 namespace shaftcut::test {
 

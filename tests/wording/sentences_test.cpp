@@ -47,17 +47,17 @@ TEST_CASE("no sentence stands outside the wording")
     static const std::set<std::string> technical{"src/documents/page/cairo_pages.cpp", "src/documents/page/font.cpp", "src/documents/page/pdf_language.cpp", "src/documents/page/qr.cpp", "src/trade/build/parts.cpp"};
     const fs::path root = SHAFTCUT_SOURCE_DIR;
     int read = 0;
-    for (const char* layer : {"words", "trade", "reading", "documents", "engine", "commands"})
-        for (const auto& entry : fs::recursive_directory_iterator(root / "src" / layer)) {
-            const fs::path file = fs::relative(entry.path(), root);
-            if ((file.extension() != ".cpp" && file.extension() != ".hpp") || technical.count(file.generic_string())) continue;
-            std::ifstream stream(entry.path());
-            for (std::string line; std::getline(stream, line);)
-                for (const std::string& sentence : sentences_in(code_of(line))) {
-                    INFO(file.generic_string() << ": " << line);
-                    CHECK(sentence == "");
-                }
-            ++read;
-        }
+    for (const auto& entry : fs::recursive_directory_iterator(root / "src")) {
+        const fs::path file = fs::relative(entry.path(), root);
+        const std::string name = file.generic_string();
+        if ((file.extension() != ".cpp" && file.extension() != ".hpp") || name.starts_with("src/wording/") || technical.count(name)) continue;
+        std::ifstream stream(entry.path());
+        for (std::string line; std::getline(stream, line);)
+            for (const std::string& sentence : sentences_in(code_of(line))) {
+                INFO(name << ": " << line);
+                CHECK(sentence == "");
+            }
+        ++read;
+    }
     CHECK(read > 200);
 }

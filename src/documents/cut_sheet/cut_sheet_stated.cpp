@@ -1,5 +1,6 @@
 // What the job says around its lengths: of the shaft as it came, of its machine, and of who measured it.
 #include "hitch/geometry_figures.hpp"
+#include "condition_words.hpp"
 #include "cut_sheet/cut_sheet_parts.hpp"
 
 namespace shaftcut::cut_sheet {
@@ -62,11 +63,11 @@ void draw_stated(Sheets& sheets, const WorkOrder& order, const Wording& w)
     add_row(StatedCaption::shaft_number, order.shaft.number);
     add_row(StatedCaption::telephone, around.phone);
     add_row(StatedCaption::hitch, around.hitch);
-    add_row(StatedCaption::power, around.power ? power(*around.power, w) : "");
+    add_row(StatedCaption::power, around.power ? w.power(*around.power) : "");
     add_row(StatedCaption::other_tractors, other_tractors_text(around, w));
     add_row(StatedCaption::machine, around.machine_here ? "" : say(StatedCaption::machine_elsewhere, w));
     add_row(StatedCaption::measured, measured_by(around.measured_by, w));
-    if (order.shaft.condition) add_row(StatedCaption::came_in, condition(*order.shaft.condition, w));
+    if (order.shaft.condition) add_row(StatedCaption::came_in, condition_words(*order.shaft.condition, w));
     for (const Tube tube : {tube_on(order.shaft, End::tractor), tube_on(order.shaft, End::implement)}) add_half(table.rows, order, tube, w);
     for (const End end : both_ends) add(table.rows, joint_row(end, w), joint_lengths(order.shaft.ends[end], w));
     for (const FitReading& fit : order.fits) add_fit(table.rows, order, fit, w);

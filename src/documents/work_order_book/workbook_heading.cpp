@@ -1,5 +1,6 @@
 // The Order sheet's heading: whose shaft, for which machine, as it came in, who measured.
 #include "work_order_book/order_sheet_words.hpp"
+#include "condition_words.hpp"
 #include "work_order_book/sheet_words.hpp"
 #include "work_order_book/workbook_sheets.hpp"
 
@@ -34,7 +35,7 @@ void add_heading(SheetBuilder& sheet, const WorkOrder& order, const Wording& w)
     const std::pair<OrderCaption, std::string> stated[] = {{OrderCaption::hitch, around.hitch},
                                                            {OrderCaption::other_tractors, other_tractors_words(around, w)},
                                                            {OrderCaption::power, power_words(around, w)},
-                                                           {OrderCaption::as_it_came_in, condition_words(order.shaft.condition, w)},
+                                                           {OrderCaption::as_it_came_in, order.shaft.condition ? condition_words(*order.shaft.condition, w) : ""},
                                                            {OrderCaption::measured_by, measured_by_words(around.measured_by, w)},
                                                            {OrderCaption::limits_loosened, limits_words(around, w)}};
     for (const auto& [label, text] : stated)

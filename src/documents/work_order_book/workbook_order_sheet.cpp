@@ -1,4 +1,5 @@
 #include "advice/advice_words.hpp"
+#include "order/verdict_words.hpp"
 #include "checks/check_sentences.hpp"
 #include "order/instruction_words.hpp"
 #include "say_all.hpp"
@@ -31,7 +32,7 @@ std::string verdict_formula(const std::vector<std::string>& results, const Wordi
 }
 
 // What is to be confirmed comes before the verdict's own words.
-CellFormula verdict_words(const WorkOrder& order, const Wording& w)
+CellFormula live_verdict(const WorkOrder& order, const Wording& w)
 {
     const auto sentence = [&](Verdict verdict) { return text_in_formula(verdict_sentence(verdict, w)); };
     const auto name = [&](Verdict verdict) { return text_in_formula(verdict_name(verdict, w)); };
@@ -46,7 +47,7 @@ CellFormula verdict_words(const WorkOrder& order, const Wording& w)
 void add_verdict(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w)
 {
     sheet.put(0, caption(OrderCaption::verdict, w), style::section());
-    sheet.put(2, verdict_words(order, w), style::sentence(), 4);
+    sheet.put(2, live_verdict(order, w), style::sentence(), 4);
     names.emplace_back("verdict", sheet.here(1));
     names.emplace_back("verdict_words", sheet.here(2));
     sheet.end_row(32);

@@ -125,7 +125,7 @@ void add_length_ways(std::vector<BuildWay>& ways, const BuildSetting& setting, c
         return;
     }
     if (!trial.lengths) {
-        ways.emplace_back(BuildAdvice::measure_between_crosses);
+        ways.emplace_back(WayOut(Remedy::measure_between_crosses));
         return;
     }
     if (lengths_serve(setting, trial)) return;

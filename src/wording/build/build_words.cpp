@@ -1,4 +1,5 @@
 #include "build/build_words.hpp"
+#include "cautions.hpp"
 
 #include <algorithm>
 
@@ -123,7 +124,7 @@ std::string say(BuildCaution caution, const Wording& w)
     case BuildCaution::bottoming_breaks: return w("WARNING: bottoming or parting breaks gearboxes. Before first use measure the machine's shortest and longest positions.");
     case BuildCaution::manuals_first: break;
     }
-    return w("Manuals and local rules come first; a qualified person checks and signs.");
+    return manuals_come_first(w);
 }
 
 std::string say(const ProfileRefusal& refusal, const Wording& w)

@@ -14,7 +14,6 @@ std::string advised(BuildAdvice advice, const Wording& w)
 {
     switch (advice) {
     case BuildAdvice::state_again: return w("State again what contradicts: one figure of each pair is wrong, or they are swapped or in another unit.");
-    case BuildAdvice::measure_between_crosses: return w("Measure the shortest and longest lengths between the crosses instead of between the grooves.");
     case BuildAdvice::no_other_series: return w("No other series of the catalogue could be built to these lengths.");
     case BuildAdvice::locks_that_do_not_stand_out: return w("Order yokes whose locks have no part that stands out: covered-collar, shrouded-push-pin or clamp-bolt.");
     case BuildAdvice::device_at_implement: break;

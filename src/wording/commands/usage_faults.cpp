@@ -43,8 +43,7 @@ std::string not_one_of(const std::string& option, const std::string& value, cons
 
 std::string say_option(const std::string& option, const ParseFault& fault, const Wording& w)
 {
-    const Said said = say(UnreadableValue{option, fault}, w);
-    return w("{wrong}; {right}", {{"wrong", said.wrong}, {"right", said.right}});
+    return in_one(say(UnreadableValue{option, fault}, w), w);
 }
 
 std::string formats_fault(CommandName command, const std::vector<std::string>& offered, const Wording& w)

@@ -69,21 +69,6 @@ std::string one_by_one(const std::vector<std::string>& parts)
     return all;
 }
 
-std::string condition(const Condition& found, const Wording& w)
-{
-    std::vector<std::string> parts;
-    if (found.guard) parts.push_back(w("guard {state:complete|missing|damaged}", {{"state", *found.guard}}));
-    if (found.chains) parts.push_back(w("chains {state:complete|missing|damaged}", {{"state", *found.chains}}));
-    if (found.crosses) parts.push_back(w("crosses {state:good|worn}", {{"state", *found.crosses}}));
-    if (found.tubes) parts.push_back(w("tubes {state:straight|bent|dented|twisted}", {{"state", *found.tubes}}));
-    if (found.locks) parts.push_back(w("locks {state:good|stiff|damaged}", {{"state", *found.locks}}));
-    if (found.weld) parts.push_back(w("{state:no weld|welded|cracked}", {{"state", *found.weld}}));
-    if (found.device) parts.push_back(w("device {state:free|stuck}", {{"state", *found.device}}));
-    if (found.phase) parts.push_back(w("forks {state:in plane|turned}", {{"state", *found.phase}}));
-    if (found.slides) parts.push_back(w("{state:slides by hand|does not slide by hand, though clean}", {{"state", *found.slides}}));
-    return one_by_one(parts);
-}
-
 std::string half_row(End end, const Wording& w) { return w("{end:tractor|implement} half", {{"end", end}}); }
 std::string half_guard_row(End end, const Wording& w) { return w("{end:tractor|implement} half's guard", {{"end", end}}); }
 std::string half_stop_row(End end, const Wording& w) { return w("{end:tractor|implement} half's stop", {{"end", end}}); }
@@ -119,8 +104,7 @@ std::string seen_in_two_views(const std::optional<Angle>& angle, const AngleView
     return w("{angle}: from {side} seen from the side and {plan} seen from above", {{"angle", w.angle(*angle)}, side, plan});
 }
 
-std::string power(std::int64_t watts, const Wording& w) { return w("{power} kW", {{"power", figure(Length::micrometres(watts), Units::mm, Toward::nearest, 3)}}); }
-std::string power_at_pto(std::int64_t watts, const Wording& w) { return w("{power} at the PTO", {{"power", power(watts, w)}}); }
+std::string power_at_pto(std::int64_t watts, const Wording& w) { return w("{power} at the PTO", {{"power", w.power(watts)}}); }
 std::string telephone(const std::string& number, const Wording& w) { return number.empty() ? "" : w("telephone {number}", {{"number", number}}); }
 
 std::string not_measured(const std::vector<std::string>& tractors, const Wording& w)

@@ -32,8 +32,6 @@ std::string longest_name(const std::string& tractor, Range range, const Wording&
 std::string closed_name(const Wording& w);
 std::string half_part_name(End end, Tube tube, bool guard, const Wording& w);  // "tractor half, guard"
 
-// How the shaft came in: "guard complete, chains missing", in the order of the bench.
-std::string condition(const Condition& found, const Wording& w);
 std::string half_row(End end, const Wording& w);        // "tractor half"
 std::string half_guard_row(End end, const Wording& w);  // "tractor half's guard"
 std::string half_stop_row(End end, const Wording& w);
@@ -45,7 +43,6 @@ std::string stop_depth(Length depth, const std::optional<Length>& shoulder, Join
 std::string joint_lengths(const JobEnd& stated, const Wording& w);  // empty where none is stated
 std::string seen_in_two_views(const std::optional<Angle>& angle, const AngleViews& views, const Wording& w);
 
-std::string power(std::int64_t watts, const Wording& w);         // "30 kW"
 std::string power_at_pto(std::int64_t watts, const Wording& w);  // "30 kW at the PTO"
 std::string telephone(const std::string& number, const Wording& w);
 std::string not_measured(const std::vector<std::string>& tractors, const Wording& w);

@@ -9,8 +9,7 @@ Said say_no_machine(const Wording& w)
 
 std::string no_such_series(const UnknownName& found, const Wording& w)
 {
-    const Said said = say(found, w);
-    return w("{wrong}; {right}", {{"wrong", said.wrong}, {"right", said.right}});
+    return in_one(say(found, w), w);
 }
 
 std::string too_many_for_a_sheet(std::size_t pieces, std::size_t most, const Wording& w)

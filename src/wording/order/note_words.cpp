@@ -17,7 +17,7 @@ std::string said(Remark note, const Wording& w)
     case Remark::half_not_measured: return w("A half was not measured: its length follows from the closed length and the other half's shoulder.");
     case Remark::half_not_measured_to_be_sawn: break;
     }
-    return running_text({w("A half was not measured: its length follows from the closed length and the other half's shoulder."), w("Measure it before sawing.")});
+    return running_text({said(Remark::half_not_measured, w), w("Measure it before sawing.")});
 }
 
 std::string said(const FitLengths& note, const Wording& w)

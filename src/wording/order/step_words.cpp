@@ -1,5 +1,6 @@
 // What is done, in order, and the cautions.
 #include "order/instruction_words.hpp"
+#include "cautions.hpp"
 
 namespace shaftcut {
 namespace {
@@ -81,7 +82,7 @@ std::string say(Caution caution, const Wording& w)
     case Caution::bottoming_or_parting: return w("WARNING: bottoming or parting breaks gearboxes.");
     case Caution::manuals_come_first: break;
     }
-    return w("Manuals and local rules come first; a qualified person checks and signs.");
+    return manuals_come_first(w);
 }
 
 std::string say(const GuardWarning& warning, const Wording& w)

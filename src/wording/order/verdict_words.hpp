@@ -8,6 +8,9 @@
 
 namespace shaftcut {
 
+// "CUT", "FITS AS IT IS", "DO NOT CUT".
+std::string verdict_name(Verdict verdict, const Wording& w);
+
 // "CUT", "FITS AS IT IS: CONFIRM 2 FIRST", "DO NOT CUT".
 std::string verdict_words(const WorkOrder& order, const Wording& w);
 

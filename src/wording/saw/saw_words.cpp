@@ -1,5 +1,7 @@
 #include "saw/saw_words.hpp"
 
+#include "both_halves.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -63,7 +65,7 @@ std::string right_for(const SawFinding& finding, const Wording& w)
     return std::visit([&](const auto& found) { return right(found, w); }, finding);
 }
 
-std::string say(const SawFinding& finding, const Wording& w) { return w("{wrong}; {right}", {{"wrong", wrong_of(finding, w)}, {"right", right_for(finding, w)}}); }
+std::string say(const SawFinding& finding, const Wording& w) { return in_one({wrong_of(finding, w), right_for(finding, w)}, w); }
 
 std::string say(SawCaution caution, const SawOrder& order, const Wording& w)
 {

@@ -1,4 +1,5 @@
 #include "work_order_book/check_words.hpp"
+#include "checks/finding_sentences.hpp"
 
 namespace shaftcut::workbook {
 namespace {
@@ -33,7 +34,7 @@ void add_work(Sentences& sentences, const HalfWork& half, Length one_chain, cons
 
 std::string checks_heading(const Wording& w) { return w("5  Checks (lengths in {inches:mm|inches})", {{"inches", w.units() == Units::in}}); }
 std::vector<std::string> check_heads(const Wording& w) { return {w("Check"), w("Result"), w("Value"), w("Worst"), w("Limit"), w("What is asked")}; }
-std::string lengths_agree(const Wording& w) { return w("The measured lengths agree with each other."); }
+std::string lengths_agree(const Wording& w) { return sentence(PlainFinding::lengths_agree, w); }
 
 std::string clearance_asked(Length floor, const Wording& w)
 {

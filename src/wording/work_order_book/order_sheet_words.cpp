@@ -38,12 +38,6 @@ std::string row(const std::vector<std::string>& texts, const char* between)
     return all;
 }
 
-template <class State>
-std::string state(std::string_view pattern, const std::optional<State>& state, const Wording& w)
-{
-    return state ? w(pattern, {{"state", *state}}) : "";
-}
-
 }  // namespace
 
 std::string caption(OrderCaption which, const Wording& w) { return w(english(which)); }
@@ -74,17 +68,6 @@ std::string power_words(const Circumstances& around, const Wording& w)
     return w("{power} taken at the PTO", {{"power", w.power(*around.power)}});
 }
 
-std::string condition_words(const std::optional<Condition>& condition, const Wording& w)
-{
-    if (!condition) return "";
-    return row({state("guard {state:complete|missing|damaged}", condition->guard, w), state("chains {state:complete|missing|damaged}", condition->chains, w),
-                state("crosses {state:good|worn}", condition->crosses, w), state("tubes {state:straight|bent|dented|twisted}", condition->tubes, w),
-                state("locks {state:good|stiff|damaged}", condition->locks, w), state("weld {state:none|welded|cracked}", condition->weld, w),
-                state("device {state:free|stuck}", condition->device, w), state("phase {state:in-plane|turned}", condition->phase, w),
-                state("slides {state:yes|no}", condition->slides, w)},
-               ", ");
-}
-
 std::string measured_by_words(const MeasuredBy& by, const Wording& w) { return row({by.name, by.date, by.with.empty() ? "" : w("with {tool}", {{"tool", by.with}})}, ", "); }
 
 std::string limits_words(const Circumstances& around, const Wording& w)
@@ -101,8 +84,6 @@ std::string verdict_sentence(Verdict verdict, const Wording& w)
     }
     return w("DO NOT CUT. See the checks that say FAIL.");
 }
-
-std::string verdict_name(Verdict verdict, const Wording& w) { return w("{verdict:CUT|FITS AS IT IS|DO NOT CUT}", {{"verdict", verdict}}); }
 
 std::string confirm_first(const std::string& verdict, const std::string& count, const Wording& w)
 {

@@ -22,14 +22,11 @@ std::string machine_words(const WorkOrder& order, const Wording& w);
 // Each empty where nothing is stated.
 std::string other_tractors_words(const Circumstances& around, const Wording& w);
 std::string power_words(const Circumstances& around, const Wording& w);
-std::string condition_words(const std::optional<Condition>& condition, const Wording& w);
 std::string measured_by_words(const MeasuredBy& by, const Wording& w);
 std::string limits_words(const Circumstances& around, const Wording& w);
 
 // What is done, where nothing is left to be confirmed.
 std::string verdict_sentence(Verdict verdict, const Wording& w);
-// "CUT", "FITS AS IT IS", "DO NOT CUT".
-std::string verdict_name(Verdict verdict, const Wording& w);
 // What is done first; `verdict` and `count` may be formulas.
 std::string confirm_first(const std::string& verdict, const std::string& count, const Wording& w);
 std::string lengths_changed_words(bool changed, const Wording& w);

@@ -8,7 +8,7 @@
 #include "parse.hpp"
 #include "support/fonts.hpp"
 #include "support/papers.hpp"
-#include "support/random_jobs.hpp"
+#include "support/drawn/random_jobs.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

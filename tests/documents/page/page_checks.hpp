@@ -47,18 +47,14 @@ inline bool inside(const Page& page, const Rect& box, double margin)
     return box.x >= margin && box.y >= margin && box.right() <= page.width - margin && box.bottom() <= page.height - margin;
 }
 
-// Whether the straight line from `a` to `b` meets the inside of the box: clipping by each side in turn (Liang and Barsky).
+// Whether the straight line from `a` to `b` meets the inside of the box: it does where neither axis keeps them apart, and the box has
+// corners on both sides of the line (separating axes; the drawing finds it by clipping).
 inline bool crosses(Point a, Point b, const Rect& box)
 {
-    double from = 0, to = 1;
-    const auto clip = [&](double step, double room) {
-        if (step == 0) return room > 0;
-        const double at = room / step;
-        if (step < 0) from = std::max(from, at);
-        else to = std::min(to, at);
-        return from < to;
-    };
-    return clip(a.x - b.x, a.x - box.x) && clip(b.x - a.x, box.right() - a.x) && clip(a.y - b.y, a.y - box.y) && clip(b.y - a.y, box.bottom() - a.y);
+    if (std::max(a.x, b.x) <= box.x || std::min(a.x, b.x) >= box.right() || std::max(a.y, b.y) <= box.y || std::min(a.y, b.y) >= box.bottom()) return false;
+    const auto side = [&](double x, double y) { return (b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x); };
+    const auto [least, greatest] = std::minmax({side(box.x, box.y), side(box.right(), box.y), side(box.x, box.bottom()), side(box.right(), box.bottom())});
+    return least < 0 && greatest > 0;
 }
 
 // Texts that a drawn line runs through. A line may come as near as to the brackets and descenders, not to the figures.

@@ -9,7 +9,7 @@
 #include "saw/saw_words.hpp"
 #include "support/catch.hpp"
 #include "support/fonts.hpp"
-#include "support/linear_programme.hpp"
+#include "support/saw/linear_programme.hpp"
 #include "text.hpp"
 
 using namespace shaftcut;

@@ -2,7 +2,7 @@
 #include "spreadsheet/zip.hpp"
 
 #include "support/catch.hpp"
-#include "support/random_jobs.hpp"
+#include "support/drawn/random_jobs.hpp"
 #include "support/workbooks.hpp"
 
 using namespace shaftcut;

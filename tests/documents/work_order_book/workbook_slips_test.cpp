@@ -99,7 +99,7 @@ TEST_CASE("what the job tells around its lengths stands in the heading, one line
     const WorkbookParts parts = parts_of_base("told");
     CHECK(beside(parts, "Hitch") == "drawbar, second hole");
     CHECK(beside(parts, "Power") == "30 kW taken at the PTO");
-    CHECK(beside(parts, "As it came in") == "tubes straight, slides yes");
+    CHECK(beside(parts, "As it came in") == "tubes straight, slides by hand");
     CHECK(beside(parts, "Measured by") == "A. Demo, 2026-11-23, with steel tape");
     CHECK(beside(parts, "Other tractors").starts_with("old tractor: not measured"));
     CHECK(beside(parts_of_base("standard"), "Hitch").empty());

@@ -5,7 +5,7 @@
 
 #include "support/catch.hpp"
 #include "support/orders.hpp"
-#include "support/random_orders.hpp"
+#include "support/drawn/random_orders.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

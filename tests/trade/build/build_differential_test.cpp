@@ -4,8 +4,8 @@
 
 #include "shaftcut/trade/build/build_plan.hpp"
 #include "support/differences.hpp"
-#include "support/plain_build.hpp"
-#include "support/random_orders.hpp"
+#include "support/plain/plain_build.hpp"
+#include "support/drawn/random_orders.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -6,7 +6,7 @@
 #include "support/catch.hpp"
 #include "support/machine_jobs.hpp"
 #include "support/orders.hpp"
-#include "support/random_orders.hpp"
+#include "support/drawn/random_orders.hpp"
 #include "support/sentences.hpp"
 
 using namespace shaftcut;

@@ -2,7 +2,7 @@
 #include "checks/check_rules.hpp"
 
 #include "support/check_rows.hpp"
-#include "support/random_jobs.hpp"
+#include "support/drawn/random_jobs.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -4,7 +4,7 @@
 #include "parse.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
 #include "support/catch.hpp"
-#include "support/random_jobs.hpp"
+#include "support/drawn/random_jobs.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -6,7 +6,7 @@
 #include "support/sentences.hpp"
 #include "support/catch.hpp"
 #include "support/jobs.hpp"
-#include "support/shafts_after_cut.hpp"
+#include "support/drawn/shafts_after_cut.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

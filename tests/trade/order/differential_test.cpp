@@ -9,7 +9,7 @@
 #include "support/compare_answers.hpp"
 #include "support/differences.hpp"
 #include "support/machines.hpp"
-#include "support/random_jobs.hpp"
+#include "support/drawn/random_jobs.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -1,7 +1,7 @@
 // The second implementation held to figures worked out by hand, so that where the two disagree both can be wrong.
 #include "support/catch.hpp"
 #include "support/check_rows.hpp"
-#include "support/plain_method.hpp"
+#include "support/plain/plain_method.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

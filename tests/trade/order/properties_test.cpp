@@ -6,7 +6,7 @@
 #include "shaftcut/documents/json/json.hpp"
 #include "support/catch.hpp"
 #include "support/jobs.hpp"
-#include "support/random_jobs.hpp"
+#include "support/drawn/random_jobs.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -3,8 +3,8 @@
 
 #include "support/catch.hpp"
 #include "support/jobs.hpp"
-#include "support/mistypings.hpp"
-#include "support/random_slips.hpp"
+#include "support/drawn/mistypings.hpp"
+#include "support/drawn/random_slips.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

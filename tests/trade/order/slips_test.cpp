@@ -11,7 +11,7 @@
 #include "job_reader.hpp"
 #include "support/catch.hpp"
 #include "support/compare_answers.hpp"
-#include "support/mistypings.hpp"
+#include "support/drawn/mistypings.hpp"
 #include "workshop_reader.hpp"
 
 using namespace shaftcut;

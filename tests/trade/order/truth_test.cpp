@@ -6,7 +6,7 @@
 
 #include "support/catch.hpp"
 #include "support/jobs.hpp"
-#include "support/true_shafts.hpp"
+#include "support/drawn/true_shafts.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

@@ -1,7 +1,7 @@
 #include "shaftcut/trade/saw/saw_order.hpp"
 
 #include "support/catch.hpp"
-#include "support/linear_programme.hpp"
+#include "support/saw/linear_programme.hpp"
 
 using namespace shaftcut;
 

@@ -4,9 +4,9 @@
 #include "saw/saw_greedy.hpp"
 #include "saw/saw_knapsack.hpp"
 #include "support/catch.hpp"
-#include "support/general_solver.hpp"
-#include "support/saw_cases.hpp"
-#include "support/saw_checker.hpp"
+#include "support/saw/general_solver.hpp"
+#include "support/saw/saw_cases.hpp"
+#include "support/saw/saw_checker.hpp"
 
 using namespace shaftcut;
 

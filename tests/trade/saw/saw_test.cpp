@@ -4,8 +4,8 @@
 
 #include "saw/saw_words.hpp"
 #include "support/catch.hpp"
-#include "support/saw_cases.hpp"
-#include "support/saw_checker.hpp"
+#include "support/saw/saw_cases.hpp"
+#include "support/saw/saw_checker.hpp"
 
 using namespace shaftcut;
 using test::plain_task;

@@ -1,9 +1,9 @@
 // The time of a saw plan, on a clock that counts how often it is asked: every long step must ask, and little may follow the end.
 #include "shaftcut/trade/saw/saw.hpp"
 #include "support/catch.hpp"
-#include "support/linear_programme.hpp"
-#include "support/saw_cases.hpp"
-#include "support/saw_checker.hpp"
+#include "support/saw/linear_programme.hpp"
+#include "support/saw/saw_cases.hpp"
+#include "support/saw/saw_checker.hpp"
 
 using namespace shaftcut;
 

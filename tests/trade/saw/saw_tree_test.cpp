@@ -3,9 +3,9 @@
 
 #include "shaftcut/trade/saw/saw.hpp"
 #include "support/catch.hpp"
-#include "support/saw_case_checker.hpp"
-#include "support/saw_cases.hpp"
-#include "support/saw_checker.hpp"
+#include "support/saw/saw_case_checker.hpp"
+#include "support/saw/saw_cases.hpp"
+#include "support/saw/saw_checker.hpp"
 
 using namespace shaftcut;
 

@@ -1,6 +1,7 @@
 // What the cut sheet says where one job alone shows few of its forms: every form once.
 #include "cut_sheet/behind_words.hpp"
 #include "cut_sheet/front_words.hpp"
+#include "condition_words.hpp"
 #include "support/catch.hpp"
 
 using namespace shaftcut;
@@ -82,13 +83,13 @@ TEST_CASE("how a length was read says where, in which position and at which angl
 TEST_CASE("how a shaft came in is said word by word")
 {
     Condition found{};
-    CHECK(condition(found, w).empty());
+    CHECK(condition_words(found, w).empty());
     found.guard = Completeness::missing;
     found.tubes = TubeState::twisted;
     found.weld = Weld::none;
     found.phase = Phase::in_plane;
     found.slides = Slides::no;
-    CHECK(condition(found, w) == "guard missing, tubes twisted, no weld, forks in plane, does not slide by hand, though clean");
+    CHECK(condition_words(found, w) == "guard missing, tubes twisted, no weld, forks in plane, does not slide by hand, though clean");
     found = {};
     found.chains = Completeness::damaged;
     found.crosses = CrossWear::worn;
@@ -96,7 +97,7 @@ TEST_CASE("how a shaft came in is said word by word")
     found.weld = Weld::cracked;
     found.device = DeviceState::stuck;
     found.slides = Slides::yes;
-    CHECK(condition(found, w) == "chains damaged, crosses worn, locks stiff, cracked, device stuck, slides by hand");
+    CHECK(condition_words(found, w) == "chains damaged, crosses worn, locks stiff, cracked, device stuck, slides by hand");
 }
 
 TEST_CASE("what a job states beside its lengths is said as far as it goes")

@@ -45,7 +45,7 @@ struct MillimetresReadAsInches {
 // A failed check is a reason as it is.
 using BuildReason = std::variant<SeriesDoesNotState, Check, NothingBeyondSeat, PinHoleBeyondTube, LongerThanBars, MillimetresReadAsInches>;
 
-enum class BuildAdvice { state_again, measure_between_crosses, no_other_series, locks_that_do_not_stand_out, device_at_implement };
+enum class BuildAdvice { state_again, no_other_series, locks_that_do_not_stand_out, device_at_implement };
 struct FiguresToState {
     std::vector<HalfFigure> figures;
 };
