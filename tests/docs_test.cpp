@@ -9,6 +9,7 @@
 #include "documents/spreadsheet/workbook_parts.hpp"
 #include "options.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
+#include "shaftcut/trade/order/after_cut.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
 #include "support/shell.hpp"
@@ -104,8 +105,8 @@ TEST_CASE("the man page names every command, option and format, and nothing else
     CHECK(matches(page, std::regex("(--[a-z][a-z-]*)")) == options);
     const std::size_t start = page.find(".SH COMMANDS"), end = page.find(".SH OPTIONS");
     REQUIRE(end != std::string::npos);
-    CHECK(matches(page.substr(start, end - start), std::regex("\n\\.TP\n\\.B ([a-z]+)")) == command_names());
-    CHECK(matches(page, std::regex("shaftcut ([a-z]+)\n")) == command_names());
+    CHECK(matches(page.substr(start, end - start), std::regex("\n\\.TP\n\\.B ([a-z-]+)")) == command_names());
+    CHECK(matches(page, std::regex("shaftcut ([a-z-]+)\n")) == command_names());
     const std::size_t formats = page.find("--formats \" LIST"), units = page.find("--units mm");
     REQUIRE(units != std::string::npos);
     CHECK(matches(page.substr(formats, units - formats), std::regex("\n\\.B ([a-z]+)")) == file_words());
@@ -209,6 +210,27 @@ TEST_CASE("the table of JSON fields has every field, and no other")
         const Names words = with(with(word_set<CheckResult>(), word_set<CheckUnit>()), with(with(word_set<Verdict>(), word_set<Confirmed>()), {"null", "what", "expected_mm", "plus_minus_mm", "says"}));
         for (const std::string& span : spans) CHECK(fields.count(span) + words.count(span) > 0);
     }
+}
+
+TEST_CASE("the table of fields after the cut has every field, and no other")
+{
+    const Run ended = run({"after-cut", "--config", config_folder, "--formats", "json", "--output", "-", sample("plain-cut"), sample("after-cut/plain-cut")});
+    const auto json = nlohmann::ordered_json::parse(ended.out);
+    const auto rows = read_markdown("docs/after-cut.md").rows_under("Its figures");
+    REQUIRE(rows.size() == json.size());
+    std::size_t i = 0;
+    for (const auto& [name, value] : json.items()) {
+        const TableRow& row = rows[i++];
+        INFO(name);
+        CHECK(row.cells[0] == "`" + name + "`");
+        Names fields;
+        find_fields(value, fields);
+        const std::vector<std::string> spans = code_spans(row.cells[1]);
+        for (const std::string& field : fields) CHECK(std::count(spans.begin(), spans.end(), field) > 0);
+        const Names words = with(with(word_set<AfterCutVerdict>(), word_set<SawnPart>()), {"null"});
+        for (const std::string& span : spans) CHECK(fields.count(span) + words.count(span) > 0);
+    }
+    CHECK(first_spans(read_markdown("docs/after-cut.md").rows_under("What is said")) == word_set<AfterCutVerdict>());
 }
 
 TEST_CASE("every name of the workbook that is described is there, and every one that its header promises is described")

@@ -234,7 +234,7 @@ TEST_CASE("below the commands nothing opens a file, loads a library, reads the e
     CHECK(read > 150);
 }
 
-TEST_CASE("each outside library is in the room where it belongs, and in one file")
+TEST_CASE("each outside library is in the room where it belongs, and but for two in one file")
 {
     static const std::map<std::string, std::string> belongs{{"pugixml", "src/reading/xml/"},   {"boost/", "src/commands/"},        {"cairo", "src/documents/page/"},
                                                             {"ft2build", "src/documents/page/"}, {"qrencode", "src/documents/page/"}, {"xlsxwriter", "src/documents/spreadsheet/"},
@@ -243,7 +243,7 @@ TEST_CASE("each outside library is in the room where it belongs, and in one file
         const auto files = files_including(library);
         INFO(library);
         CHECK(!files.empty());
-        CHECK((files.size() <= 1 || library == "boost/"));
+        CHECK((files.size() <= 1 || library == "boost/" || library == "nlohmann/"));
         for (const auto& file : files) CHECK(file.starts_with(room));
     }
 }

@@ -12,6 +12,7 @@ std::unique_ptr<Command> make_build();
 std::unique_ptr<Command> make_saw();
 std::unique_ptr<Command> make_form();
 std::unique_ptr<Command> make_lengths();
+std::unique_ptr<Command> make_after_cut();
 std::unique_ptr<Command> make_catalogue();
 
 }  // namespace shaftcut

@@ -20,6 +20,7 @@ constexpr std::size_t most_rows_on_paper = 20'000;
 // A shaft that is made to order has its own words.
 Wording wording_for(const BuildPlan& plan) { return Wording(plan.units, About::new_shaft); }
 Wording wording_for(const Batch& batch) { return Wording(batch.units, About::new_shaft); }
+Wording wording_for(const ShaftAfterCut& shaft) { return Wording(shaft.order.units); }
 Wording wording_for(const auto& of_shaft_that_exists) { return Wording(of_shaft_that_exists.units); }
 
 // A document of this row; what it cannot be made for is said in a sentence.
@@ -74,6 +75,7 @@ bool comes_as(Question question, Format format)
     switch (question) {
     case Question::cut:
     case Question::lengths: return any(kinds, work_order_writings(), format);
+    case Question::after_cut: return any(kinds, after_cut_writings(), format);
     case Question::build: return any(kinds, build_plan_writings(), format) || any(documents_of_batch(), batch_writings(), format);
     case Question::saw: return any(kinds, saw_order_writings(), format);
     case Question::form: break;
@@ -85,6 +87,12 @@ std::vector<Document> documents(const Answer& answer, const std::vector<Format>&
 {
     const WorkOrder& order = answer.work_order.value();
     return made(order, order.order, chosen(documents_of(answer.question), work_order_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    const ShaftAfterCut& shaft = answer.shaft.value();
+    return made(shaft, shaft.order.order, chosen(documents_of(Question::after_cut), after_cut_writings(), formats), wishes);
 }
 
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes)

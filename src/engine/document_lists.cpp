@@ -14,6 +14,7 @@
 #include "saw_book/saw_workbook.hpp"
 #include "saw_sheet/batch_saw_sheets.hpp"
 #include "saw_sheet/saw_sheet.hpp"
+#include "terminal/after_cut_terminal.hpp"
 #include "terminal/build_terminal.hpp"
 #include "terminal/lengths_terminal.hpp"
 #include "terminal/terminal_text.hpp"
@@ -75,6 +76,11 @@ constexpr std::array work_order_rows{
     Writing<WorkOrder>{lengths_answer, Format::terminal, "-lengths.txt", [](const WorkOrder& order, const Wishes& wishes, const Wording& w) { return lengths_text(order, wishes.colour, w); }},
 };
 
+constexpr std::array after_cut_rows{
+    Writing<ShaftAfterCut>{after_cut_answer, Format::json, "-after-cut.json", [](const ShaftAfterCut& shaft, const Wishes& wishes, const Wording&) { return json_of(shaft, wishes.json); }},
+    Writing<ShaftAfterCut>{after_cut_answer, Format::terminal, "-after-cut.txt", [](const ShaftAfterCut& shaft, const Wishes& wishes, const Wording& w) { return after_cut_text(shaft, wishes.colour, w); }},
+};
+
 constexpr std::array build_plan_rows{
     Writing<BuildPlan>{assembly, Format::pdf, "-assembly.pdf", pdf<BuildPlan, draw_assembly_sheet, assembly_sheet_info>},
     Writing<BuildPlan>{assembly_answer, Format::terminal, ".txt", [](const BuildPlan& plan, const Wishes& wishes, const Wording& w) { return terminal_text(plan, wishes.colour, w); }},
@@ -124,6 +130,7 @@ constexpr std::array form_rows{
 
 constexpr std::array cut_kinds{cut_sheet, work_order, answer};
 constexpr std::array lengths_kinds{lengths_sheet, lengths_answer};
+constexpr std::array after_cut_kinds{after_cut_answer};
 constexpr std::array build_kinds{assembly, assembly_answer};
 constexpr std::array batch_kinds{batch_saw_sheets, labels, batch_workbook, batch_answer};
 constexpr std::array saw_kinds{saw_sheet, saw_workbook, saw_answer};
@@ -136,6 +143,7 @@ std::span<const DocumentKind> documents_of(Question question)
     switch (question) {
     case Question::cut: return cut_kinds;
     case Question::lengths: return lengths_kinds;
+    case Question::after_cut: return after_cut_kinds;
     case Question::build: return build_kinds;
     case Question::saw: return saw_kinds;
     case Question::form: break;
@@ -146,6 +154,7 @@ std::span<const DocumentKind> documents_of(Question question)
 std::span<const DocumentKind> documents_of_batch() { return batch_kinds; }
 
 std::span<const Writing<WorkOrder>> work_order_writings() { return work_order_rows; }
+std::span<const Writing<ShaftAfterCut>> after_cut_writings() { return after_cut_rows; }
 std::span<const Writing<BuildPlan>> build_plan_writings() { return build_plan_rows; }
 std::span<const Writing<Batch>> batch_writings() { return batch_rows; }
 std::span<const Writing<SawOrder>> saw_order_writings() { return saw_order_rows; }

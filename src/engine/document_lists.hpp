@@ -14,6 +14,7 @@ namespace shaftcut {
 enum class DocumentKind {
     cut_sheet, work_order, answer,                          // of a shaft that exists
     lengths_sheet, lengths_answer,                          // of a machine
+    after_cut_answer,                                       // of a shaft as it was cut
     assembly, assembly_answer,                              // of one order of a list
     batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
     saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
@@ -36,6 +37,7 @@ struct Writing {
 
 // The second list, by what the documents tell.
 std::span<const Writing<WorkOrder>> work_order_writings();
+std::span<const Writing<ShaftAfterCut>> after_cut_writings();
 std::span<const Writing<BuildPlan>> build_plan_writings();
 std::span<const Writing<Batch>> batch_writings();
 std::span<const Writing<SawOrder>> saw_order_writings();

@@ -8,6 +8,7 @@
 #include "job_reader.hpp"
 #include "engine/said.hpp"
 #include "known.hpp"
+#include "measured_reader.hpp"
 #include "order_number.hpp"
 #include "reading/said.hpp"
 #include "saw_state.hpp"
@@ -67,6 +68,27 @@ Answer answer_to(Question question, const Source& file, const Known& known, cons
     return answer;
 }
 
+Problem no_cut(const Job& job)
+{
+    Said said = say_no_cut(Wording(job.units));
+    return {job.place, std::move(said.wrong), std::move(said.right)};
+}
+
+AfterCutAnswer answer_after_cut(const Source& job_file, const Source& measured_file, const Known& known, const Wishes& wishes)
+{
+    const Read<Job> job = read_job(job_file, known.catalogue);
+    const Read<MeasuredAfterCut> measured = read_measured(measured_file, job.value ? &*job.value : nullptr);
+    AfterCutAnswer answer{std::nullopt, problems_of(job.faults)};
+    for (const Fault& fault : measured.faults) answer.problems.push_back(problem_of(fault));
+    if (!job.value) return answer;
+    WorkOrder order = work_up(*job.value, known.catalogue, known.workshop, wishes.units.value_or(job.value->units));
+    if (!order.cut) answer.problems.push_back(no_cut(*job.value));
+    if (!answer.problems.empty()) return answer;
+    AfterCut found = after_cut(order, *job.value, known.catalogue, *measured.value).value();
+    answer.shaft = ShaftAfterCut{std::move(order), std::move(found)};
+    return answer;
+}
+
 MeasuringForm form_for(const Series* series, const Known& known, Units units)
 {
     MeasuringForm form;
@@ -103,6 +125,10 @@ bool refuses(const Answer& answer)
     if (!answer.work_order) return false;
     return answer.question == Question::lengths ? folds(*answer.work_order) : answer.work_order->verdict == Verdict::refused;
 }
+
+AfterCutAnswer Engine::after_cut(const Source& job, const Source& measured, const Wishes& wishes) const { return answer_after_cut(job, measured, *known_, wishes); }
+
+bool refuses(const AfterCutAnswer& answer) { return answer.shaft && answer.shaft->found.verdict >= AfterCutVerdict::measure; }
 
 BuildStart Engine::build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const { return start_build(known_, orders, wishes, saw); }
 

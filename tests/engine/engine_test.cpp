@@ -88,6 +88,7 @@ TEST_CASE("which documents belong to an answer, and how each can be written")
     CHECK(formats_of(Question::cut) == every_format());
     CHECK(formats_of(Question::saw) == every_format());
     CHECK(formats_of(Question::lengths) == std::vector{Format::pdf, Format::json, Format::png, Format::svg, Format::terminal});
+    CHECK(formats_of(Question::after_cut) == std::vector{Format::json, Format::terminal});
     CHECK(formats_of(Question::build) == std::vector{Format::pdf, Format::xlsx, Format::json, Format::terminal});
     CHECK(formats_of(Question::form) == std::vector{Format::pdf});
 }

@@ -53,6 +53,19 @@ std::string try_job(std::string_view bytes)
     return wrong_with(answer.work_order.has_value(), answer.problems, bytes);
 }
 
+std::string try_measured(std::string_view bytes)
+{
+    static const Source job = test::file_of(SHAFTCUT_SOURCE_DIR "/samples/wide-angle-outer-cross.xml");
+    const AfterCutAnswer answer = test::demo_engine().after_cut(job, source_of("f.xml", bytes), {});
+    if (answer.shaft) {
+        const auto& checks = answer.shaft->found.checks;
+        if (checks.size() != Words<CheckId>::all.size()) return "a check is missing";
+        for (const Document& document : documents(answer, {Format::json, Format::terminal}, {}))
+            if (!shows_as_it_is(document.bytes.substr(0, document.bytes.find('\n')))) return "a document is not fit for a terminal";
+    }
+    return wrong_with(answer.shaft.has_value(), answer.problems, bytes);
+}
+
 std::string try_catalogue(std::string_view bytes)
 {
     Configuration configuration = test::demo_configuration();

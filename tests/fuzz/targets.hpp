@@ -11,9 +11,10 @@
 
 namespace shaftcut::fuzz {
 
-// Reading a job, a catalogue, a workshop: either a value or problems, each with a place inside the file and two sentences
+// Reading a job, what was measured after the cut, a catalogue, a workshop: either a value or problems, each with a place inside the file and two sentences
 // of text that a terminal shows as they are.
 std::string try_job(std::string_view bytes);
+std::string try_measured(std::string_view bytes);  // of K-1042's shaft, on to its JSON and terminal text
 std::string try_catalogue(std::string_view bytes);
 std::string try_workshop(std::string_view bytes);
 
@@ -31,6 +32,6 @@ struct Target {
     std::string (*run)(std::string_view bytes);
     std::vector<std::string> corpus;  // folders, seen from the project's
 };
-const std::array<Target, 6>& targets();
+const std::array<Target, 7>& targets();
 
 }  // namespace shaftcut::fuzz

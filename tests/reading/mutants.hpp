@@ -102,7 +102,7 @@ private:
         changed(element, [](auto& e) { e.text = "590 480"; });
         changed(element, [](auto& e) { e.text = "480 29-3/16in 800.5mm 100001"; });
         for (const auto& [name, value] : {std::pair("unheard-of", "1"), std::pair("shape", "lemon"), std::pair("spacing", "64"), std::pair("length", "5"),
-                                          std::pair("plus-minus", "1"), std::pair("reference", "outer-cross"), std::pair("name", "x"), std::pair("shoulder", "60"), std::pair("stop-depth", "500"), std::pair("plan", "5"), std::pair("cross-to-groove", "60"),
+                                          std::pair("plus-minus", "1"), std::pair("reference", "outer-cross"), std::pair("name", "x"), std::pair("shoulder", "60"), std::pair("stop-depth", "500"), std::pair("stands-out", "18"), std::pair("plan", "5"), std::pair("cross-to-groove", "60"),
                                           std::pair("other-tractors", "none"), std::pair("guard", "complete")})
             changed(element, [&](auto& e) { e.attributes.push_back({name, value, {}}); });
         changed(element, [](auto& e) { e.children.push_back({"unheard-of", {}, {}, {}, {}, {}}); });

@@ -10,6 +10,7 @@
 #include "catalogue_reader.hpp"
 #include "job_reader.hpp"
 #include "load.hpp"
+#include "measured_reader.hpp"
 #include "orders_reader.hpp"
 #include "reading/said.hpp"
 #include "support/catch.hpp"
@@ -45,11 +46,26 @@ inline const shaftcut::Catalogue& catalogue()
     return *read.value;
 }
 
-// "workshop", "series", "orders" or "job": what a file seems to be meant for, by the first root of those that is in it.
+// The job of what `measured` was measured of. K-1043's outer guard is not used again.
+inline const shaftcut::Job& job_of(const std::string& measured)
+{
+    static const auto read = [](const std::string& order, const std::string& guard) {
+        const std::string text = "<job order=\"" + order + "\" units=\"mm\"><shaft series=\"Alder 2\" role=\"primary\" inner-tube=\"implement\"><closed length=\"860\"/>"
+                                 "<end side=\"tractor\" joint=\"standard\"/><end side=\"implement\" joint=\"standard\"/>"
+                                 "<half tube=\"inner\" length=\"690\" guard=\"672\"/><half tube=\"outer\" length=\"668\" guard=\"" + guard + "\"/></shaft>"
+                                 "<fit><shortest length=\"742\"/><longest when=\"turning\" length=\"850\"/></fit></job>";
+        return shaftcut::read_job({"job.xml", text}, catalogue()).value.value();
+    };
+    static const shaftcut::Job plain = read("K-1042", "650"), without_guard = read("K-1043", "damaged");
+    return measured.find("order=\"K-1043\"") == std::string::npos ? plain : without_guard;
+}
+
+// "workshop", "series", "orders", "measured" or "job": what a file seems to be meant for, by the first root of those that is in it.
 inline std::string kind_of(const std::string& bytes)
 {
     if (bytes.find("<workshop") != std::string::npos) return "workshop";
     if (bytes.find("<catalogue") != std::string::npos) return "series";
+    if (bytes.find("<measured ") != std::string::npos) return "measured";
     return bytes.find("<orders") != std::string::npos ? "orders" : "job";
 }
 
@@ -59,6 +75,7 @@ inline shaftcut::FaultList faults_of(const shaftcut::Source& source)
     const std::string kind = kind_of(source.bytes);
     if (kind == "workshop") return shaftcut::read_workshop(source).faults;
     if (kind == "series") return shaftcut::read_catalogue(source).faults;
+    if (kind == "measured") return shaftcut::read_measured(source, &job_of(source.bytes)).faults;
     return kind == "orders" ? shaftcut::read_orders_xml(source, catalogue()).faults : shaftcut::read_job(source, catalogue()).faults;
 }
 

@@ -12,13 +12,14 @@
 #include "shaftcut/engine/wishes.hpp"
 #include "shaftcut/trade/build/batch.hpp"
 #include "shaftcut/trade/build/build_plan.hpp"
+#include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
 #include "shaftcut/words/problem.hpp"
 
 namespace shaftcut {
 
-enum class Question { cut, lengths, build, saw, form };
+enum class Question { cut, lengths, after_cut, build, saw, form };
 
 // To one job: either a work order, or the file's problems. `order`, `key` and `place` are there as soon as the job could be read.
 struct Answer {
@@ -32,6 +33,15 @@ struct Answer {
 
 // A shaft that must not be cut, or a machine for which there can be none.
 bool refuses(const Answer& answer);
+
+// To what was measured of a shaft after it was cut: what it is now, or the problems of both files and of a job that refuses the cut.
+struct AfterCutAnswer {
+    std::optional<ShaftAfterCut> shaft;
+    Problems problems;
+};
+
+// A shaft that is not to be used, or must be measured again.
+bool refuses(const AfterCutAnswer& answer);
 
 struct FormAnswer {
     std::optional<MeasuringForm> form;
@@ -47,6 +57,8 @@ bool comes_as(Question question, Format format);
 // Cut: ORDER-cut-sheet.pdf, .png and .svg (pictures of its first sheet), ORDER-work-order.xlsx, ORDER.json, ORDER.txt.
 // Lengths: ORDER-lengths.pdf, .png and .svg (pictures of the first machine), .json, .txt. `answer` must hold a work order.
 std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes);
+// ORDER-after-cut.json, .txt. `answer` must hold a shaft.
+std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 // ORDER-assembly.pdf and ORDER.txt of a shaft made to order. Its figures stand in the batch's JSON.
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing is sawn; NAME-labels.pdf, none where nothing

@@ -32,6 +32,8 @@ public:
     Answer answer(const Source& job, const Wishes& wishes) const;
     // The operating lengths that a machine's geometry gives. A job without any is a problem.
     Answer lengths(const Source& job, const Wishes& wishes) const;
+    // What a shaft is that was cut by the answer to this job, by what was measured of it afterwards. Everything wrong with either file is a problem.
+    AfterCutAnswer after_cut(const Source& job, const Source& measured, const Wishes& wishes) const;
     // Shafts made to order, of a list whose name ends with .csv or .xml.
     BuildStart build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const;
     // A saw plan for a list of pieces.

@@ -1,25 +1,21 @@
 #include "shaftcut/documents/json/json.hpp"
 
 #include <cmath>
-#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "advice/advice_words.hpp"
 #include "build/build_words.hpp"
 #include "checks/check_sentences.hpp"
 #include "data/machine_dimensions.hpp"
+#include "json/json_parts.hpp"
 #include "order/instruction_words.hpp"
 #include "say_all.hpp"
 
 namespace shaftcut {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json number(std::optional<Length> length) { return length ? Json(length->mm()) : Json(nullptr); }
 Json number(const std::optional<Toleranced>& length) { return length ? Json(length->value.mm()) : Json(nullptr); }
 Json number(std::optional<Angle> angle) { return angle ? Json(angle->degrees()) : Json(nullptr); }
-Json thousandths(std::optional<std::int64_t> value) { return value ? Json(static_cast<double>(*value) / 1000.0) : Json(nullptr); }
 
 Json telescoping(const WorkOrder& order)
 {
@@ -138,21 +134,6 @@ Json stated_machines(const WorkOrder& order)
     return machines;
 }
 
-Json json_of(const std::vector<Check>& checks, const Wording& w)
-{
-    Json list = Json::array();
-    for (const Check& check : checks)
-        list.push_back({{"id", to_word(check.id)},
-                        {"result", to_word(check.result)},
-                        {"value", thousandths(check.value)},
-                        {"worst", thousandths(check.worst)},
-                        {"limit", thousandths(check.limit)},
-                        {"unit", check.unit == CheckUnit::none ? Json(nullptr) : Json(to_word(check.unit))},
-                        {"says", say(check, w)},
-                        {"basis", basis(check, w)}});
-    return list;
-}
-
 // Whole numbers stay whole.
 Json cost_number(std::int64_t cost) { return cost % cost_unit == 0 ? Json(cost / cost_unit) : Json(static_cast<double>(cost) / cost_unit); }
 Json bar_number(Length length) { return length.um() % 1000 == 0 ? Json(length.um() / 1000) : Json(length.mm()); }
@@ -228,8 +209,6 @@ Json mass(const BuildPlan& plan)
     const auto grams = plan.built ? plan.built->tubes_mass : std::nullopt;
     return thousandths(grams);
 }
-
-std::string dumped(const Json& json, JsonLayout layout) { return json.dump(layout == JsonLayout::indented ? 2 : -1) + "\n"; }
 
 }  // namespace
 

@@ -184,6 +184,15 @@ struct GuardIncomplete {
     Tube tube;
     GuardUse use;
 };
+// Of what was measured after the cut: another order's number than the job's; the guard of a half that the job says is not used again.
+struct OtherOrder {
+    std::string found, order;
+};
+struct UnusedGuard {
+    std::string attribute;
+    Tube tube;
+    GuardUse use;
+};
 // Lengths of a catalogue are said in its own unit.
 struct ShoulderShort {
     Stated stated;
@@ -208,7 +217,7 @@ struct UnknownYoke {
 
 // What no name or figure belongs to: of two things said, or of one that is not said.
 enum class Contradiction {
-    other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, guard_missing_but_stated, reference_of_grooves,
+    other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
     column_reference_of_grooves, no_shortest, no_turning, no_turning_of_machine, neither_series_nor_shape, closed_and_fit, neither_closed_nor_fit, column_closed_and_fit,
     column_neither_closed_nor_fit, no_order_in_list
 };
@@ -233,7 +242,7 @@ struct OfSaw {
 
 using FaultFinding = std::variant<UnreadableValue, WrongValue, OutsideBounds, UnknownWord, UnknownName, Empty, TooLong, NamedTwice, Hidden, MissingAttribute, MissingElement, MissingEnd,
                                   Unknown, SecondAttribute, SecondElement, SecondOfWord, SecondNamed, SecondOrder, Misplaced, TooMany, UnknownColumn, MissingColumn, NoHeader,
-                                  FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, NoReference, GuardIncomplete, ShoulderShort, PartIndependent, MissingView,
+                                  FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, NoReference, GuardIncomplete, OtherOrder, UnusedGuard, ShoulderShort, PartIndependent, MissingView,
                                   AngleAndViews, WithoutFit, UnknownYoke, Contradiction, FormFault, OfMachine, OfSaw>;
 
 }  // namespace shaftcut

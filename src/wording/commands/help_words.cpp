@@ -10,6 +10,7 @@ std::string summary(CommandName command, const Wording& w)
     case CommandName::lengths: return w("shortest and longest operating lengths from the machine's geometry");
     case CommandName::build: return w("parts, blanks and saw plans for shafts made to order");
     case CommandName::saw: return w("a saw plan for any list of pieces on any stock");
+    case CommandName::after_cut: return w("the shaft as it was cut: right, how much more, or not to be used");
     case CommandName::catalogue: break;
     }
     return w("what the configuration holds; checks it");
@@ -31,6 +32,10 @@ std::string usage(CommandName command, const Wording& w)
     case CommandName::saw:
         return w("shaftcut saw PIECES.csv\n\nPlans how to saw a list of pieces out of stock bars at the least cost: a saw sheet (PDF), a workbook (XLSX) and the\n"
                  "figures (JSON). The file has the columns length, count and label. Ctrl-C ends the search with the best plan so far.");
+    case CommandName::after_cut:
+        return w("shaftcut after-cut JOB.xml MEASURED.xml\n\nSays of a shaft that was cut by the answer to the job what it is by what was measured of it afterwards: right, how\n"
+                 "much more to saw off, to be measured again, or too short and not to be used; and writes the figures (JSON). A shaft to be\n"
+                 "measured again or not to be used ends the call with 1.");
     case CommandName::catalogue: break;
     }
     return w("shaftcut catalogue\n\nLists the folder, connections and series of the configuration, after checking its files.");

@@ -50,6 +50,7 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
 {
     switch (command) {
     case CommandName::form: return w("form writes PDF only; leave --formats out, or write --formats pdf");
+    case CommandName::after_cut: return w("after-cut writes JSON only; leave --formats out, or write --formats json");
     case CommandName::lengths: return w("--formats xlsx: lengths has no workbook; give {formats}", {{"formats", w.either(offered)}});
     case CommandName::cut:
     case CommandName::build:
@@ -63,6 +64,11 @@ std::string standard_output_fault(CommandName command, const Wording& w)
 {
     if (command == CommandName::form) return w("form writes no JSON to standard output; name a folder in --output");
     return w("--output - writes JSON only; add --formats json");
+}
+
+std::string not_two_files(std::size_t given, const Wording& w)
+{
+    return w("after-cut takes two files, not {given}; give the job file, then the file of what was measured after the cut", {{"given", given}});
 }
 
 std::string no_file(CommandName command, const Wording& w)

@@ -32,6 +32,8 @@ std::string standard_output_fault(CommandName command, const Wording& w);
 
 // Of a command that takes files and was given none.
 std::string no_file(CommandName command, const Wording& w);
+// Of after-cut, which takes the job and what was measured.
+std::string not_two_files(std::size_t given, const Wording& w);
 // Of a file that the command does not take any more, or at all.
 std::string not_expected(CommandName command, const std::string& file, const Wording& w);
 // Of a file of orders that is neither CSV nor XML by its name.

@@ -7,6 +7,12 @@ Said say_no_machine(const Wording& w)
     return {w("no fit holds a machine's geometry"), w("add a trailed or mounted machine, from which lengths can be computed")};
 }
 
+Said say_no_cut(const Wording& w)
+{
+    return {w("the answer to this job is DO NOT CUT, so nothing says what its shaft must measure after a cut"),
+            w("give the job that it was cut by; a shaft that was cut all the same is not to be used")};
+}
+
 std::string no_such_series(const UnknownName& found, const Wording& w)
 {
     return in_one(say(found, w), w);

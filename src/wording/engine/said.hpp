@@ -12,6 +12,8 @@ namespace shaftcut {
 
 // Of a job that is asked for the lengths of a machine.
 Said say_no_machine(const Wording& w);
+// Of a refused job, and what was measured after its shaft was cut.
+Said say_no_cut(const Wording& w);
 // Of a series that a form is asked for.
 std::string no_such_series(const UnknownName& found, const Wording& w);
 

@@ -105,13 +105,20 @@ std::string say(const ClosedFinding& closed, const Wording& w)
 
 std::string say(const RingsFinding& rings, const Wording& w) { return rings.longest ? say_at_longest(rings, w) : say_at_shortest(rings, w); }
 
+std::vector<std::string> sentences_beside_parts(const AfterCut& found, const Wording& w)
+{
+    std::vector<std::string> sentences;
+    if (found.perhaps_exchanged) sentences.push_back(w("The other way round both tubes are as they are to be kept: measure both again, and the closed length."));
+    if (found.closed && found.closed->is != ClosedAfterCutIs::as_expected) sentences.push_back(say(*found.closed, w));
+    for (const RingsFinding& rings : found.rings) sentences.push_back(say(rings, w));
+    return sentences;
+}
+
 std::vector<std::string> sentences_of(const AfterCut& found, const Wording& w)
 {
     std::vector<std::string> sentences;
     for (const PartAfterCut& part : found.parts) sentences.push_back(say(part, w));
-    if (found.perhaps_exchanged) sentences.push_back(w("The other way round both tubes are as they are to be kept: measure both again, and the closed length."));
-    if (found.closed && found.closed->is != ClosedAfterCutIs::as_expected) sentences.push_back(say(*found.closed, w));
-    for (const RingsFinding& rings : found.rings) sentences.push_back(say(rings, w));
+    for (std::string& beside : sentences_beside_parts(found, w)) sentences.push_back(std::move(beside));
     return sentences;
 }
 

@@ -18,6 +18,8 @@ std::string say(const PartAfterCut& part, const Wording& w);
 std::string say(const ClosedFinding& closed, const Wording& w);
 std::string say(const RingsFinding& rings, const Wording& w);
 
+// What is to be said beside the parts, of the closed length, the halves and the rings; empty where nothing is.
+std::vector<std::string> sentences_beside_parts(const AfterCut& found, const Wording& w);
 // All of it, part by part; what needs no words left out.
 std::vector<std::string> sentences_of(const AfterCut& found, const Wording& w);
 

@@ -39,6 +39,8 @@ Said say(const NoWideAngle&, const Wording&);
 Said say(const NoSpacing&, const Wording&);
 Said say(const NoReference&, const Wording&);
 Said say(const GuardIncomplete&, const Wording&);
+Said say(const OtherOrder&, const Wording&);
+Said say(const UnusedGuard&, const Wording&);
 Said say(const ShoulderShort&, const Wording&);
 Said say(const PartIndependent&, const Wording&);
 Said say(const MissingView&, const Wording&);

@@ -54,6 +54,19 @@ Said say(const GuardIncomplete& found, const Wording& w)
             w("write guard=\"missing\" or guard=\"damaged\", or that half's guard length")};
 }
 
+Said say(const OtherOrder& found, const Wording& w)
+{
+    return {w("order {found}, but the job is order {order}", {{"found", quoted(found.found)}, {"order", quoted(found.order)}}),
+            w("name the job and what was measured of one order, in this order")};
+}
+
+Said say(const UnusedGuard& found, const Wording& w)
+{
+    return {w("{attribute} of the {tube:inner|outer} half, whose guard is not used again: the job states guard=\"{use}\"",
+              {{"attribute", found.attribute}, {"tube", found.tube}, {"use", to_word(found.use)}}),
+            w("leave it out, or write that guard's length in the job")};
+}
+
 Said say(const ShoulderShort& found, const Wording& w)
 {
     return {w("{what} lies short of the tube's own end in its yoke, seat {seat}", {{"what", named(found.stated)}, {"seat", figure_with_unit(found.seat, found.units)}}),
@@ -107,6 +120,8 @@ Said say(Contradiction found, const Wording& w)
         return {w("half states stop-depth and no length"), w("add length=\"...\": the shoulder is the length less the stop depth")};
     case Contradiction::guard_missing_but_stated:
         return {w("guard \"missing\", but both halves state theirs"), w("write guard=\"none\" in the half whose guard is missing, or guard=\"damaged\" here")};
+    case Contradiction::guard_and_stands_out:
+        return {w("half states guard and stands-out"), w("leave one of them out: the guard is the length less what the tube stands out of it")};
     case Contradiction::reference_of_grooves: return {w("reference says nothing between grooves"), w("leave it out, or write between=\"crosses\"")};
     case Contradiction::column_reference_of_grooves:
         return {w("fit_reference says nothing between grooves"), w("leave it empty, or write crosses in fit_between")};

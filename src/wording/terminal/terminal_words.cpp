@@ -28,6 +28,7 @@ std::string say(LineName name, const Wording& w)
 }
 
 std::string result_name(CheckResult result, const Wording& w) { return w("{result:pass|warn|fail|not-checked}", {{"result", result}}); }
+std::string after_cut_name(AfterCutVerdict result, const Wording& w) { return w("{result:right|saw more|measure|too short}", {{"result", result}}); }
 std::string half_name(End end, const Wording& w) { return w("{end:tractor|implement} half", {{"end", end}}); }
 std::string part_name(bool guard, const Wording& w) { return w("{guard:tube|guard}", {{"guard", guard}}); }
 std::string shortest_name(const Wording& w) { return w("shortest"); }

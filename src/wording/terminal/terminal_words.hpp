@@ -5,6 +5,7 @@
 
 #include "shaftcut/trade/build/batch.hpp"
 #include "shaftcut/trade/build/build_plan.hpp"
+#include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
 #include "wording.hpp"
@@ -15,6 +16,7 @@ namespace shaftcut::terminal {
 enum class LineName { closed, tubes, guard_tubes, why, instead, no_saw_plan, warning, confirm, note, fetch, plan, waste, to_rack };
 std::string say(LineName name, const Wording& w);
 std::string result_name(CheckResult result, const Wording& w);
+std::string after_cut_name(AfterCutVerdict result, const Wording& w);
 std::string half_name(End end, const Wording& w);
 std::string part_name(bool guard, const Wording& w);
 std::string shortest_name(const Wording& w);

@@ -1,9 +1,10 @@
-// A work order or a saw plan as JSON, for scripts. Lengths in millimetres with up to three decimals whatever the documents' units.
+// A work order, a shaft as it was cut or a saw plan as JSON, for scripts. Lengths in millimetres with up to three decimals whatever the documents' units.
 #pragma once
 
 #include <string>
 
 #include "shaftcut/trade/build/batch.hpp"
+#include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
 
@@ -14,6 +15,9 @@ enum class JsonLayout { one_line, indented };
 // Ends with a newline. What is not known is null; a refused order's cuts, kept lengths, new closed length and overlaps
 // (but for the closed one before) are null.
 std::string json_of(const WorkOrder& order, JsonLayout layout);
+
+// A shaft as it was cut. Of a part that must be measured it is not known what more to saw or what it lacks: null.
+std::string json_of(const ShaftAfterCut& shaft, JsonLayout layout);
 
 // Bars alike in their lengths, whatever their labels, are one entry. Costs and the bound are in the stock's own unit of cost.
 std::string json_of(const SawOrder& order, JsonLayout layout);

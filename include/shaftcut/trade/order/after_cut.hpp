@@ -89,6 +89,12 @@ struct AfterCut {
     std::vector<Check> checks;  // one for each CheckId, in its order
 };
 
+// What its documents are told.
+struct ShaftAfterCut {
+    WorkOrder order;
+    AfterCut found;
+};
+
 // Nothing for an answer that refuses. `order` is work_up()'s of this job and catalogue.
 std::optional<AfterCut> after_cut(const WorkOrder& order, const Job& job, const Catalogue& catalogue, const MeasuredAfterCut& measured);
 
