@@ -9,6 +9,7 @@ constexpr JobAnswers answers{
     "pdf,xlsx,json",
     &Engine::answer,
     Question::cut,
+    true,
 };
 
 }  // namespace

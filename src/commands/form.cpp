@@ -27,13 +27,15 @@ private:
     boost::program_options::options_description described(const Wording& w) override
     {
         auto options = common_options(texts(), w);
-        options.add_options()("series", boost::program_options::value(&series_)->value_name("NAME"), say(OptionText::series, w).c_str());
+        options.add_options()("series", boost::program_options::value(&series_)->value_name("NAME"), say(OptionText::series, w).c_str())(
+            "machine", boost::program_options::value(&machine_)->value_name("KIND"), say(OptionText::machine, w).c_str());
         return options;
     }
 
     std::string check(const Wording& w) override
     {
         if (!files().empty()) return not_expected(CommandName::form, files().front(), w);
+        if (!machine_.empty() && !from_word<OnMachine>(machine_)) return unknown_machine(machine_, w);
         const bool written = std::all_of(options().formats.begin(), options().formats.end(), [](Format format) { return comes_as(Question::form, format); });
         return written ? "" : formats_fault(CommandName::form, texts().offered, w);
     }
@@ -41,7 +43,7 @@ private:
     Outcome answer(const Engine& engine, Console& console) override
     {
         const Wishes wished = wishes(console);
-        const FormAnswer answer = engine.form(series_, wished);
+        const FormAnswer answer = engine.form(series_, wished, from_word<OnMachine>(machine_).value_or(OnMachine::lengths));
         if (!answer.form) {
             console.err << "shaftcut: " << answer.why_not << "\n";
             return Outcome::bad_input;
@@ -51,7 +53,7 @@ private:
         return hand_out(forms, "", options(), console, WroteLine::alone);
     }
 
-    std::string series_;
+    std::string series_, machine_;
 };
 
 }  // namespace

@@ -22,10 +22,18 @@ CommonOptionTexts texts_for(const JobAnswers& answers)
 
 JobsCommand::JobsCommand(const JobAnswers& answers) : EngineCommand(texts_for(answers)), answers_(answers) {}
 
+boost::program_options::options_description JobsCommand::described(const Wording& w)
+{
+    auto options = common_options(texts(), w);
+    if (answers_.may_have_tag) options.add_options()("tag", boost::program_options::bool_switch(&tag_), say(OptionText::tag, w).c_str());
+    return options;
+}
+
 std::string JobsCommand::check(const Wording& w)
 {
     const auto comes = [&](Format format) { return comes_as(answers_.question, format); };
     if (!std::all_of(options().formats.begin(), options().formats.end(), comes)) return formats_fault(answers_.command, texts().offered, w);
+    if (tag_ && !options().asks_for(Format::pdf)) return tag_without_pdf(w);
     return files().empty() ? no_file(answers_.command, w) : "";
 }
 
@@ -33,7 +41,8 @@ Outcome JobsCommand::answer(const Engine& engine, Console& console)
 {
     Outcome outcome = make_folder(options(), console);
     if (outcome != Outcome::answered) return outcome;
-    const Wishes wished = wishes(console);
+    Wishes wished = wishes(console);
+    wished.tag = tag_;
     for (std::size_t i = 0; i < files().size(); ++i) {
         outcome = std::max(outcome, run_job(files()[i], engine, wished, console));
         if (files().size() > 1) show_progress(i + 1, files().size(), Counted::jobs, console);
@@ -74,8 +83,19 @@ Outcome JobsCommand::hand_out_answer(const Answer& answer, const Wishes& wishes,
         return hand_out_json(made.front().bytes, console);
     }
     const Outcome outcome = hand_out(made, text, options(), console);
-    if (outcome != Outcome::answered || !refuses(answer)) return outcome;
-    return supersede_others(document_names(answer, file_formats()), made, options(), console);
+    if (outcome != Outcome::answered) return outcome;
+    say_why_no_tag(answer, console);
+    // A tag is worth what its answer is: one of an earlier answer goes out of use with it.
+    std::vector<std::string> names = answers_.may_have_tag ? tag_document_names(answer) : std::vector<std::string>();
+    if (refuses(answer))
+        for (const std::string& name : document_names(answer, file_formats())) names.push_back(name);
+    return supersede_others(names, made, options(), console);
+}
+
+void JobsCommand::say_why_no_tag(const Answer& answer, Console& console) const
+{
+    const std::string why = tag_ ? why_no_tag(answer) : "";
+    if (!why.empty()) words(console) << "  " << why << "\n";
 }
 
 }  // namespace shaftcut

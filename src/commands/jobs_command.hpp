@@ -13,6 +13,7 @@ struct JobAnswers {
     const char* default_formats;  // "pdf,json"
     Answer (Engine::*ask)(const Source& job, const Wishes& wishes) const;
     Question question;
+    bool may_have_tag;              // whether --tag is taken
 };
 
 class JobsCommand final : public EngineCommand {
@@ -20,14 +21,17 @@ public:
     explicit JobsCommand(const JobAnswers& answers);
 
 private:
+    boost::program_options::options_description described(const Wording& w) override;
     std::string check(const Wording& w) override;
     Outcome answer(const Engine& engine, Console& console) override;
     Outcome run_job(const std::string& path, const Engine& engine, const Wishes& wishes, Console& console);
     Problems why_not(const Answer& answer, const std::string& path, const Wording& w);
     Outcome hand_out_or_report(const Answer& answer, const Wishes& wishes, Console& console) const;
+    void say_why_no_tag(const Answer& answer, Console& console) const;
     Outcome hand_out_answer(const Answer& answer, const Wishes& wishes, Console& console) const;
 
     const JobAnswers& answers_;
+    bool tag_ = false;
     std::map<std::string, std::string> order_files_;  // by Answer::key, each order's job file
 };
 

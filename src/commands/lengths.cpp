@@ -9,6 +9,7 @@ constexpr JobAnswers answers{
     "pdf,json",
     &Engine::lengths,
     Question::lengths,
+    false,
 };
 
 }  // namespace

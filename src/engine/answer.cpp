@@ -9,6 +9,8 @@
 #include "labels/labels_sheet.hpp"
 #include "page/cairo_pages.hpp"
 #include "page/font.hpp"
+#include "shaftcut/trade/order/tag.hpp"
+#include "tag/tag_words.hpp"
 #include "workbook_faults.hpp"
 
 namespace shaftcut {
@@ -21,6 +23,7 @@ constexpr std::size_t most_rows_on_paper = 20'000;
 Wording wording_for(const BuildPlan& plan) { return Wording(plan.units, About::new_shaft); }
 Wording wording_for(const Batch& batch) { return Wording(batch.units, About::new_shaft); }
 Wording wording_for(const ShaftAfterCut& shaft) { return Wording(shaft.order.units); }
+Wording wording_for(const Tag& tag) { return Wording(tag.order.units); }
 Wording wording_for(const auto& of_shaft_that_exists) { return Wording(of_shaft_that_exists.units); }
 
 // A document of this row; what it cannot be made for is said in a sentence.
@@ -86,7 +89,10 @@ bool comes_as(Question question, Format format)
 std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes)
 {
     const WorkOrder& order = answer.work_order.value();
-    return made(order, order.order, chosen(documents_of(answer.question), work_order_writings(), formats), wishes);
+    std::vector<Document> documents = made(order, order.order, chosen(documents_of(answer.question), work_order_writings(), formats), wishes);
+    if (answer.question != Question::cut || !wishes.tag || why_no_tag(order)) return documents;
+    for (Document& tag : made(Tag{order, answer.firm}, order.order, chosen(documents_with_shaft(), tag_writings(), formats), wishes)) documents.push_back(std::move(tag));
+    return documents;
 }
 
 std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes)
@@ -120,6 +126,8 @@ std::vector<std::string> document_names(const Answer& answer, const std::vector<
     return names_of(answer.order, chosen(documents_of(answer.question), work_order_writings(), formats));
 }
 
+std::vector<std::string> tag_document_names(const Answer& answer) { return names_of(answer.order, chosen(documents_with_shaft(), tag_writings(), {Format::pdf})); }
+
 std::vector<std::string> assembly_document_names(const std::string& number, const std::vector<Format>& formats)
 {
     return names_of(number, chosen(documents_of(Question::build), build_plan_writings(), formats));
@@ -133,6 +141,13 @@ std::vector<std::string> batch_document_names(const std::string& list, const std
 std::vector<std::string> saw_document_names(const std::string& list, const std::vector<Format>& formats)
 {
     return names_of(list, chosen(documents_of(Question::saw), saw_order_writings(), formats));
+}
+
+std::string why_no_tag(const Answer& answer)
+{
+    const WorkOrder& order = answer.work_order.value();
+    const auto why = why_no_tag(order);
+    return why ? tag::say(*why, order.order, Wording(order.units)) : std::string();
 }
 
 std::string why_no_sheet(const SawOrder& order)

@@ -81,6 +81,10 @@ constexpr std::array after_cut_rows{
     Writing<ShaftAfterCut>{after_cut_answer, Format::terminal, "-after-cut.txt", [](const ShaftAfterCut& shaft, const Wishes& wishes, const Wording& w) { return after_cut_text(shaft, wishes.colour, w); }},
 };
 
+constexpr std::array tag_rows{
+    Writing<Tag>{DocumentKind::tag, Format::pdf, "-tag.pdf", pdf<Tag, draw_tag, tag_info>},
+};
+
 constexpr std::array build_plan_rows{
     Writing<BuildPlan>{assembly, Format::pdf, "-assembly.pdf", pdf<BuildPlan, draw_assembly_sheet, assembly_sheet_info>},
     Writing<BuildPlan>{assembly_answer, Format::terminal, ".txt", [](const BuildPlan& plan, const Wishes& wishes, const Wording& w) { return terminal_text(plan, wishes.colour, w); }},
@@ -129,6 +133,7 @@ constexpr std::array form_rows{
 };
 
 constexpr std::array cut_kinds{cut_sheet, work_order, answer};
+constexpr std::array with_shaft_kinds{DocumentKind::tag};
 constexpr std::array lengths_kinds{lengths_sheet, lengths_answer};
 constexpr std::array after_cut_kinds{after_cut_answer};
 constexpr std::array build_kinds{assembly, assembly_answer};
@@ -151,10 +156,13 @@ std::span<const DocumentKind> documents_of(Question question)
     return form_kinds;
 }
 
+std::span<const DocumentKind> documents_with_shaft() { return with_shaft_kinds; }
+
 std::span<const DocumentKind> documents_of_batch() { return batch_kinds; }
 
 std::span<const Writing<WorkOrder>> work_order_writings() { return work_order_rows; }
 std::span<const Writing<ShaftAfterCut>> after_cut_writings() { return after_cut_rows; }
+std::span<const Writing<Tag>> tag_writings() { return tag_rows; }
 std::span<const Writing<BuildPlan>> build_plan_writings() { return build_plan_rows; }
 std::span<const Writing<Batch>> batch_writings() { return batch_rows; }
 std::span<const Writing<SawOrder>> saw_order_writings() { return saw_order_rows; }

@@ -7,12 +7,13 @@
 #include <vector>
 
 #include "shaftcut/engine/answer.hpp"
+#include "tag/tag_sheet.hpp"
 #include "wording.hpp"
 
 namespace shaftcut {
 
 enum class DocumentKind {
-    cut_sheet, work_order, answer,                          // of a shaft that exists
+    cut_sheet, work_order, answer, tag,                     // of a shaft that exists
     lengths_sheet, lengths_answer,                          // of a machine
     after_cut_answer,                                       // of a shaft as it was cut
     assembly, assembly_answer,                              // of one order of a list
@@ -23,6 +24,8 @@ enum class DocumentKind {
 
 // The first list. In the order in which they are handed out.
 std::span<const DocumentKind> documents_of(Question question);
+// What goes with a shaft that was cut, where it is wished.
+std::span<const DocumentKind> documents_with_shaft();
 // Those of a whole list of orders; documents_of(build) are each order's.
 std::span<const DocumentKind> documents_of_batch();
 
@@ -38,6 +41,7 @@ struct Writing {
 // The second list, by what the documents tell.
 std::span<const Writing<WorkOrder>> work_order_writings();
 std::span<const Writing<ShaftAfterCut>> after_cut_writings();
+std::span<const Writing<Tag>> tag_writings();
 std::span<const Writing<BuildPlan>> build_plan_writings();
 std::span<const Writing<Batch>> batch_writings();
 std::span<const Writing<SawOrder>> saw_order_writings();

@@ -54,7 +54,7 @@ bool folds(const WorkOrder& order)
 Answer answer_to(Question question, const Source& file, const Known& known, const Wishes& wishes)
 {
     const Read<Job> read = read_job(file, known.catalogue);
-    Answer answer{question, std::nullopt, problems_of(read.faults), {}, {}, {}};
+    Answer answer{question, std::nullopt, problems_of(read.faults), {}, {}, {}, known.firm};
     if (!read.value) return answer;
     const Job& job = *read.value;
     answer.order = job.order;
@@ -89,11 +89,11 @@ AfterCutAnswer answer_after_cut(const Source& job_file, const Source& measured_f
     return answer;
 }
 
-MeasuringForm form_for(const Series* series, const Known& known, Units units)
+MeasuringForm form_for(const Series* series, OnMachine machine, const Known& known, Units units)
 {
     MeasuringForm form;
     if (series) form.series = *series;
-    for (const Connection& connection : known.catalogue.connections) form.connections.push_back(connection.name);
+    form.machine = machine;
     form.units = units;
     form.plus_minus = known.workshop.measuring_plus_minus;
     form.owner = known.workshop.name;
@@ -112,7 +112,7 @@ Loaded Engine::load(const Configuration& configuration)
     for (const Fault& fault : workshop.faults) loaded.problems.push_back(problem_of(fault));
     if (is_missing(catalogue)) loaded.missing.emplace_back("series.xml");
     if (is_missing(workshop)) loaded.missing.emplace_back("workshop.xml");
-    if (catalogue.value && workshop.value) loaded.engine = Engine(std::make_shared<const Known>(Known{std::move(*catalogue.value), std::move(*workshop.value)}));
+    if (catalogue.value && workshop.value) loaded.engine = Engine(std::make_shared<const Known>(Known{std::move(*catalogue.value), *workshop.value, workshop.value->firm}));
     return loaded;
 }
 
@@ -134,12 +134,12 @@ BuildStart Engine::build(const Source& orders, const Wishes& wishes, const SawWi
 
 SawStart Engine::saw(const Source& pieces, const Wishes& wishes, const SawWishes& saw) const { return start_saw(known_, pieces, wishes, saw); }
 
-FormAnswer Engine::form(const std::string& series, const Wishes& wishes) const
+FormAnswer Engine::form(const std::string& series, const Wishes& wishes, OnMachine machine) const
 {
     const Series* const found = find_series(known_->catalogue, series);
     if (!found && !series.empty())
         return {std::nullopt, no_such_series(names_in(known_->catalogue.series, NamesOf::the_catalogue).unknown({"series", series}), Wording(wishes.units.value_or(Units::mm)))};
-    return {form_for(found, *known_, wishes.units.value_or(Units::mm)), {}};
+    return {form_for(found, machine, *known_, wishes.units.value_or(Units::mm)), {}};
 }
 
 }  // namespace shaftcut

@@ -4,12 +4,14 @@
 #include <string>
 
 #include "shaftcut/trade/data/catalogue.hpp"
+#include "shaftcut/trade/data/firm.hpp"
 
 namespace shaftcut {
 
 struct Known {
     Catalogue catalogue;
     Workshop workshop;
+    Firm firm;
 };
 
 // That of a list: its file's, without folder and last suffix.

@@ -26,10 +26,23 @@ SawStock read_stock_bar(Element& element)
     return stock;
 }
 
-Workshop read_root(Element& element)
+Firm read_firm(Element& element)
 {
-    Workshop workshop;
+    Firm firm;
+    firm.name = element.required("name").name().value_or("");
+    firm.address = element.optional("address").name().value_or("");
+    firm.phone = element.optional("phone").name().value_or("");
+    firm.mail = element.optional("mail").name().value_or("");
+    firm.tax_number = element.optional("tax-number").name().value_or("");
+    firm.register_number = element.optional("register-number").name().value_or("");
+    return firm;
+}
+
+StatedWorkshop read_root(Element& element)
+{
+    StatedWorkshop workshop;
     workshop.name = element.optional("name").name().value_or("");
+    element.at_most_one("firm", [&](Element& firm) { workshop.firm = read_firm(firm); });
     element.one("limits", [&](Element& limits) { workshop.limits = read_limits(limits); });
     element.one("saw", [&](Element& saw) { workshop.saw = read_saw(saw); });
     element.one("measuring", [&](Element& measuring) {
@@ -46,10 +59,10 @@ Workshop read_root(Element& element)
 
 }  // namespace
 
-Read<Workshop> read_workshop(const Source& source)
+Read<StatedWorkshop> read_workshop(const Source& source)
 {
-    Read<Workshop> read;
-    Workshop workshop;
+    Read<StatedWorkshop> read;
+    StatedWorkshop workshop;
     read.faults = read_document(source, "workshop", [&](Element& element) { workshop = read_root(element); });
     if (read.faults.empty()) read.value = std::move(workshop);
     return read;

@@ -37,6 +37,7 @@ const std::array exceptions{
     Exception{"workshop", "a missing or second limits, saw or measuring", "(workshop holds no|a second) (limits|saw|measuring);"},
     Exception{"job series workshop orders measured", "a document type", "a document type stands here"},
     Exception{"job orders measured", "an order that names a device on Windows", "names a device, not a file, on Windows"},
+    Exception{"workshop", "a second firm", "a second firm;"},
     Exception{"job orders", "a second for or limits", "a second (for|limits);"},
     Exception{"job", "a missing end or fit", "holds no (end|fit)"},
     Exception{"orders", "a missing end", "holds no end"},

@@ -50,6 +50,22 @@ TEST_CASE("stock states a count and a cost, exact to the millionth")
     CHECK(read.value->stock[0].cost == 61'500'000);
 }
 
+TEST_CASE("a workshop names its firm, or nobody")
+{
+    const auto all = read_workshop({"f", bytes_of(folder / "good/workshop_everything.xml")});
+    REQUIRE(all.value);
+    const Firm& firm = all.value->firm;
+    CHECK(firm.name == "A");
+    CHECK(firm.address == "B 1");
+    CHECK(firm.phone == "555 0100");
+    CHECK(firm.mail == "a@b.example");
+    CHECK(firm.tax_number == "T 1");
+    CHECK(firm.register_number == "R 1");
+    const auto none = read_workshop({"f", bytes_of(folder / "good/workshop_other_order.xml")});
+    REQUIRE(none.value);
+    CHECK(none.value->firm.name.empty());
+}
+
 TEST_CASE("each limit is read in its own kind, and at its own place")
 {
     // One row of the table each: what is written, and what is stored.

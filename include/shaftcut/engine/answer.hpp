@@ -12,6 +12,7 @@
 #include "shaftcut/engine/wishes.hpp"
 #include "shaftcut/trade/build/batch.hpp"
 #include "shaftcut/trade/build/build_plan.hpp"
+#include "shaftcut/trade/data/firm.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
@@ -29,6 +30,7 @@ struct Answer {
     std::string order;  // its number
     std::string key;    // the same for numbers that some disks do not tell apart
     Place place;        // of the job in its file
+    Firm firm;          // of the configuration: whom the tag names
 };
 
 // A shaft that must not be cut, or a machine for which there can be none.
@@ -54,7 +56,8 @@ bool comes_as(Question question, Format format);
 // The documents of an answer in these formats, by format and then in the answer's own order; where it has none in one of them, none of
 // that. Made in threads beside each other. Writes no file, but for those without a name in which the spreadsheets' library keeps their
 // parts meanwhile. Throws std::bad_alloc, and std::runtime_error with a sentence.
-// Cut: ORDER-cut-sheet.pdf, .png and .svg (pictures of its first sheet), ORDER-work-order.xlsx, ORDER.json, ORDER.txt.
+// Cut: ORDER-cut-sheet.pdf, .png and .svg (pictures of its first sheet), ORDER-work-order.xlsx, ORDER.json, ORDER.txt; where it is wished
+// and there can be one (why_no_tag()), ORDER-tag.pdf.
 // Lengths: ORDER-lengths.pdf, .png and .svg (pictures of the first machine), .json, .txt. `answer` must hold a work order.
 std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 // ORDER-after-cut.json, .txt. `answer` must hold a shaft.
@@ -66,7 +69,7 @@ std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>
 std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-saw-plan.pdf, .xlsx, .json, .txt, .png and .svg (pictures of its first sheet).
 std::vector<Document> documents(const SawOrder& order, const std::vector<Format>& formats, const Wishes& wishes);
-// measuring-form.pdf, measuring-form-SERIES.pdf.
+// measuring-form.pdf, measuring-form-SERIES.pdf, measuring-form-SERIES-trailed.pdf.
 std::vector<Document> documents(const MeasuringForm& form, const std::vector<Format>& formats, const Wishes& wishes);
 
 // The names that files of these formats have or, of a batch, may have, the JSON's among them. `number`: of an order; `list`: a list's name.
@@ -77,6 +80,10 @@ std::vector<std::string> saw_document_names(const std::string& list, const std::
 
 // Empty, or a sentence: more pieces on bars to be cut differently than one sheet or workbook is asked to hold. The JSON holds them.
 std::string why_no_sheet(const SawOrder& order);
+// That of the tag, which an earlier call may have written.
+std::vector<std::string> tag_document_names(const Answer& answer);
+// Empty, or a sentence: of a shaft that goes on no stub there is no tag. `answer` must hold a work order.
+std::string why_no_tag(const Answer& answer);
 // Empty, or a sentence: more labels than one file is asked to hold.
 std::string why_no_labels(const Batch& batch);
 

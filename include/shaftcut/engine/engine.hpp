@@ -40,8 +40,8 @@ public:
     SawStart saw(const Source& pieces, const Wishes& wishes, const SawWishes& saw) const;
     // The problems of the stock alone, for a call whose list of orders (build) or pieces (saw) cannot be read.
     static Problems stock_problems(Question question, const Wishes& wishes, const SawWishes& saw);
-    // A blank measuring form for this series, or for any where it is empty.
-    FormAnswer form(const std::string& series, const Wishes& wishes) const;
+    // A blank measuring form for this series, or for any where it is empty, that asks for this on the machine.
+    FormAnswer form(const std::string& series, const Wishes& wishes, OnMachine machine = OnMachine::lengths) const;
     // The connections and series of the configuration, in lines.
     std::string catalogue(const Wishes& wishes) const;
 

@@ -3,22 +3,37 @@
 #include <cmath>
 #include <numbers>
 
-#include "data/machine_words.hpp"
 #include "drawing/captions.hpp"
 
 namespace shaftcut {
 namespace {
 
+template <class Letter>
+std::string letter_at(Letter which, std::size_t before)
+{
+    return std::string(1, static_cast<char>('A' + before + static_cast<std::size_t>(which)));
+}
+
+}  // namespace
+
+std::string figure_letter(TrailedDimension dimension) { return letter_at(dimension, 0); }
+std::string figure_letter(MountedDimension dimension) { return letter_at(dimension, 0); }
+std::string figure_letter(TrailedMovement movement) { return letter_at(movement, Words<TrailedDimension>::all.size()); }
+std::string figure_letter(MountedMovement movement) { return letter_at(movement, Words<MountedDimension>::all.size()); }
+
+namespace {
+
 using geometry::FigureCaption;
 
+constexpr double scale = machine_figure_width / 190, figure_height = 114 * scale;
 constexpr double beyond = 1.5, groove_half = 4.5, shaft_half = 2.2, label_lift = 1.2;
 
-// A figure of 190 mm's width: wider sheets have it in their middle. Points are mm right of its left edge and below its top.
+// A figure laid out 190 wide and 114 high, drawn smaller: points are right of its left edge and below its top.
 class MachineFigure {
 public:
-    MachineFigure(Canvas& canvas, Rect room) : canvas_(canvas), left_(room.x + (room.width - 190) / 2), top_(room.y) {}
+    MachineFigure(Canvas& canvas, Rect room) : canvas_(canvas), left_(room.x), top_(room.y) {}
 
-    Point at(double x, double y) const { return {left_ + x, top_ + y}; }
+    Point at(double x, double y) const { return {left_ + scale * x, top_ + scale * y}; }
 
     void line(Point from, Point to, double width, std::initializer_list<double> dashes = {}) { canvas_.line(at(from.x, from.y), at(to.x, to.y), width, dashes); }
     void axis(Point from, Point to) { line(from, to, pen::axis, {6, 1.2, 0.8, 1.2}); }
@@ -45,7 +60,7 @@ public:
     void level(double from, double to, double y, const std::string& name)
     {
         measure({from, y}, {to, y});
-        const bool fits = canvas_.width_of(name, lettering::strong) < to - from - 2;
+        const bool fits = canvas_.width_of(name, lettering::strong) < scale * (to - from) - 2;
         if (fits) word({(from + to) / 2, y - label_lift}, name, Align::centre);
         else word({to + beyond, y + 1.2}, name);
     }
@@ -94,7 +109,7 @@ void draw_trailed_plan(MachineFigure& figure, const Wording& w)
 {
     using enum TrailedDimension;
     constexpr double axis_y = 22, input_y = 33, dimension_y = 46;
-    figure.note({0, 3.4}, say(FigureCaption::trailed_from_above, w));
+    figure.note({0, 6}, say(FigureCaption::trailed_from_above, w));
     figure.axis({4, axis_y}, {186, axis_y});
     figure.axis({112, input_y}, {input_x - 3, input_y});
     figure.line({pin_x, axis_y}, {input_x + 12, axis_y - 1}, pen::outline);
@@ -103,15 +118,15 @@ void draw_trailed_plan(MachineFigure& figure, const Wording& w)
     figure.shaft({input_x, input_y}, 0, 18);
     figure.pivot({pin_x, axis_y}, 2.2);
     figure.note({14, axis_y - 5.6}, say(FigureCaption::pto_stub, w));
-    figure.note({pin_x, axis_y - 10}, say(FigureCaption::hitch_pin, w), Align::centre);
-    figure.note({input_x + 6, input_y + 6.4}, say(FigureCaption::input_shaft, w));
+    figure.note({pin_x, axis_y - 5.6}, say(FigureCaption::hitch_pin, w), Align::centre);
+    figure.note({input_x + 3, input_y + 9.6}, say(FigureCaption::input_shaft, w));
     for (const double x : {groove_x, pin_x}) figure.extension({x, axis_y + 5}, {x, dimension_y + beyond});
     figure.extension({input_x, input_y + 5}, {input_x, dimension_y + beyond});
-    figure.level(groove_x, pin_x, dimension_y, to_word(pin_behind));
-    figure.level(pin_x, input_x, dimension_y, to_word(input_behind));
-    figure.upright(122, axis_y, input_y, to_word(input_left), Align::left, 29);
+    figure.level(groove_x, pin_x, dimension_y, figure_letter(pin_behind));
+    figure.level(pin_x, input_x, dimension_y, figure_letter(input_behind));
+    figure.upright(122, axis_y, input_y, figure_letter(input_left), Align::left, 29);
     figure.arc({pin_x, axis_y}, 34, -22, 14, true);
-    figure.word({pin_x + 36, axis_y - 7}, to_word(TrailedMovement::turn));
+    figure.word({pin_x + 36, axis_y - 7}, figure_letter(TrailedMovement::turn));
 }
 
 void draw_trailed_side(MachineFigure& figure, const Wording& w)
@@ -127,16 +142,16 @@ void draw_trailed_side(MachineFigure& figure, const Wording& w)
     figure.shaft({input_x, input_y}, tilt, 18);
     figure.axis({input_x - 4, input_y}, {186, input_y});
     figure.arc({input_x, input_y}, 26, 0, tilt, false);
-    figure.word({188, input_y + 4.4}, to_word(input_tilt), Align::right);
+    figure.word({188, input_y + 8}, figure_letter(input_tilt), Align::right);
     figure.pivot({pin_x, pin_y}, 2.2);
     figure.note({14, pto_y - 5.6}, say(FigureCaption::pto_stub, w));
     figure.note({pin_x, pin_y - 5}, say(FigureCaption::hitch_pin, w), Align::centre);
     figure.note({input_x - 8, input_y - 8}, say(FigureCaption::input_shaft, w), Align::right);
-    figure.upright(groove_x, pto_y + 5, ground_y, to_word(pto_height));
-    figure.upright(pin_x, pin_y + 2.4, ground_y, to_word(pin_height));
-    figure.upright(input_x, input_y + 5, ground_y, to_word(input_height), Align::left, ground_y - 8);
+    figure.upright(groove_x, pto_y + 5, ground_y, figure_letter(pto_height));
+    figure.upright(pin_x, pin_y + 2.4, ground_y, figure_letter(pin_height));
+    figure.upright(input_x, input_y + 5, ground_y, figure_letter(input_height), Align::left, ground_y - 8);
     figure.arc({pin_x, pin_y}, 30, -20, 12, true);
-    figure.word({pin_x + 32, pin_y + 7}, to_word(TrailedMovement::pitch));
+    figure.word({pin_x + 32, pin_y + 7}, figure_letter(TrailedMovement::pitch));
 }
 
 }  // namespace
@@ -147,7 +162,7 @@ double draw_trailed_figure(Canvas& canvas, Rect room, const Wording& w)
     MachineFigure figure(canvas, room);
     draw_trailed_plan(figure, w);
     draw_trailed_side(figure, w);
-    return room.y + 114;
+    return room.y + figure_height;
 }
 
 namespace {
@@ -167,7 +182,7 @@ void draw_linkage(MachineFigure& figure, const Wording& w)
     for (const Point& pivot : {Point{lower_x, lower_y}, Point{top_x, top_y}, Point{hitch_x, hitch_y}, Point{hitch_x, upper_y}}) figure.pivot(pivot);
     figure.note({stub_x + 3, pto_y - 5}, say(FigureCaption::pto_stub, w));
     figure.note({shaft_x + 4, shaft_y - 11}, say(FigureCaption::input_shaft, w), Align::centre);
-    figure.note({hitch_x - 3, hitch_y - 4.6}, say(FigureCaption::lower_hitch_point, w), Align::right);
+    figure.note({hitch_x - 1.2, hitch_y + 7}, say(FigureCaption::lower_hitch_point, w), Align::right);
     figure.note({hitch_x + 3, upper_y - 2}, say(FigureCaption::upper_hitch_point, w));
 }
 
@@ -175,30 +190,30 @@ void draw_tractor_dimensions(MachineFigure& figure)
 {
     using enum MountedDimension;
     figure.extension({stub_x, pto_y - 5}, {stub_x, 12.5});
-    figure.extension({top_x, top_y - 2}, {top_x, 18.5});
-    figure.level(top_x, stub_x, 20, to_word(top_pivot_behind));
+    figure.extension({top_x, top_y - 2}, {top_x, 22.5});
+    figure.level(top_x, stub_x, 24, figure_letter(top_pivot_behind));
     figure.extension({lower_x, lower_y - 2}, {lower_x, 12.5});
-    figure.level(lower_x, stub_x, 14, to_word(lower_pivot_behind));
+    figure.level(lower_x, stub_x, 14, figure_letter(lower_pivot_behind));
     figure.extension({top_x - 2, top_y}, {1.5, top_y});
-    figure.upright(3, top_y, ground_y, to_word(top_pivot_height), Align::left, 46);
-    figure.upright(stub_x, pto_y + 5, ground_y, to_word(pto_height), Align::left, 103);
-    figure.upright(lower_x, lower_y + 2, ground_y, to_word(lower_pivot_height), Align::right, 96);
+    figure.upright(3, top_y, ground_y, figure_letter(top_pivot_height), Align::left, 46);
+    figure.upright(stub_x, pto_y + 5, ground_y, figure_letter(pto_height), Align::left, 103);
+    figure.upright(lower_x, lower_y + 2, ground_y, figure_letter(lower_pivot_height), Align::right, 96);
 }
 
 void draw_implement_dimensions(MachineFigure& figure)
 {
     using enum MountedDimension;
-    figure.word({82, 79}, to_word(lower_link), Align::centre);
-    figure.word({88, 28.6}, to_word(top_link), Align::centre);
-    figure.word({hitch_x - 3, 58}, to_word(mast), Align::right);
+    figure.word({58, 76}, figure_letter(lower_link), Align::centre);
+    figure.word({88, 28.6}, figure_letter(top_link), Align::centre);
+    figure.word({hitch_x - 3, 58}, figure_letter(mast), Align::right);
     figure.extension({hitch_x + 2, hitch_y}, {shaft_x - 12, hitch_y});
     figure.extension({hitch_x + 2, shaft_y}, {shaft_x - 4, shaft_y});
-    figure.upright(shaft_x - 16, shaft_y, hitch_y, to_word(input_above), Align::right, 74);
+    figure.upright(shaft_x - 16, shaft_y, hitch_y, figure_letter(input_above), Align::right, 74);
     figure.extension({shaft_x, shaft_y + 5}, {shaft_x, 97.5});
-    figure.level(hitch_x, shaft_x, 96, to_word(input_behind));
+    figure.level(hitch_x, shaft_x, 96, figure_letter(input_behind));
     figure.arc({shaft_x, shaft_y}, 22, 0, tilt, false);
-    figure.word({189, shaft_y + 4.6}, to_word(input_tilt), Align::right);
-    figure.upright(hitch_x, hitch_y + 2, ground_y, std::string(to_word(MountedMovement::lowest)) + " … " + to_word(MountedMovement::highest), Align::right, 103);
+    figure.word({190, shaft_y - 8}, figure_letter(input_tilt), Align::right);
+    figure.upright(hitch_x, hitch_y + 2, ground_y, figure_letter(MountedMovement::lowest) + " … " + figure_letter(MountedMovement::highest), Align::right, 103);
 }
 
 }  // namespace
@@ -207,12 +222,12 @@ double draw_mounted_figure(Canvas& canvas, Rect room, const Wording& w)
 {
     canvas.begin(Part::figure);
     MachineFigure figure(canvas, room);
-    figure.note({0, 3.4}, say(FigureCaption::mounted_from_left, w));
+    figure.note({76, 6}, say(FigureCaption::mounted_from_left, w));
     figure.ground(ground_y);
     draw_linkage(figure, w);
     draw_tractor_dimensions(figure);
     draw_implement_dimensions(figure);
-    return room.y + 114;
+    return room.y + figure_height;
 }
 
 }  // namespace shaftcut

@@ -4,39 +4,35 @@
 namespace shaftcut::measuring_form {
 namespace {
 
-constexpr double words_at = 15;
-
-// One thing to look at: its words to tick and what to look for.
+// One thing to look at, and its words to tick.
 struct Look {
-    const char* name;
+    ConditionCaption name;
     std::vector<std::string> words;
-    std::string hint;
 };
 
 std::vector<Look> left_looks(const Wording& w)
 {
-    return {{"guard", words_of<Completeness>(), ""},
-            {"chains", words_of<Completeness>(), ""},
-            {"locks", words_of<LockState>(), say(ConditionCaption::locks, w)},
-            {"crosses", words_of<CrossWear>(), say(ConditionCaption::crosses, w)},
-            {"tubes", words_of<TubeState>(), ""}};
+    return {{ConditionCaption::guard, tick_words<Completeness>(w)},
+            {ConditionCaption::chains, tick_words<Completeness>(w)},
+            {ConditionCaption::locks, tick_words<LockState>(w)},
+            {ConditionCaption::crosses, tick_words<CrossWear>(w)},
+            {ConditionCaption::weld, tick_words<Weld>(w)}};
 }
 
 std::vector<Look> right_looks(const Wording& w)
 {
-    return {{"weld", words_of<Weld>(), ""},
-            {"device", words_of<DeviceState>(), say(ConditionCaption::device, w)},
-            {"phase", words_of<Phase>(), say(ConditionCaption::phase, w)},
-            {"slides", words_of<Slides>(), say(ConditionCaption::slides, w)}};
+    return {{ConditionCaption::tubes, tick_words<TubeState>(w)},
+            {ConditionCaption::phase, tick_words<Phase>(w)},
+            {ConditionCaption::slides, tick_words<Slides>(w)},
+            {ConditionCaption::device, tick_words<DeviceState>(w)}};
 }
 
-// The looks below one another; the baseline below the last.
-double draw_looks(Canvas& canvas, Point at, const std::vector<Look>& looks)
+// The looks below one another, their words from `words_at` on; the baseline below the last.
+double draw_looks(Canvas& canvas, Point at, double words_at, const std::vector<Look>& looks, const Wording& w)
 {
     for (const Look& look : looks) {
-        canvas.text(at, look.name, lettering::strong);
-        const double after = draw_ticks(canvas, {at.x + words_at - 2, at.y}, "", look.words);
-        canvas.text({after, at.y}, look.hint, lettering::note);
+        canvas.text(at, say(look.name, w), lettering::strong);
+        draw_ticks(canvas, {at.x + words_at, at.y}, "", look.words);
         at.y += tick_pitch;
     }
     return at.y;
@@ -46,11 +42,10 @@ double draw_looks(Canvas& canvas, Point at, const std::vector<Look>& looks)
 
 double draw_condition(Canvas& canvas, Rect room, const MeasuringForm&, const Wording& w)
 {
-    const double top = draw_heading(canvas, room, 2, "condition", say(ConditionCaption::hint, w));
-    const double first = top + 3.2, below = draw_looks(canvas, {room.x, first}, left_looks(w));
-    const double right = room.x + room.width / 2 + 4;
-    const double note = draw_looks(canvas, {right, first}, right_looks(w));
-    canvas.text({right, note}, say(ConditionCaption::do_not_cut, w), lettering::note);
+    const double first = draw_heading(canvas, room, 2, say(ConditionCaption::heading, w), say(ConditionCaption::hint, w)) + 3;
+    const double below = draw_looks(canvas, {room.x, first}, 17, left_looks(w), w), right = room.x + 80;
+    const double note = draw_looks(canvas, {right, first}, 37.5, right_looks(w), w);
+    canvas.text({right, note}, say(ConditionCaption::do_not_cut, w), lettering::strong);
     return below - tick_pitch + 1;
 }
 

@@ -6,70 +6,48 @@
 namespace shaftcut::measuring_form {
 namespace {
 
-constexpr double name_height = 5, mounted_height = 25, trailed_height = 27, at_height = 10, length_height = 12, tolerance_height = 9;
-
 constexpr std::array all_positions{Position::shortest, Position::working, Position::turning, Position::standing};
 
-// Paragraphs of one line of columns; the y below the deepest.
-double draw_words(Canvas& canvas, Rect row, double column, std::string (*words)(Position, const Wording&), const Wording& w)
+// One column: what it is and where to look for it; the y below.
+double draw_words(Canvas& canvas, Rect room, Position position, const Wording& w)
 {
-    double bottom = row.y;
-    for (const Position position : all_positions) {
-        bottom = std::max(bottom, canvas.paragraph({row.x, row.y}, column, words(position, w), lettering::note));
-        row.x += column + gap;
-    }
-    return bottom;
+    canvas.fitted({room.x, room.y + 3.4}, room.width, position_name(position, w), lettering::name);
+    double y = room.y + 4.4;
+    for (const auto& words : {position_meaning(position, w), mounted_positions(position, w), trailed_positions(position, w)})
+        y = canvas.paragraph({room.x, y}, room.width, words, lettering::close_note);
+    return y;
 }
 
-double draw_pictures(Canvas& canvas, Rect row, double column, void (*draw)(Canvas&, Rect, Position))
+void draw_boxes(Canvas& canvas, Rect room, const std::string& unit, const Wording& w)
 {
-    for (const Position position : all_positions) {
-        draw(canvas, {row.x, row.y, column, row.height}, position);
-        row.x += column + gap;
-    }
-    return row.y + row.height;
+    draw_entry(canvas, {room.x, room.y, room.width, box_height}, {1, say(FitCaption::position, w), ""});
+    room.y += box_height;
+    const double length = room.width * 0.62;
+    draw_entry(canvas, {room.x, room.y, length, box_height}, {1, say(FitCaption::length, w), unit});
+    draw_entry(canvas, {room.x + length, room.y, room.width - length, box_height}, {1, say(TitleCaption::plus_minus, w), unit});
 }
 
-// Which kind of machine the pictures below show; their top.
-double draw_kind(Canvas& canvas, Rect room, double y, const std::string& kind, const std::string& seen)
+std::vector<std::string> ways(const MeasuringForm& form, const Wording& w)
 {
-    canvas.line({room.x, y}, {room.right(), y}, pen::axis);
-    const Rect name = canvas.text({room.x, y + 4}, kind, lettering::strong);
-    canvas.text({name.right() + 1.5, y + 4}, seen, lettering::note);
-    return y + 5.2;
-}
-
-double draw_boxes(Canvas& canvas, Rect room, double column, const std::string& unit, const Wording& w)
-{
-    for (std::size_t i = 0; i < all_positions.size(); ++i) {
-        draw_entry(canvas, {room.x, room.y, column, at_height}, say(PositionCaption::at, w));
-        draw_entry(canvas, {room.x, room.y + at_height, column, length_height}, "length", unit);
-        draw_entry(canvas, {room.x, room.y + at_height + length_height, column, tolerance_height}, "plus-minus", unit);
-        room.x += column + gap;
-    }
-    return room.y + at_height + length_height + tolerance_height;
+    if (!may_be_wide_angle(form)) return {say(FitCaption::crosses, w), say(FitCaption::grooves, w)};
+    return {say(FitCaption::outer_crosses, w), say(FitCaption::inner_crosses, w), say(FitCaption::grooves, w)};
 }
 
 }  // namespace
 
 double draw_positions(Canvas& canvas, Rect room, const MeasuringForm& form, const Wording& w)
 {
-    const double top = draw_heading(canvas, room, 7, say(PositionCaption::heading, w), say(PositionCaption::hint, w));
+    const double top = draw_heading(canvas, room, 6, say(FitCaption::heading, w), say(FitCaption::hint, w));
+    draw_ticks(canvas, {room.x, top + 3.2}, say(FitCaption::measured, w), ways(form, w));
     const double column = (room.width - 3 * gap) / 4;
-    double x = room.x;
+    double y = 0, x = room.x;
     for (const Position position : all_positions) {
-        canvas.fitted({x, top + 3.6}, column, position_name(position, w), {3, Weight::bold});
+        y = std::max(y, draw_words(canvas, {x, top + 4.8, column, 0}, position, w));
         x += column + gap;
     }
-    const auto row_at = [&](double y, double height) { return Rect{room.x, y, room.width, height}; };
-    double y = draw_words(canvas, row_at(top + name_height, 0), column, position_meaning, w) + 1;
-    y = draw_kind(canvas, room, y, say(PositionCaption::mounted, w), say(PositionCaption::from_side, w));
-    y = draw_pictures(canvas, row_at(y, mounted_height), column, draw_mounted);
-    y = draw_words(canvas, row_at(y + 0.5, 0), column, mounted_positions, w) + 1;
-    y = draw_kind(canvas, room, y, say(PositionCaption::trailed, w), say(PositionCaption::from_above, w));
-    y = draw_pictures(canvas, row_at(y, trailed_height), column, draw_trailed);
-    y = draw_words(canvas, row_at(y + 0.5, 0), column, trailed_positions, w) + 1.5;
-    return draw_boxes(canvas, row_at(y, 0), column, unit_word(form.units), w);
+    y += 0.8;
+    for (std::size_t i = 0; i < all_positions.size(); ++i) draw_boxes(canvas, {room.x + static_cast<double>(i) * (column + gap), y, column, 0}, unit_word(form.units), w);
+    return y + 2 * box_height;
 }
 
 }  // namespace shaftcut::measuring_form

@@ -1,11 +1,10 @@
-// The blank measuring form that goes to the tractor: sheets filled in by hand, from which a job file is written.
+// The blank measuring form that goes to the bench and to the tractor: one leaf, filled in by hand, from which a job file is written.
 //
-// What it asks for is what a job file holds, by the same words (docs/job-format.md), in the order of the bench: sheet 1 the shaft,
-// still together; sheet 2 its halves, parted, and how the lengths are measured; sheet 3 the lengths at the machine, or, instead of
-// it, the sheet with the dimensions of a trailed or of a mounted machine; for another tractor or machine, such a sheet again. Every length is drawn where it is measured. Nothing is
-// computed here.
+// What it asks for is what a job file holds, in words, in the order of the bench: on the front the shaft, still together; on the back
+// its halves, parted, and what is measured on the machine: the lengths, or the machine's own dimensions. For another tractor or
+// machine, such a leaf again. Every length is drawn where it is measured. Nothing is computed here.
 // Checked for every series, paper and unit by its rectangles, and against the attributes of config/job.xsd
-// (tests/documents/measuring_form*_test.cpp).
+// (tests/documents/form).
 #pragma once
 
 #include <string>
@@ -19,10 +18,11 @@
 
 namespace shaftcut {
 
-// The five sheets: shaft, halves, lengths at the machine, trailed machine, mounted machine. Throws FontFault.
+// The leaf's front and back. Throws FontFault.
 std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper, const FontFiles& files, const Wording& w);
 
-// "measuring-form", "measuring-form-Alder-2", before its suffix: what is neither a letter, a digit, ".", "_" nor beyond ASCII becomes "-".
+// "measuring-form", "measuring-form-Alder-2", "measuring-form-Alder-2-trailed", before its suffix: what is neither a letter, a digit, ".",
+// "_" nor beyond ASCII becomes "-".
 std::string measuring_form_name(const MeasuringForm& form);
 
 // Its PDF. Dated 2000-01-01, so that its bytes stay the same. Throws FontFault and DrawingFault.

@@ -19,9 +19,9 @@ std::string summary(CommandName command, const Wording& w)
 std::string usage(CommandName command, const Wording& w)
 {
     switch (command) {
-    case CommandName::cut: return w("shaftcut cut JOB.xml...\n\nWrites a cut sheet (PDF), a work order (XLSX) and the figures (JSON) for each job.");
+    case CommandName::cut: return w("shaftcut cut JOB.xml...\n\nWrites a cut sheet (PDF), a work order (XLSX) and the figures (JSON) for each job;\nwith --tag also what goes with the shaft to its driver (PDF).");
     case CommandName::form:
-        return w("shaftcut form\n\nWrites a blank measuring form (PDF) to take to the tractor: it asks for what a job file holds. No other format is written.");
+        return w("shaftcut form\n\nWrites a blank measuring form (PDF) to take to the tractor: one leaf that asks for what a job file holds. No other format is written.");
     case CommandName::lengths:
         return w("shaftcut lengths JOB.xml...\n\nWrites the shortest and longest operating lengths and the joint angles that the machine's geometry gives, each with the\n"
                  "position where it occurs: a sheet with drawings to scale (PDF) and the figures (JSON).");
@@ -65,7 +65,9 @@ std::string say(OptionText option, const Wording& w)
     case OptionText::output_without_json: return w("folder for the documents (default: here)");
     case OptionText::paper: return w("paper of the documents (default: a4)");
     case OptionText::replace: return w("overwrite documents that exist");
-    case OptionText::series: return w("draw where this series of the catalogue is measured from");
+    case OptionText::series: return w("draw where this series of the catalogue is measured from, with its figures beside the boxes");
+    case OptionText::machine: return w("ask for a machine's own dimensions in the place of the lengths: trailed or mounted");
+    case OptionText::tag: return w("write ORDER-tag.pdf too: what goes with the shaft to its driver");
     case OptionText::stock_of_orders: return w("bars of each profile that it names, instead of the workshop's: a file with the columns profile, length, count and cost");
     case OptionText::stock_of_pieces: return w("bars: a file with the columns length, count and cost (default: the workshop's stock)");
     case OptionText::kerf: return w("what the blade takes (default: the workshop's saw)");

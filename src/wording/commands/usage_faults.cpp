@@ -60,6 +60,13 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
     return w("--formats: {command} writes {formats}", {{"command", to_word(command)}, {"formats", w.all_of(offered)}});
 }
 
+std::string unknown_machine(const std::string& kind, const Wording& w)
+{
+    return w("--machine {kind} is not known; write trailed or mounted, or leave it out for lengths", {{"kind", quoted(kind)}});
+}
+
+std::string tag_without_pdf(const Wording& w) { return w("--tag: the tag is a PDF; add pdf to --formats"); }
+
 std::string standard_output_fault(CommandName command, const Wording& w)
 {
     if (command == CommandName::form) return w("form writes no JSON to standard output; name a folder in --output");

@@ -27,6 +27,10 @@ std::string say_option(const std::string& option, const ParseFault& fault, const
 
 // Of a command that does not come in every format of a file; `offered`: those in which it does.
 std::string formats_fault(CommandName command, const std::vector<std::string>& offered, const Wording& w);
+// Of form's --machine.
+std::string unknown_machine(const std::string& kind, const Wording& w);
+// Of --tag without a PDF.
+std::string tag_without_pdf(const Wording& w);
 // Of --output -, where it is not JSON that is written.
 std::string standard_output_fault(CommandName command, const Wording& w);
 

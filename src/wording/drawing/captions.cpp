@@ -5,9 +5,9 @@ namespace shaftcut::geometry {
 std::string say(FigureCaption caption, const Wording& w)
 {
     switch (caption) {
-    case FigureCaption::trailed_from_above: return w("from above, straight ahead; travel is to the left");
+    case FigureCaption::trailed_from_above: return w("from above; travel is to the left");
     case FigureCaption::trailed_from_left: return w("from the left, on level ground");
-    case FigureCaption::mounted_from_left: return w("from the left; travel is to the left. Pivots in front of the stub's groove, as here, are negative: tick −.");
+    case FigureCaption::mounted_from_left: return w("from the left; travel is to the left");
     case FigureCaption::pto_stub: return w("PTO stub");
     case FigureCaption::hitch_pin: return w("hitch pin");
     case FigureCaption::input_shaft: return w("input shaft");

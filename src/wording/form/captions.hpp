@@ -1,4 +1,4 @@
-// Captions of the blank measuring form: what stands beside the words of a job file, which the form uses as they are.
+// Captions of the blank measuring form: what stands at its headings, boxes and pictures, and where a figure has no part in it.
 #pragma once
 
 #include <string>
@@ -8,30 +8,33 @@
 
 namespace shaftcut::measuring_form {
 
-// Of each sheet.
+// Of both sides.
 enum class TitleCaption {
-    title, sheet_shaft, sheet_halves, sheet_lengths, sheet_trailed, sheet_mounted, units_mm, units_in, instead_units_mm, instead_units_in, shaft_number, hitch, machine_here
+    front, back, units_mm, units_in, order, date, customer, phone, machine, tractor, power, shaft_number, hitch, machine_here, yes, no, plus_minus, none, minus
 };
 enum class CautionCaption { turning_shaft, pto_off, engine_off, key_out, machine_blocked, nothing_moving, each_position };
-// What is read off the shaft before anything is loosened.
-enum class ShaftCaption { hint, series, spacing, shape, primary_role, secondary_role, inner_tube, year };
-enum class ConditionCaption { hint, locks, crosses, device, phase, slides, do_not_cut };
-enum class ClosedCaption { wide_angle_joint, standard_joint, pushed_together, one_cross, outer_cross, inner_cross };
-enum class EndCaption { hint, lock, device, where_connections, connection_and_where, tractor_connection, tractor_onto, implement_connection, implement_onto };
+// What is read off the shaft, still together.
+enum class ShaftCaption {
+    heading, hint, series, spacing, speed, year, section, calliper, width_inner, wall_inner, width_outer, wall_outer, primary_role, secondary_role, inner_tube
+};
+enum class ConditionCaption { heading, hint, guard, chains, locks, crosses, tubes, weld, device, phase, slides, do_not_cut };
+enum class ClosedCaption {
+    heading, together, strokes, outer_cross, inner_cross, only_cross, dashed, both, tractor_end, machine_end
+};
+enum class EndCaption { heading, hint, tractor_tick, machine_tick, lock, joint, device, tractor_connection, tractor_onto, machine_connection, machine_onto };
+enum class LimitCaption { clearance, limit, why, by_whom };
 // The halves, parted.
-enum class HalfCaption { hint, hint_black, hint_boxes, guard_not_used, inner_stop_depth, outer_stop_depth, series, spacing, series_not_known, wide_angle_joint, standard_joint };
-// How the lengths at the machine are measured, and each of them.
-enum class FitCaption { hint, between_crosses, between_grooves };
-enum class PositionCaption { heading, hint, mounted, trailed, from_side, from_above, at };
-enum class AngleCaption { hint, two_views, needed_for, angle, stub, tube };
-// The machine's own dimensions.
-enum class MachineCaption {
-    trailed_hint, trailed_words, ranges, trailed_ranges_hint, trailed_ranges_words, mounted_hint, mounted_words, mounted_ranges_hint, leave_out
+enum class HalfCaption {
+    heading, hint, hint_boxes, inner_half, outer_half, guard, guard_missing, guard_damaged, lubrication_hole, shoulder, stop_depth, length, series, spacing, cross_to_groove,
+    series_not_known, inner_stop_depth, outer_stop_depth
 };
+// On the machine: how the lengths are measured, each position, the joints' angles.
+enum class FitCaption { heading, hint, measured, outer_crosses, inner_crosses, crosses, grooves, position, length };
+enum class AngleCaption { heading, hint, two_views };
+// On the machine: its own dimensions in the place of the lengths.
+enum class MachineCaption { trailed_heading, mounted_heading, computed, trailed_words, mounted_words, trailed_ranges, mounted_ranges };
 // Whose figures they are.
-enum class WhoseCaption {
-    other_tractors, other_tractor, tractor, tractor_and_another, measured_by, with_tape, with_gauge, clearance, limit, why, by_whom, back_at_bench
-};
+enum class WhoseCaption { hole_and_hitch, measured_tractor, other_tractors, other_tractor, measured_by, measured_on, with };
 
 std::string say(TitleCaption caption, const Wording& w);
 std::string say(CautionCaption caption, const Wording& w);
@@ -39,17 +42,11 @@ std::string say(ShaftCaption caption, const Wording& w);
 std::string say(ConditionCaption caption, const Wording& w);
 std::string say(ClosedCaption caption, const Wording& w);
 std::string say(EndCaption caption, const Wording& w);
+std::string say(LimitCaption caption, const Wording& w);
 std::string say(HalfCaption caption, const Wording& w);
 std::string say(FitCaption caption, const Wording& w);
-std::string say(PositionCaption caption, const Wording& w);
 std::string say(AngleCaption caption, const Wording& w);
 std::string say(MachineCaption caption, const Wording& w);
 std::string say(WhoseCaption caption, const Wording& w);
-
-// What a word to tick means.
-std::string meaning(JointKind joint, const Wording& w);
-std::string meaning(Lock lock, const Wording& w);
-std::string meaning(Device device, const Wording& w);
-std::string meaning(Range range, const Wording& w);
 
 }  // namespace shaftcut::measuring_form

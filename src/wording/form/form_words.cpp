@@ -1,5 +1,7 @@
 #include "form/form_words.hpp"
 
+#include "form/tick_words.hpp"
+
 namespace shaftcut::measuring_form {
 
 std::string document_title(const Wording& w) { return w("Measuring form"); }
@@ -7,41 +9,37 @@ std::string document_subject(const std::optional<Series>& series, const Wording&
 
 std::string series_states(const Series& series, const std::optional<Reference>& reference, const Wording& w)
 {
-    const NamedValue shape{"shape", to_word(series.shape)};
-    if (!series.wide_angle) return w("The series states: shape {shape}; standard joints only, so no spacing and no reference.", {shape});
+    const NamedValue section{"section", tick_word(series.shape, w)};
+    if (!series.wide_angle) return w("Known of it: section {section}; standard joints only.", {section});
     const NamedValue spacing{"spacing", w.both(Rounded::measured, series.wide_angle->spacing)};
-    if (!reference) return w("The series states: shape {shape}, spacing {spacing}, no reference: tick it.", {shape, spacing});
-    return w("The series states: shape {shape}, spacing {spacing}, reference {reference} where none is ticked.", {shape, spacing, {"reference", to_word(*reference)}});
+    if (!reference) return w("Known of it: section {section}; the crosses of its wide-angle joint {spacing} apart.", {section, spacing});
+    return w("Known of it: section {section}; the crosses of its wide-angle joint {spacing} apart; lengths usually from the {reference:outer|inner} cross.",
+             {section, spacing, {"reference", *reference}});
 }
+
+std::string expected(Length length, const Wording& w) { return w("as made {length}", {{"length", w.length(Rounded::measured, length)}}); }
 
 std::string closed_hint(Length plus_minus, const Wording& w)
 {
-    return w("centre to centre of the crosses, the middle of their caps; plus-minus left empty: ± {tolerance}", {{"tolerance", w.length(Rounded::doubt, plus_minus)}});
+    return w("middle of cap to middle of cap; a box for ± left empty: ± {tolerance}", {{"tolerance", w.length(Rounded::doubt, plus_minus)}});
 }
 
-std::string connection_names(const std::vector<std::string>& connections, const Wording& w)
+std::string closed_as_made(const std::vector<Length>& lengths, const Wording& w)
 {
-    return w("connection and onto: {connections}", {{"connections", w.either(connections)}});
+    std::vector<std::string> names;
+    for (const Length length : lengths) names.push_back(w.length(Rounded::measured, length));
+    return w("As made: {lengths}.", {{"lengths", w.either(names)}});
 }
-
-std::string between_crosses(Reference reference, const Wording& w) { return w("between crosses, reference {reference}", {{"reference", to_word(reference)}}); }
-std::string tube_heading(Tube tube, const Wording& w) { return w("tube {tube}", {{"tube", to_word(tube)}}); }
 
 std::string position_name(Position position, const Wording& w)
 {
-    switch (position) {
-    case Position::shortest: return w("shortest");
-    case Position::working: return w("longest when working");
-    case Position::turning: return w("longest when turning");
-    case Position::standing: break;
-    }
-    return w("longest when standing");
+    return w("{position:shortest|longest working|longest turning|longest standing}", {{"position", position}});
 }
 
 std::string position_meaning(Position position, const Wording& w)
 {
     switch (position) {
-    case Position::shortest: return w("least of all positions, PTO turning or stopped");
+    case Position::shortest: return w("the least of all positions");
     case Position::working: return w("usual working position");
     case Position::turning: return w("greatest with the PTO turning");
     case Position::standing: break;
@@ -52,27 +50,53 @@ std::string position_meaning(Position position, const Wording& w)
 std::string mounted_positions(Position position, const Wording& w)
 {
     switch (position) {
-    case Position::shortest: return w("raised, level, lowered");
-    case Position::working: return w("at working height");
-    case Position::turning: return w("lowest, highest, PTO on");
+    case Position::shortest: return w("Mounted: raised, level, lowered.");
+    case Position::working: return w("Mounted: at working height.");
+    case Position::turning: return w("Mounted: lowest, highest, PTO on.");
     case Position::standing: break;
     }
-    return w("fully raised, fully lowered");
+    return w("Mounted: fully raised, lowered.");
 }
 
 std::string trailed_positions(Position position, const Wording& w)
 {
     switch (position) {
-    case Position::shortest: return w("straight, tightest turn, in a hollow");
-    case Position::working: return w("straight ahead");
-    case Position::turning: return w("straight, tightest turn with PTO on, over a crest");
+    case Position::shortest: return w("Trailed: straight, tightest turn, in a hollow.");
+    case Position::working: return w("Trailed: straight ahead.");
+    case Position::turning: return w("Trailed: straight, turn with PTO on, over a crest.");
     case Position::standing: break;
     }
-    return w("straight, tightest turn, over a crest");
+    return w("Trailed: straight, tightest turn, over a crest.");
 }
 
-std::string angle_name(End end, Range range, const Wording& w) { return w("{end} {range}", {{"end", to_word(end)}, {"range", to_word(range)}}); }
-std::string side_view_name(End end, const Wording& w) { return w("{end} side-view", {{"end", to_word(end)}}); }
-std::string plan_name(End end, const Wording& w) { return w("{end} plan (above)", {{"end", to_word(end)}}); }
+std::string angle_name(End end, Range range, const Wording& w) { return w("{end:tractor|machine}, {range:working|turning|standing}", {{"end", end}, {"range", range}}); }
+std::string side_view_name(End end, const Wording& w) { return w("{end:tractor|machine}, from the side", {{"end", end}}); }
+std::string plan_name(End end, const Wording& w) { return w("{end:tractor|machine}, from above", {{"end", end}}); }
+
+std::string dimension_name(TrailedDimension dimension, const std::string& letter, const Wording& w)
+{
+    return w("{letter} {dimension:PTO height|pin behind|pin height|input behind|input height|input left|input tilt}", {{"letter", letter}, {"dimension", dimension}});
+}
+
+std::string dimension_name(MountedDimension dimension, const std::string& letter, const Wording& w)
+{
+    return w("{letter} {dimension:PTO height|lower pivot behind|lower pivot height|lower link|top pivot behind|top pivot height|top link|mast|input behind|input above|input tilt}",
+             {{"letter", letter}, {"dimension", dimension}});
+}
+
+std::string dimension_name(TrailedMovement movement, const std::string& letter, const Wording& w)
+{
+    return w("{letter} {movement:turn|pitch|roll}", {{"letter", letter}, {"movement", movement}});
+}
+
+std::string dimension_name(MountedMovement movement, const std::string& letter, const Wording& w)
+{
+    return w("{letter} {movement:lowest|highest}", {{"letter", letter}, {"movement", movement}});
+}
+
+std::string range_heading(Range range, const Wording& w)
+{
+    return w("{range:working|with the PTO turning|with the PTO stopped}", {{"range", range}});
+}
 
 }  // namespace shaftcut::measuring_form

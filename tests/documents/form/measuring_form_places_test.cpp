@@ -1,4 +1,4 @@
-// Where the measuring form asks for what: on the sheet of the step at which one can know it, with a box to write in or a square to tick.
+// Where the measuring form asks for what: on the side of the step at which one can know it, with a box to write in or a square to tick.
 #include <map>
 #include <pugixml.hpp>
 
@@ -11,11 +11,12 @@ using namespace shaftcut::test;
 
 namespace {
 
-enum Sheet : std::size_t { together, parted, at_the_machine, trailed, mounted };
+enum Side : std::size_t { front, back };
 
-std::vector<Page> plain_pages(Paper paper)
+std::vector<Page> plain_pages(Paper paper, OnMachine machine = OnMachine::lengths)
 {
     MeasuringForm form;
+    form.machine = machine;
     form.plus_minus = Length::millimetres(2);
     return measuring_form_of(form, paper);
 }
@@ -27,8 +28,8 @@ std::vector<Rect> boxes_named(const Page& page, const std::string& name)
     for (const Rect& box : boxes_of(page))
         for (const Text& text : texts_of(page)) {
             const bool named = text.text == name || text.text.starts_with(name + " ") || text.text.starts_with(name + ", ");
-            const bool in_corner = std::abs(text.baseline.x - box.x - 1.5) < 0.1 && std::abs(text.baseline.y - box.y - 3.9) < 0.1;
-            if (named && in_corner && box.width > 20) found.push_back(box);
+            const bool in_corner = std::abs(text.baseline.x - box.x - 1.5) < 0.1 && std::abs(text.baseline.y - box.y - 3.7) < 0.1;
+            if (named && in_corner && box.width > 15) found.push_back(box);
         }
     return found;
 }
@@ -51,7 +52,7 @@ std::vector<std::string> ticks_behind(const Page& page, const std::string& name)
     for (const Text& first : texts_of(page)) {
         if (first.text != name || has_tick(page, first)) continue;
         for (const Text& text : texts_of(page))
-            if (std::abs(text.baseline.y - first.baseline.y) < 0.1 && text.baseline.x > first.baseline.x && text.baseline.x < first.baseline.x + 95 && has_tick(page, text))
+            if (std::abs(text.baseline.y - first.baseline.y) < 0.1 && text.baseline.x > first.baseline.x && text.baseline.x < first.baseline.x + 115 && has_tick(page, text))
                 words[text.baseline.x] = text.text;
         if (!words.empty()) break;
     }
@@ -67,32 +68,39 @@ std::size_t ticks_of(const Page& page, const std::string& word)
     return count;
 }
 
-// The attributes of the schema's condition, each with the words that it may hold.
-std::map<std::string, std::vector<std::string>> conditions()
+// How many words the schema lets each attribute of its condition hold.
+std::map<std::string, std::size_t> conditions()
 {
     pugi::xml_document schema;
     REQUIRE(schema.load_file(SHAFTCUT_SOURCE_DIR "/config/job.xsd"));
-    std::map<std::string, std::vector<std::string>> all;
+    std::map<std::string, std::size_t> all;
     for (const auto& found : schema.select_nodes("/xs:schema/xs:complexType[@name='condition']/xs:attribute")) {
         const pugi::xml_node attribute = found.node();
         const std::string type = attribute.attribute("type").value();
         const auto words = type.empty() ? attribute.select_nodes(".//xs:enumeration") : schema.select_nodes(("/xs:schema/xs:simpleType[@name='" + type + "']//xs:enumeration").c_str());
-        for (const auto& word : words) all[attribute.attribute("name").value()].emplace_back(word.node().attribute("value").value());
+        all[attribute.attribute("name").value()] = words.size();
     }
     return all;
 }
 
 }  // namespace
 
-TEST_CASE("measuring form: sheet 1 has a square for each word of the shaft's condition, on the line of what it is said of")
+TEST_CASE("measuring form: the front has a square for each word of the shaft's condition, on the line of what it is said of")
 {
+    const std::map<std::string, std::pair<std::string, std::vector<std::string>>> looks{
+        {"guard", {"guard", {"complete", "missing", "broken"}}}, {"chains", {"chains", {"complete", "missing", "broken"}}}, {"locks", {"locks", {"spring back", "stiff", "broken"}}},
+        {"crosses", {"crosses", {"free, no play", "worn"}}}, {"weld", {"repairs", {"none", "welded", "cracked"}}}, {"tubes", {"tubes", {"straight", "bent", "dented", "twisted"}}},
+        {"phase", {"tube yokes' forks", {"in one plane", "turned"}}}, {"slides", {"slides, once cleaned", {"by hand", "does not"}}}, {"device", {"clutch", {"free", "stuck"}}}};
     const auto all = conditions();
     CHECK(all.size() == 9);
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const Page page = plain_pages(paper)[together];
-        for (const auto& [name, words] : all) {
-            INFO(name);
-            CHECK(ticks_behind(page, name) == words);
+        const Page page = plain_pages(paper)[front];
+        for (const auto& [attribute, words] : all) {
+            INFO(attribute);
+            REQUIRE(looks.count(attribute) == 1);
+            const auto& [name, said] = looks.at(attribute);
+            CHECK(said.size() == words);
+            CHECK(ticks_behind(page, name) == said);
         }
     }
 }
@@ -100,22 +108,21 @@ TEST_CASE("measuring form: sheet 1 has a square for each word of the shaft's con
 TEST_CASE("measuring form: each half has its own boxes and squares for what is measured once it is parted")
 {
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const Page page = plain_pages(paper)[parted];
-        for (const char* name : {"guard", "lubrication-hole", "shoulder", "stop-depth", "length", "plus-minus", "series", "spacing", "cross-to-groove"}) {
+        const Page page = plain_pages(paper)[back];
+        for (const char* name : {"guard, to its end", "lubrication hole", "to the stop", "stop depth", "tube, to its free end", "series of this half", "spacing of its crosses", "outer cross to groove"}) {
             INFO(name);
             CHECK(boxes_named(page, name).size() == 2);
         }
-        CHECK(ticks_of(page, "damaged") == 2);
-        // Each guard's and each half's series', and that of the other tractors.
-        CHECK(ticks_of(page, "none") == 5);
+        for (const char* word : {"missing", "damaged, not used again", "not known", "coated tube", "stop at the free end", "guard on one chain"}) CHECK(ticks_of(page, word) == 2);
+        CHECK(ticks_of(page, "none") == 1);
     }
 }
 
 // The two run from the same face: a stop depth from the free end, a shoulder from the inner cross; together they are the length.
 TEST_CASE("measuring form: shoulder and stop depth stand on one line, in the place of each other")
 {
-    const Page page = plain_pages(Paper::a4)[parted];
-    const auto shoulders = boxes_named(page, "shoulder"), depths = boxes_named(page, "stop-depth"), lengths = boxes_named(page, "length");
+    const Page page = plain_pages(Paper::a4)[back];
+    const auto shoulders = boxes_named(page, "to the stop"), depths = boxes_named(page, "stop depth"), lengths = boxes_named(page, "tube, to its free end");
     REQUIRE((shoulders.size() == 2 && depths.size() == 2 && lengths.size() == 2));
     for (std::size_t i = 0; i < shoulders.size(); ++i) {
         CHECK(shoulders[i].y == Approx(depths[i].y));
@@ -124,25 +131,24 @@ TEST_CASE("measuring form: shoulder and stop depth stand on one line, in the pla
     }
 }
 
-TEST_CASE("measuring form: whom and what it is for, where it was measured, by whom, and why a limit was loosened each have a box on the sheet of that step")
+TEST_CASE("measuring form: whom and what it is for, where it was measured, by whom, and why a limit was loosened each have a box on the side of that step")
 {
-    const std::map<Sheet, std::map<std::string, std::size_t>> places{
-        {together, {{"order", 1}, {"date", 1}, {"customer", 1}, {"phone", 1}, {"number", 1}, {"machine", 1}, {"tractor", 1}, {"tractor:", 2}, {"hitch", 1}, {"power", 1}, {"series", 1}, {"spacing", 1},
-                    {"closing-clearance", 1}, {"limit", 1}, {"why", 1}, {"by", 1}}},
-        {parted, {{"other-tractor", 2}}},
-        {at_the_machine, {{"tractor (for", 1}, {"at", 4}, {"length", 4}, {"plus-minus", 4}, {"tractor side-view", 1}, {"implement side-view", 1}, {"tractor plan", 1},
-                          {"implement plan", 1}, {"measured-by: name", 1}, {"date", 1}, {"with", 1}}},
-        {trailed, {{"tractor", 1}, {"measured-by: name", 1}, {"date", 1}, {"with", 1}}},
-        {mounted, {{"tractor", 1}, {"measured-by: name", 1}, {"date", 1}, {"with", 1}}}};
+    const std::map<Side, std::map<std::string, std::size_t>> places{
+        {front, {{"order", 1}, {"date", 1}, {"customer", 1}, {"telephone", 1}, {"number on", 1}, {"machine", 1}, {"tractor", 1}, {"hole and hitch", 1}, {"power", 1}, {"series", 1}, {"spacing", 1},
+                 {"closing clearance", 1}, {"a limit loosened", 1}, {"why", 1}, {"by whom", 1}, {"T: bore", 1}, {"T: onto", 1}, {"M: bore", 1}, {"M: onto", 1}, {"from the", 2},
+                 {"inner tube", 2}, {"outer tube", 2}, {"PTO speed", 1}, {"year", 1}}},
+        {back, {{"tractor measured", 1}, {"hole and hitch", 1}, {"other tractor", 2}, {"found at", 4}, {"length", 4}, {"±", 6}, {"tractor, from the side", 1}, {"machine, from the side", 1},
+                {"tractor, from above", 1}, {"machine, from above", 1}, {"measured by", 1}, {"on (date)", 1}, {"with", 1}}}};
     for (const Paper paper : {Paper::a4, Paper::letter}) {
         const std::vector<Page> pages = plain_pages(paper);
-        for (const auto& [sheet, names] : places)
+        for (const auto& [side, names] : places)
             for (const auto& [name, count] : names) {
-                INFO("sheet " << sheet + 1 << ", " << name);
-                CHECK(boxes_named(pages[sheet], name).size() == count);
+                INFO((side == front ? "front, " : "back, ") << name);
+                CHECK(boxes_named(pages[side], name).size() == count);
             }
-        CHECK(ticks_behind(pages[together], "machine-here") == std::vector<std::string>{"yes", "no"});
-        CHECK(ticks_behind(pages[parted], "other-tractors") == std::vector<std::string>{"none"});
-        for (const Range range : all_ranges) CHECK(ticks_of(pages[at_the_machine], to_word(range)) == 2);
+        CHECK(ticks_behind(pages[front], "Does the machine stand where the shaft is cut?") == std::vector<std::string>{"yes", "no"});
+        for (const char* word : {"working", "turning", "standing"}) CHECK(ticks_of(pages[back], word) == 2);
+        for (const OnMachine machine : {OnMachine::trailed, OnMachine::mounted})
+            for (const char* name : {"tractor measured", "hole and hitch", "measured by", "on (date)", "with"}) CHECK(boxes_named(plain_pages(paper, machine)[back], name).size() == 1);
     }
 }

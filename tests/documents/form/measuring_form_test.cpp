@@ -31,7 +31,6 @@ MeasuringForm form_of(std::optional<Series> series, Units units)
 {
     MeasuringForm form;
     form.series = std::move(series);
-    for (const Connection& connection : demo_catalogue().connections) form.connections.push_back(connection.name);
     form.units = units;
     form.plus_minus = Length::millimetres(2);
     return form;
@@ -44,6 +43,20 @@ Series hard_series()
     series.name = std::string(60, 'W');
     series.shape = Shape::triangular;
     series.wide_angle = WideAngleJoint{Length::millimetres(12345), {}};
+    return series;
+}
+
+// With every figure that is expected beside a box, as long as they come.
+Series long_list()
+{
+    Series series = hard_series();
+    series.wide_angle_reference = Reference::outer_cross;
+    for (const Tube tube : both_tubes) {
+        SeriesHalf& half = series.halves[tube];
+        half.shoulder = Length::micrometres(12'345'600);
+        half.width = half.wall = Length::micrometres(123'400);
+    }
+    for (int i = 0; i < 12; ++i) series.closed_lengths.push_back(Length::millimetres(1010 + 100 * i));
     return series;
 }
 
@@ -63,8 +76,12 @@ std::vector<MeasuringForm> forms()
         both_references.name = "Square 1";
         all.push_back(form_of(both_references, units));
         all.push_back(form_of(std::nullopt, units));
-        all.back().connections.assign(40, std::string(60, 'M'));
         all.back().plus_minus = Length::millimetres(99999);
+        all.push_back(form_of(long_list(), units));
+        for (const OnMachine machine : {OnMachine::trailed, OnMachine::mounted}) {
+            all.push_back(form_of(hard_series(), units));
+            all.back().machine = machine;
+        }
     }
     return all;
 }
@@ -75,24 +92,24 @@ void on_every_sheet(const Look& look)
     for (const MeasuringForm& form : forms())
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             const std::vector<Page> pages = measuring_form_of(form, paper);
-            REQUIRE(pages.size() == 5);
+            REQUIRE(pages.size() == 2);
             for (std::size_t i = 0; i < pages.size(); ++i) {
-                INFO((form.series ? form.series->name : "no series") << ", " << unit_word(form.units) << (paper == Paper::a4 ? ", A4" : ", Letter") << ", sheet " << i + 1);
+                INFO((form.series ? form.series->name : "no series") << ", " << unit_word(form.units) << (paper == Paper::a4 ? ", A4" : ", Letter") << (i == 0 ? ", front" : ", back"));
                 look(pages[i]);
             }
         }
 }
 
-bool has_word(const std::vector<Page>& pages, const std::string& word)
+// Of the back of every kind, and the front.
+std::vector<Page> all_pages(Paper paper, Units units = Units::mm)
 {
-    const auto is_of_a_word = [](char byte) { return std::isalnum(static_cast<unsigned char>(byte)) || byte == '-'; };
-    for (const Page& page : pages)
-        for (const Text& text : texts_of(page))
-            for (std::size_t at = text.text.find(word); at != std::string::npos; at = text.text.find(word, at + 1)) {
-                const bool starts = at == 0 || !is_of_a_word(text.text[at - 1]), end = at + word.size() == text.text.size() || !is_of_a_word(text.text[at + word.size()]);
-                if (starts && end) return true;
-            }
-    return false;
+    std::vector<Page> pages;
+    for (const OnMachine machine : {OnMachine::lengths, OnMachine::trailed, OnMachine::mounted}) {
+        MeasuringForm form = form_of(std::nullopt, units);
+        form.machine = machine;
+        for (const Page& page : measuring_form_of(form, paper)) pages.push_back(page);
+    }
+    return pages;
 }
 
 // The nodes of job.xsd that hold something a form asks for: every element's name, attribute's name and word to choose.
@@ -106,6 +123,36 @@ std::set<std::string> words_of_schema(const std::string& file, const std::set<st
         for (const auto& named : type.node().select_nodes(".//xs:element[@name] | .//xs:attribute[@name]")) words.insert(named.node().attribute("name").value());
         for (const auto& word : type.node().select_nodes(".//xs:enumeration")) words.insert(word.node().attribute("value").value());
     }
+    return words;
+}
+
+// What the form says for a word of a job file; "" for an element that only groups what is on the form.
+const std::map<std::string, std::string>& words_of_form()
+{
+    static const std::map<std::string, std::string> words{
+        {"job", ""}, {"for", ""}, {"limits", ""}, {"end", ""}, {"half", ""}, {"fit", ""}, {"side", ""}, {"tube", ""}, {"measured-by", "measured by"},
+        {"order", "order"}, {"date", "date"}, {"units", "all lengths in millimetres"}, {"customer", "customer"}, {"phone", "telephone"}, {"machine", "machine"},
+        {"machine-here", "Does the machine stand where the shaft is cut?"}, {"tractor", "tractor"}, {"hitch", "hole and hitch"}, {"power", "power at the PTO"},
+        {"other-tractor", "other tractor, not measured"}, {"other-tractors", "Other tractors that drive this machine"}, {"none", "none"}, {"name", "other tractor, not measured"},
+        {"with", "with (tape, rod, angle gauge)"}, {"why", "why"}, {"by", "by whom"}, {"yes", "yes"}, {"no", "no"}, {"shaft", "Shaft"}, {"closed", "Closed length"},
+        {"condition", "As it came in"}, {"number", "number on the shaft"}, {"series", "series (not known: leave empty)"}, {"shape", "Section of the tubes"},
+        {"spacing", "spacing of a wide-angle joint"}, {"role", "from tractor to machine"}, {"primary", "from tractor to machine"}, {"secondary", "elsewhere on the machine"},
+        {"speed", "PTO speed"}, {"inner-tube", "Inner tube at the end of"}, {"built", "year built"}, {"length", "length"}, {"reference", "from the outer cross"}, {"plus-minus", "±"},
+        {"joint", "joint"}, {"connection", "T: bore of the yoke"}, {"onto", "T: onto this stub"}, {"lock", "Lock: what holds the yoke on its stub."}, {"device", "device"},
+        {"cross-to-groove", "outer cross to groove"}, {"guard", "guard, to its end"}, {"damaged", "damaged, not used again"}, {"shoulder", "to the stop"}, {"stop-depth", "stop depth"},
+        {"lubrication-hole", "lubrication hole"}, {"features", "coated tube"}, {"coated", "coated tube"}, {"end-stop", "stop at the free end"}, {"one-chain-guard", "guard on one chain"},
+        {"trailed", "On the machine: trailed"}, {"mounted", "On the machine: mounted"}, {"shortest", "shortest"}, {"longest", "longest turning"}, {"angle", "Joint angles"},
+        {"between", "Measured between"}, {"crosses", "outer crosses"}, {"grooves", "the stubs' grooves"}, {"at", "found at"}, {"when", "longest standing"}, {"working", "longest working"},
+        {"turning", "longest turning"}, {"standing", "longest standing"}, {"side-view", "tractor, from the side"}, {"plan", "tractor, from above"},
+        {"chains", "chains"}, {"tubes", "tubes"}, {"locks", "locks"}, {"weld", "repairs"}, {"phase", "tube yokes' forks"}, {"slides", "slides, once cleaned"},
+        {"complete", "complete"}, {"missing", "missing"}, {"good", "free, no play"}, {"worn", "worn"}, {"straight", "straight"}, {"bent", "bent"}, {"dented", "dented"}, {"twisted", "twisted"},
+        {"stiff", "stiff"}, {"welded", "welded"}, {"cracked", "cracked"}, {"free", "free"}, {"stuck", "stuck"}, {"in-plane", "in one plane"}, {"turned", "turned"},
+        {"tractor-end", "tractor"}, {"implement", "machine"}, {"inner", "Half with the inner tube"}, {"outer", "Half with the outer tube"},
+        {"standard", "standard, one cross"}, {"wide-angle", "wide-angle, two crosses"}, {"outer-cross", "from the outer cross"}, {"inner-cross", "from the inner cross"},
+        {"lemon", "lemon"}, {"star", "star"}, {"triangular", "triangle"}, {"square", "square"}, {"splined", "splined"}, {"other", "other"},
+        {"exposed-collar", "collar to pull, bare"}, {"covered-collar", "collar to pull, covered"}, {"exposed-push-pin", "pin to press, stands out"}, {"shrouded-push-pin", "pin to press, sunk in"},
+        {"clamp-bolt", "bolt across the groove"}, {"tapered-clamp", "cone bolt, drawn tight"}, {"flange", "bolted face to face"}, {"unknown", "cannot be told"},
+        {"slip-clutch", "slip clutch"}, {"overrunning-clutch", "overrunning clutch"}, {"shear-bolt", "shear bolt"}};
     return words;
 }
 
@@ -124,7 +171,7 @@ TEST_CASE("measuring form: no line and no other box runs through a box to write 
     on_every_sheet([](const Page& page) {
         for (const Rect& box : boxes_of(page)) {
             INFO(box.x << ", " << box.y << ": " << box.width << " x " << box.height);
-            if (box.width < 20 || box.height < 8 || box.height > 11) continue;  // not to write in
+            if (box.width < 15 || box.height < 8 || box.height > 11) continue;  // not to write in
             const Rect core{box.x + 0.3, box.y + 0.3, box.width - 0.6, box.height - 0.6};
             for (const Mark& mark : page.marks)
                 if (const auto* path = std::get_if<Path>(&mark.what); path && !is_tick(*path))
@@ -133,43 +180,54 @@ TEST_CASE("measuring form: no line and no other box runs through a box to write 
     });
 }
 
-TEST_CASE("measuring form: what a job file holds is on it by its own name")
+TEST_CASE("measuring form: what a job file holds is on it in words")
 {
     const auto attributes = words_of_schema("job.xsd", {"job", "for", "shaft", "closed", "end", "job-end", "half", "fit", "condition", "completeness", "yes-no", "measured-by", "job-limits"});
     CHECK(attributes.size() > 90);
-    CHECK(attributes.count("lubrication-hole") == 1);
-    const auto shared = words_of_schema("common.xsd", {"side", "tube", "joint", "reference", "shape"});
+    const auto shared = words_of_schema("common.xsd", {"side", "tube", "joint", "reference", "shape", "lock", "device"});
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const std::vector<Page> pages = measuring_form_of(form_of(std::nullopt, Units::mm), paper);
+        const std::vector<Page> pages = all_pages(paper);
         for (const auto* words : {&attributes, &shared})
             for (const std::string& word : *words) {
-                // Elements that only group what is on the form.
-                if (word == "job" || word == "limits" || word == "for") continue;
                 INFO(word);
-                CHECK(has_word(pages, word));
+                REQUIRE(words_of_form().count(word) == 1);
+                CHECK(contains(pages, words_of_form().at(word)));
             }
     }
 }
 
-TEST_CASE("measuring form: the machine's sheets have a drawn dimension and a box for each of the job format's own words, and nothing else")
+TEST_CASE("measuring form: no attribute's name stands on it")
 {
-    for (const auto& [sheet, elements] : {std::pair(3U, std::set<std::string>{"trailed", "trailed-range"}), {4U, {"mounted", "mounted-range"}}}) {
-        std::set<std::string> attributes = words_of_schema("job.xsd", elements);
-        CHECK(attributes.size() >= 14);
+    for (const Page& page : all_pages(Paper::a4))
+        for (const Text& text : texts_of(page))
+            for (const char* name : {"plus-minus", "inner-tube", "machine-here", "stop-depth", "lubrication-hole", "cross-to-groove", "other-tractor", "outer-cross", "pto-height", "side-view"}) {
+                INFO(text.text);
+                CHECK(text.text.find(name) == std::string::npos);
+            }
+}
+
+TEST_CASE("measuring form: a machine's back has a letter drawn and a box for each of the job format's dimensions")
+{
+    const auto check = [](OnMachine machine, std::size_t dimensions, const std::set<std::string>& not_drawn) {
+        MeasuringForm form = form_of(std::nullopt, Units::mm);
+        form.machine = machine;
         for (const Paper paper : {Paper::a4, Paper::letter}) {
-            const Page page = measuring_form_of(form_of(std::nullopt, Units::mm), paper)[sheet];
-            std::map<std::string, int> times;
-            for (const Text& text : texts_of(page)) ++times[text.text];
-            for (const std::string& word : attributes) {
-                INFO(word);
-                CHECK(has_word({page}, word));
-                const bool movement = word == "turn" || word == "pitch" || word == "roll" || word == "lowest" || word == "highest";
-                const bool drawn_too = !movement && word != "plus-minus" && !from_word<Range>(word);
-                if (drawn_too) CHECK(times[word] == 2);
-                if (movement) CHECK(times[word] >= 3);
+            const Page back = measuring_form_of(form, paper)[1];
+            std::map<char, int> boxes, letters;
+            for (const Text& text : texts_of(back)) {
+                if (text.text.size() > 2 && text.text[1] == ' ' && std::isupper(static_cast<unsigned char>(text.text[0]))) ++boxes[text.text[0]];
+                if (text.text.size() == 1) ++letters[text.text[0]];
+                if (text.text == "L … M") ++letters['L'], ++letters['M'];
+            }
+            CHECK(boxes.size() == dimensions);
+            for (const auto& [letter, times] : boxes) {
+                INFO(letter);
+                CHECK(letters[letter] == (not_drawn.count(std::string(1, letter)) ? 0 : 1));
             }
         }
-    }
+    };
+    check(OnMachine::trailed, words_of_schema("job.xsd", {"trailed"}).size() - 4 + Words<TrailedMovement>::all.size(), {"J"});
+    check(OnMachine::mounted, words_of_schema("job.xsd", {"mounted"}).size() - 4 + Words<MountedMovement>::all.size(), {});
 }
 
 TEST_CASE("measuring form: the words of a machine are the job format's attributes")
@@ -185,17 +243,19 @@ TEST_CASE("measuring form: the words of a machine are the job format's attribute
     CHECK(words(Words<MountedMovement>::all) == without(words_of_schema("job.xsd", {"mounted-range"})));
 }
 
-TEST_CASE("measuring form: a series states what needs no measuring, and leaves the reference to whoever measures")
+TEST_CASE("measuring form: a series states what needs no measuring and what its boxes should come to, and leaves the cross to whoever measures")
 {
     for (const Series& series : demo_catalogue().series) {
         INFO(series.name);
         const std::vector<Page> pages = measuring_form_of(form_of(series, Units::in), Paper::a4);
         CHECK(contains(pages, series.name));
-        // The closed length's on sheet 1 and the fit's on sheet 2, as a job file takes both.
-        for (const Reference reference : {Reference::outer_cross, Reference::inner_cross})
-            for (const std::size_t sheet : {0U, 1U}) CHECK(has_word({pages[sheet]}, to_word(reference)) == series.wide_angle.has_value());
+        for (const char* cross : {"from the outer cross", "from the inner cross"}) CHECK((find(pages[0], cross) != nullptr) == series.wide_angle.has_value());
+        for (const char* crosses : {"outer crosses", "inner crosses"}) CHECK((find(pages[1], crosses) != nullptr) == series.wide_angle.has_value());
         if (series.wide_angle) CHECK(contains(pages, figure_with_millimetres(series.wide_angle->spacing, Units::in)));
-        else CHECK(has_word(pages, "its one cross"));
+        else CHECK(find(pages[0], "from the cross"));
+        for (const Tube tube : both_tubes)
+            if (const auto& shoulder = series.halves[tube].shoulder) CHECK(contains({pages[1]}, "as made " + figure_with_unit(*shoulder, Units::in)));
+        for (const Length length : series.closed_lengths) CHECK(contains({pages[0]}, figure_with_unit(length, Units::in)));
     }
 }
 
@@ -203,12 +263,10 @@ TEST_CASE("measuring form: units are those asked for")
 {
     for (const Units units : {Units::mm, Units::in}) {
         const std::vector<Page> pages = measuring_form_of(form_of(std::nullopt, units), Paper::a4);
-        CHECK(has_word(pages, std::string("units ") + unit_word(units)));
-        // The halves' lengths, and those at the machine.
-        for (const auto& [sheet, lengths] : {std::pair(1U, 16), {2U, 8}}) {
-            CHECK(count_of({pages[sheet]}, unit_word(units)) == lengths);
-            CHECK(count_of({pages[sheet]}, unit_word(units == Units::mm ? Units::in : Units::mm)) == 0);
-        }
+        CHECK(contains({pages[0]}, units == Units::mm ? "all lengths in millimetres" : "all lengths in inches"));
+        // Each half's seven boxes and the four lengths on the machine with their ±.
+        CHECK(count_of({pages[1]}, unit_word(units)) == 2 * 8 + 8);
+        for (const Page& page : pages) CHECK(count_of({page}, unit_word(units == Units::mm ? Units::in : Units::mm)) == 0);
     }
 }
 
@@ -219,6 +277,9 @@ TEST_CASE("measuring form: its file is named by the series, and the same form ha
     form.series = Series{};
     form.series->name = "Alder 2";
     CHECK(measuring_form_name(form) == "measuring-form-Alder-2");
+    form.machine = OnMachine::trailed;
+    CHECK(measuring_form_name(form) == "measuring-form-Alder-2-trailed");
+    form.machine = OnMachine::lengths;
     form.series->name = "../Ольха\\*";
     CHECK(measuring_form_name(form) == "measuring-form-..-Ольха--");
     CHECK(measuring_form_pdf(form, Paper::a4, font_files(), Wording(form.units)) == measuring_form_pdf(form, Paper::a4, font_files(), Wording(form.units)));
