@@ -7,6 +7,7 @@
 #include "engine/said.hpp"
 #include "form/measuring_form_sheets.hpp"
 #include "labels/labels_sheet.hpp"
+#include "order_number.hpp"
 #include "page/cairo_pages.hpp"
 #include "page/font.hpp"
 #include "shaftcut/trade/order/tag.hpp"
@@ -103,7 +104,7 @@ std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<
 
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes)
 {
-    return made(plan, plan.order, chosen(documents_of(Question::build), build_plan_writings(), formats), wishes);
+    return made(plan, file_name_of(plan.order), chosen(documents_of(Question::build), build_plan_writings(), formats), wishes);
 }
 
 std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes)
@@ -130,7 +131,7 @@ std::vector<std::string> tag_document_names(const Answer& answer) { return names
 
 std::vector<std::string> assembly_document_names(const std::string& number, const std::vector<Format>& formats)
 {
-    return names_of(number, chosen(documents_of(Question::build), build_plan_writings(), formats));
+    return names_of(file_name_of(number), chosen(documents_of(Question::build), build_plan_writings(), formats));
 }
 
 std::vector<std::string> batch_document_names(const std::string& list, const std::vector<Format>& formats)

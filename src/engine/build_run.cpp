@@ -24,21 +24,21 @@ struct BuildRun::State {
 
 namespace {
 
-enum class ListKind { csv, xml };
+enum class ListKind { table, xml };
 
 // By the file's name, in either case.
 std::optional<ListKind> kind_of(const std::string& file)
 {
     std::string end = std::filesystem::path(file).extension().string();
     std::transform(end.begin(), end.end(), end.begin(), [](unsigned char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : static_cast<char>(c); });
-    if (end == ".csv") return ListKind::csv;
+    if (end == ".csv" || end == ".xlsx") return ListKind::table;
     return end == ".xml" ? std::optional(ListKind::xml) : std::nullopt;
 }
 
 OrderList read_orders(const Source& orders, const Catalogue& catalogue, Units units)
 {
     switch (kind_of(orders.name).value_or(ListKind::xml)) {
-    case ListKind::csv: return read_orders_csv(orders, catalogue, units);
+    case ListKind::table: return read_orders_csv(orders, catalogue, units);
     case ListKind::xml: break;
     }
     return read_orders_xml(orders, catalogue);

@@ -4,6 +4,8 @@
 #include <chrono>
 #include <string>
 
+#include "text.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -61,6 +63,22 @@ std::vector<WrongValue> order_faults(std::string_view order)
     return faults;
 }
 
+std::vector<WrongValue> listed_order_faults(std::string_view order)
+{
+    const std::size_t characters = code_points(order).size();
+    if (characters > 0 && characters <= most_order) return {};
+    return {{Unfit::listed_order, {"order", std::string(order)}}};
+}
+
+std::string file_name_of(std::string_view order)
+{
+    std::string name;
+    for (const char32_t point : code_points(order)) name += point < 0x80 && may_stand_in_order(static_cast<char>(point)) ? static_cast<char>(point) : '-';
+    if (name.starts_with('.')) name.front() = '-';
+    if (is_device(name)) name.insert(std::min(name.find('.'), name.size()), "_");
+    return name;
+}
+
 std::string order_key(std::string_view order)
 {
     std::string key(order);
@@ -70,9 +88,16 @@ std::string order_key(std::string_view order)
 
 std::optional<SecondOrder> OrderNumbers::add(const std::string& order, int line)
 {
-    const auto [earlier, added] = met_.try_emplace(order_key(order), Met{order, line});
+    const auto [earlier, added] = met_.try_emplace(order_key(file_name_of(order)), Met{order, line});
     if (added) return std::nullopt;
+    earlier->second.twice = true;
     return SecondOrder{order, earlier->second.order, earlier->second.line};
+}
+
+bool OrderNumbers::met_twice(const std::string& order) const
+{
+    const auto met = met_.find(order_key(file_name_of(order)));
+    return met != met_.end() && met->second.twice;
 }
 
 std::vector<WrongValue> date_faults(std::string_view date)

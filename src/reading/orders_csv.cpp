@@ -1,7 +1,7 @@
 // Lists of orders as CSV: one order a line.
 #include <algorithm>
 
-#include "csv/csv.hpp"
+#include "list_reader.hpp"
 #include "order_number.hpp"
 #include "orders_reader.hpp"
 #include "source/bounds_of.hpp"
@@ -19,15 +19,15 @@ enum class Column {
     longest_standing, fit_between, fit_reference, customer, machine, due
 };
 
-const std::vector<CsvColumn>& column_list()
+const std::vector<TableColumn>& column_list()
 {
-    static const std::vector<CsvColumn> columns{
-        {"order", true},                 {"count", false},           {"series", true},          {"role", true},            {"speed", false},
-        {"inner_tube", true},            {"tractor_joint", true},    {"tractor_connection", false}, {"tractor_lock", false}, {"tractor_device", false},
-        {"implement_joint", true},       {"implement_connection", false}, {"implement_lock", false}, {"implement_device", false}, {"guard", false},
-        {"closed", false},               {"closed_reference", false}, {"shortest", false},      {"longest_working", false}, {"longest_turning", false},
-        {"longest_standing", false},     {"fit_between", false},     {"fit_reference", false},  {"customer", false},       {"machine", false},
-        {"due", false}};
+    static const std::vector<TableColumn> columns{
+        {"order", true, Holds::order}, {"count", false, Holds::whole}, {"series", true}, {"role", true, Holds::word}, {"speed", false, Holds::whole}, {"inner_tube", true, Holds::word},
+        {"tractor_joint", true, Holds::word}, {"tractor_connection", false}, {"tractor_lock", false}, {"tractor_device", false},
+        {"implement_joint", true, Holds::word}, {"implement_connection", false}, {"implement_lock", false}, {"implement_device", false}, {"guard", false, Holds::word},
+        {"closed", false, Holds::length}, {"closed_reference", false, Holds::word}, {"shortest", false, Holds::length}, {"longest_working", false, Holds::length},
+        {"longest_turning", false, Holds::length}, {"longest_standing", false, Holds::length}, {"fit_between", false, Holds::word}, {"fit_reference", false, Holds::word},
+        {"customer", false}, {"machine", false}, {"due", false, Holds::date}};
     return columns;
 }
 
@@ -45,7 +45,7 @@ struct ListSetting {
 // Reads one line into an order.
 class LineReader {
 public:
-    LineReader(const CsvRow& cells, const ListSetting& setting, Faults& faults) : cells_(cells), setting_(setting), faults_(faults) {}
+    LineReader(const TableRow& cells, const ListSetting& setting, Faults& faults) : cells_(cells), setting_(setting), faults_(faults) {}
 
     BuildOrder read()
     {
@@ -57,7 +57,7 @@ public:
     }
 
 private:
-    const CsvCell& cell(Column column) const { return cells_[static_cast<std::size_t>(column)]; }
+    const TableCell& cell(Column column) const { return cells_[static_cast<std::size_t>(column)]; }
     Place place(Column column) const { return faults_.place(cell(column).spot); }
     bool given(Column column) const { return !cell(column).text.empty(); }
     const std::string& name(Column column) const { return column_list()[static_cast<std::size_t>(column)].name; }
@@ -75,7 +75,7 @@ private:
     std::optional<T> taken(Column column, const Parsed<T>& parsed)
     {
         if (const auto* wrong = std::get_if<ParseFault>(&parsed)) {
-            fault(column, UnreadableValue{name(column), *wrong});
+            if (!cell(column).in_doubt) fault(column, UnreadableValue{name(column), *wrong});
             return std::nullopt;
         }
         return std::get<T>(parsed);
@@ -134,12 +134,13 @@ private:
         order_.order = cell(Column::order).text;
         order_.place = place(Column::order);
         order_.units = setting_.units;
-        for (WrongValue& wrong : order_faults(order_.order)) fault(Column::order, std::move(wrong));
+        if (!cell(Column::order).in_doubt)
+            for (WrongValue& wrong : listed_order_faults(order_.order)) fault(Column::order, std::move(wrong));
         order_.count = whole(Column::count, most_shafts_of_an_order).value_or(1);
         order_.customer = text(Column::customer);
         order_.machine = text(Column::machine);
         order_.due = cell(Column::due).text;
-        if (!order_.due.empty())
+        if (!order_.due.empty() && !cell(Column::due).in_doubt)
             for (WrongValue& wrong : date_faults(order_.due)) fault(Column::due, std::move(wrong));
     }
 
@@ -221,7 +222,7 @@ private:
         fault(column, NoReference{ReferenceOf::column, series.name, name(column)});
     }
 
-    const CsvRow& cells_;
+    const TableRow& cells_;
     const ListSetting& setting_;
     Faults& faults_;
     BuildOrder order_;
@@ -235,7 +236,7 @@ OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Unit
     const ListSetting setting{catalogue, units, {names_in(catalogue.series, NamesOf::the_catalogue), names_in(catalogue.connections, NamesOf::the_catalogue)}};
     OrderNumbers met;
     bool empty = true;
-    Faults faults = read_csv(source.bytes, source.name, column_list(), {most_orders, ManyOf::orders}, [&](const CsvRow& cells, Faults& found) {
+    Faults faults = read_list(source.bytes, source.name, column_list(), {most_orders, ManyOf::orders}, [&](const TableRow& cells, Faults& found) {
         empty = false;
         const std::size_t before = found.count();
         BuildOrder order = LineReader(cells, setting, found).read();
@@ -244,6 +245,7 @@ OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Unit
         if (found.count() == before) list.orders.push_back(std::move(order));
     });
     if (empty && faults.none()) faults.add(Spot{}, Contradiction::no_order_in_list);
+    std::erase_if(list.orders, [&](const BuildOrder& order) { return met.met_twice(order.order); });
     list.faults = faults.listed();
     return list;
 }

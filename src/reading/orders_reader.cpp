@@ -102,6 +102,7 @@ std::deque<BuildOrder> read_root(Element& element, const Catalogue& catalogue)
     });
     if (count == 0) element.fault(MissingElement{"orders", "order"});
     std::deque<BuildOrder> sound = orders.take(element.faults_so_far());
+    std::erase_if(sound, [&](const BuildOrder& order) { return met.met_twice(order.order); });
     return sound_file && count <= most_orders ? std::move(sound) : std::deque<BuildOrder>();
 }
 

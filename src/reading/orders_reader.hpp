@@ -1,4 +1,4 @@
-// Lists of shafts to be made, as CSV or XML. What can be read of a list with faults is still there to be built.
+// Lists of shafts to be made, as CSV, workbooks or XML. What can be read of a list with faults is still there to be built.
 #pragma once
 
 #include <deque>
@@ -20,11 +20,11 @@ struct OrderList {
     Units units = Units::mm;
 };
 
-// One order a line under a header that names the columns; see docs/build-orders.md. `units` is that of lengths that carry none.
+// Of CSV or a workbook (list_reader.hpp). One order a line under a header that names the columns; see docs/build-orders.md. `units` is that of lengths that carry none.
 // Faults beside those of form: a series or connection that `catalogue` does not hold, a wide-angle joint of a series that has
 // none, neither a closed length nor shortest and longest_turning, or both, what says nothing between grooves or without a fit, no
-// reference where one is needed, an order number that stands there twice, in whatever case of its letters (the first is built), and more than most_orders lines,
-// of which none is built. Checked in tests/reading/orders_reader_test.cpp.
+// reference where one is needed, an order number that stands there twice or names the files of another (none of them is built), and more than
+// most_orders lines, of which none is built. Checked in tests/reading/orders_reader_test.cpp.
 OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units);
 
 // `orders` with an `order` for each, in a job's words: `for`, `shaft` without halves, and `fit`, with lengths or a machine's

@@ -5,7 +5,7 @@
 
 #include <variant>
 
-#include "csv/csv.hpp"
+#include "table/table.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/saw/saw.hpp"
 

@@ -21,6 +21,7 @@ struct ParseFault {
     NotRead why = NotRead::length;
     std::string text;
     std::int64_t least = 0, most = 0;
+    bool operator==(const ParseFault&) const = default;
 };
 
 template <class T>

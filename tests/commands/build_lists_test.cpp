@@ -1,4 +1,5 @@
 // shaftcut build: lists and stock files that it cannot take, or takes only in part.
+#include <set>
 #include <sstream>
 
 #include "commands/build_calls.hpp"
@@ -10,14 +11,15 @@ using nlohmann::json;
 TEST_CASE("build: with faults in the list the good orders are still built, and the call ends with 2")
 {
     const Folder folder;
-    write_all(folder.file("list.csv"), header + "A-1" + sound + "A-2,0,Alder 3,primary\nA-1" + sound + "A-4" + sound);
+    write_all(folder.file("list.csv"), header + "A-1" + sound + "A-2,0,Alder 3,primary\nA-1" + sound + "A-4" + sound + "2026/7" + sound);
     const Run one = run(call_for(folder.file("list.csv"), {"--output", folder.path()}));
     CHECK(one.exit == 2);
     CHECK(has(one.err, "list.csv:3:1: the line has 4 fields"));
     CHECK(has(one.err, "list.csv:4:1: order \"A-1\" stands in line 2 too"));
     const json batch = json::parse(read_all(folder.file("list.json")));
     REQUIRE(batch["orders"].size() == 2);
-    CHECK(batch["orders"][1]["order"] == "A-4");
+    CHECK(batch["orders"][1]["order"] == "2026/7");
+    CHECK(std::filesystem::exists(folder.file("2026-7-assembly.pdf")));
     CHECK(has(one.out, "list: 4 shafts of 2 orders"));
 }
 
@@ -66,7 +68,7 @@ TEST_CASE("build: the sample's millimetres read as inches are faults that ask wh
     CHECK(has(one.err, "closed \"830\" is 21082 mm, and a closed length is 200 mm to 3500 mm; is the unit right? A 25.4th of that, 830 mm, could be one"));
     for (int line = 2; line <= 21; ++line) {
         INFO(line);
-        CHECK((has(one.err, ".csv:" + std::to_string(line) + ":") == (line != 11)));
+        CHECK((has(one.err, ".csv:" + std::to_string(line) + ":") == !std::set{10, 11, 21}.contains(line)));  // 10 and 21 state the lengths of 2 and 8 again
     }
 }
 
@@ -105,10 +107,10 @@ TEST_CASE("build: the faults of the list and of the stock file in one go, and no
 {
     const Folder folder;
     write_all(folder.file("rack.csv"), "profile,length\nx,0\n");
-    write_all(folder.file("list.csv"), header + "A-1" + sound + "A 2" + sound);
+    write_all(folder.file("list.csv"), header + "A-1" + sound + std::string(200, 'A') + sound);
     const Run one = run(call_for(folder.file("list.csv"), {"--output", folder.path(), "--stock", folder.file("rack.csv")}));
     CHECK(one.exit == 2);
-    CHECK(has(one.err, "list.csv:3:1: order \"A 2\" cannot name files"));
+    CHECK(has(one.err, "list.csv:3:1: order "));
     CHECK(has(one.err, "rack.csv:2:3: \"0\" is no length to cut"));
     CHECK(folder.count() == 2);
     const Run missing = run(call_for(folder.file("no.csv"), {"--output", folder.path(), "--stock", folder.file("rack.csv")}));

@@ -39,7 +39,7 @@ TEST_CASE("form says what it does not do")
     const Folder folder;
     const Run near = form(folder, {"--series", "Alder2"});
     CHECK(near.exit == 2);
-    CHECK(has(near.err, "the nearest there is \"Alder 2\""));
+    CHECK(has(near.err, "did you mean \"Alder 2\"?"));
     CHECK(form(folder, {"--series", ""}).exit == 2);
     for (const char* formats : {"json", "xlsx", "png", "pdf,json"}) CHECK(has(form(folder, {"--formats", formats}).err, "form writes PDF only"));
     CHECK(has(run({"form", "--output", "-"}).err, "name a folder"));

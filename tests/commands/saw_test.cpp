@@ -160,7 +160,16 @@ TEST_CASE("saw: what cannot be cut is refused with exact figures, and nothing is
     CHECK(has(longer[1], "p.csv:4:1: 6500 mm is longer than every bar"));
     CHECK(has(refused("length,count\n2000,5\n"), "the stock is too short by 1009 mm, cuts and trims counted"));
     CHECK(has(refused("length,count\n1600,5\n"), "the stock is too small for all pieces"));
-    CHECK(has(refused("length,count,label\n"), "there is no piece to cut"));
+}
+
+TEST_CASE("saw: a list that holds no piece is a fault of the list")
+{
+    const Folder folder;
+    write_all(folder.file("p.csv"), "length,count,label\n,,\n");
+    const Run empty = run(saw_in(folder, "p.csv"));
+    CHECK(empty.exit == 2);
+    CHECK(has(empty.err, "p.csv:1:1: the list holds no piece to cut; write one a line under its header"));
+    CHECK(folder.count() == 1);
 }
 
 TEST_CASE("saw: documents are named after the list, whatever it is called, as long as it is text")

@@ -94,7 +94,7 @@ std::vector<Row> rows()
         orders("order=\"B\"", "order=\"a\"", "order[2]@order", "order \"a\" stands in line 1 as \"A\""),
         orders("length=\"860\"", "length=\"8600\"", "order[2]/shaft/closed@length", "closed is 8600 mm"),
         {Kind::orders_csv, csv_header + "A,Alder 2,primary,implement,standard,standard,860\n\nB,Alder 2,primary,implement,standard,bent,860\n", "row[2]@implement_joint", "implement_joint \"bent\" is not known"},
-        {Kind::orders_csv, "order,colour\nA,red\n", "header", "the column series is missing"},
+        {Kind::orders_csv, "order,colour\nA,red\n", "header", "the columns series, role, inner_tube, tractor_joint and implement_joint are missing"},
         {Kind::orders_csv, csv_header, "", "the list holds no order"},
         {Kind::pieces, "count,length\n1,742\n2,0\n", "row[2]@length", "\"0\" is no length to cut"},
         {Kind::pieces, "length,count\n742,1\n742\n", "row[2]", "the line has 1 fields"},

@@ -61,7 +61,7 @@ TEST_CASE("faults of both lists, all in one go")
               "p.csv:3:1: the line has 1 fields; write 2, as the first line names",
               "p.csv:4:5: \"0\" is not a whole number from 1 to 2000000; write digits only"});
     std::string many = "length,count\n";
-    for (int i = 0; i < 300; ++i) many += "x,1\n";
+    for (int i = 0; i < 300; ++i) many += "x" + std::to_string(i) + ",1\n";
     CHECK(faults(read_pieces(many, "p.csv", Units::mm)).back() == "p.csv:201:1: 100 more faults are not listed; mend those above first");
     CHECK(faults(read_pieces("length,count,label\n5,1," + std::string(101, 'x') + "\n", "p.csv", Units::mm)).size() == 1);
     std::string stock = "length,count,cost\n";

@@ -72,7 +72,8 @@ std::vector<Document> documents(const SawOrder& order, const std::vector<Format>
 // measuring-form.pdf, measuring-form-SERIES.pdf, measuring-form-SERIES-trailed.pdf.
 std::vector<Document> documents(const MeasuringForm& form, const std::vector<Format>& formats, const Wishes& wishes);
 
-// The names that files of these formats have or, of a batch, may have, the JSON's among them. `number`: of an order; `list`: a list's name.
+// The names that files of these formats have or, of a batch, may have, the JSON's among them. `number`: of an order,
+// with "-" for what cannot stand in a file's name; `list`: a list's name.
 std::vector<std::string> document_names(const Answer& answer, const std::vector<Format>& formats);
 std::vector<std::string> assembly_document_names(const std::string& number, const std::vector<Format>& formats);
 std::vector<std::string> batch_document_names(const std::string& list, const std::vector<Format>& formats);

@@ -1,14 +1,18 @@
 #include "csv/csv.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
+#include "csv/utf16.hpp"
 #include "text.hpp"
 
 namespace shaftcut {
 namespace {
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+constexpr std::string_view separators = ",;\t";
+constexpr std::string_view nothing = " ,;\t";  // a line of these is an empty row
 
 struct Line {
     std::string_view text;
@@ -20,7 +24,7 @@ int characters(std::string_view text)
     return static_cast<int>(std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
 }
 
-// Takes the next line that is not blank off the text; nothing at its end.
+// Takes the next line that is no empty row off the text; nothing at its end.
 class Lines {
 public:
     explicit Lines(std::string_view text) : text_(text) {}
@@ -33,7 +37,7 @@ public:
             text_.remove_prefix(end == std::string_view::npos ? text_.size() : end + 1);
             if (!line.empty() && line.back() == '\r') line.remove_suffix(1);
             ++number_;
-            if (line.find_first_not_of(' ') != std::string_view::npos) return Line{line, number_};
+            if (line.find_first_not_of(nothing) != std::string_view::npos) return Line{line, number_};
         }
         return std::nullopt;
     }
@@ -59,16 +63,13 @@ std::string_view trimmed(std::string_view text)
     return text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
-// "header", "row[3]".
-std::string path_of_row(std::size_t row) { return row == 0 ? "header" : "row[" + std::to_string(row) + "]"; }
-
 // Splits one line into fields; what is wrong with it goes to the faults.
 class Splitter {
 public:
-    Splitter(Line line, std::size_t row, Faults& faults) : line_(line), row_(row), faults_(faults) {}
+    Splitter(Line line, char separator, std::size_t row, Faults& faults) : line_(line), separator_(separator), row_(row), faults_(faults) {}
 
     // Nothing where the line is at fault.
-    std::optional<std::vector<CsvCell>> run()
+    std::optional<std::vector<TableCell>> run()
     {
         find_hidden();
         while (sound_) {
@@ -92,6 +93,7 @@ private:
     {
         if (!first_hidden(line_.text)) return;
         std::u32string met = U"\u00AD";  // a soft hyphen is left out of its field
+        if (separator_ == '\t') met += U'\t';
         std::size_t at = 0;
         for (const char32_t point : code_points(line_.text)) {
             if (is_hidden(point) && met.find(point) == std::u32string::npos) {
@@ -114,7 +116,7 @@ private:
     // Both return whether another field follows.
     bool plain_field()
     {
-        const std::size_t end = std::min(line_.text.find(',', at_), line_.text.size());
+        const std::size_t end = std::min(line_.text.find(separator_, at_), line_.text.size());
         const std::string plain = with_plain_blanks(line_.text.substr(at_, end - at_));
         const std::string_view text = trimmed(plain);
         cells_.push_back({std::string(text), spot(at_)});
@@ -140,74 +142,20 @@ private:
         cells_.push_back({with_plain_blanks(text), spot(start)});
         at_ = std::min(line_.text.find_first_not_of(' ', at_ + 1), line_.text.size());
         if (at_ == line_.text.size()) return false;
-        if (line_.text[at_] != ',') fault(at_, FormFault::text_after_quote);
+        if (line_.text[at_] != separator_) fault(at_, FormFault::text_after_quote);
         ++at_;
         return true;
     }
 
     Line line_;
+    char separator_;
     std::size_t row_;
     Faults& faults_;
     std::size_t at_ = 0;
     std::size_t counted_ = 0;
     int column_ = 1;
     bool sound_ = true;
-    std::vector<CsvCell> cells_;
-};
-
-std::vector<std::string> names_of(const std::vector<CsvColumn>& columns)
-{
-    std::vector<std::string> names;
-    for (const CsvColumn& column : columns) names.push_back(column.name);
-    return names;
-}
-
-void add_unknown_column(Faults& faults, const CsvCell& cell, const std::vector<std::string>& names)
-{
-    if (cell.text.find_first_of(";\t") != std::string::npos) {
-        faults.add({cell.spot, path_of_row(0)}, WrongValue{Unfit::no_commas, {"", cell.text}});
-        return;
-    }
-    faults.add({cell.spot, path_of_row(0)}, UnknownColumn{cell.text, nearest_name(cell.text, names), names});
-}
-
-// What stands in the header.
-class Header {
-public:
-    Header(const std::vector<CsvCell>& cells, const std::vector<CsvColumn>& columns, Spot start, Faults& faults) : columns_(columns), fields_(cells.size())
-    {
-        const std::vector<std::string> names = names_of(columns);
-        for (const CsvColumn& column : columns) {
-            const auto is_it = [&](const CsvCell& cell) { return cell.text == column.name; };
-            const auto first = std::find_if(cells.begin(), cells.end(), is_it);
-            if (first == cells.end() && column.required)
-                faults.add({start, path_of_row(0)}, MissingColumn{column.name, names});
-            if (std::count_if(cells.begin(), cells.end(), is_it) > 1)
-                faults.add({first->spot, path_of_row(0)}, SecondNamed{SecondOf::column, column.name});
-            positions_.push_back(first == cells.end() ? std::nullopt : std::optional(static_cast<std::size_t>(first - cells.begin())));
-        }
-        for (const CsvCell& cell : cells)
-            if (std::find(names.begin(), names.end(), cell.text) == names.end()) add_unknown_column(faults, cell, names);
-    }
-
-    std::size_t fields() const { return fields_; }
-
-    // The cells in the order of the columns asked for.
-    CsvRow sorted(const std::vector<CsvCell>& cells, std::size_t number) const
-    {
-        CsvRow row;
-        for (std::size_t i = 0; i < positions_.size(); ++i) {
-            row.push_back(positions_[i] ? cells[*positions_[i]] : CsvCell{"", cells.front().spot});
-            row.back().row = number;
-            row.back().column = columns_[i].name;
-        }
-        return row;
-    }
-
-private:
-    const std::vector<CsvColumn>& columns_;
-    std::size_t fields_;
-    std::vector<std::optional<std::size_t>> positions_;
+    std::vector<TableCell> cells_;
 };
 
 // Of the file as a whole.
@@ -223,40 +171,68 @@ void add_unreadable(Faults& faults, std::string_view text)
     faults.add(Spot{line, 1}, FormFault::csv_not_utf8);
 }
 
-void read_line(const Line& line, std::size_t row, const Header& header, Faults& faults, const std::function<void(const CsvRow&, Faults&)>& take)
+// "sep=;" is for spreadsheet programs, which write and read it so.
+std::optional<char> named_separator(const Line& line)
 {
-    const auto cells = Splitter(line, row, faults).run();
-    if (!cells) return;
-    if (cells->size() == header.fields()) take(header.sorted(*cells, row), faults);
-    else faults.add({{line.number, 1}, path_of_row(row)}, FieldCount{cells->size(), header.fields()});
+    constexpr std::string_view start = "sep=";
+    if (line.text.size() != start.size() + 1 || !line.text.starts_with(start)) return std::nullopt;
+    const char separator = line.text.back();
+    return separators.find(separator) == std::string_view::npos ? std::nullopt : std::optional(separator);
 }
 
-}  // namespace
+// The one of which most stand in the heading line outside quotes; a comma where there is none.
+char separator_in(std::string_view heading)
+{
+    std::array<std::size_t, separators.size()> counts{};
+    bool in_quotes = false;
+    for (const char c : heading) {
+        if (c == '"') in_quotes = !in_quotes;
+        const std::size_t which = separators.find(c);
+        if (!in_quotes && which != std::string_view::npos) ++counts[which];
+    }
+    return separators[static_cast<std::size_t>(std::max_element(counts.begin(), counts.end()) - counts.begin())];
+}
 
-std::string path_of_cell(std::size_t row, std::string_view column) { return path_of_row(row) + "@" + std::string(column); }
+void read_lines(Lines lines, const Line& heading, char separator, const std::vector<TableColumn>& columns, const TableLimit& limit, const TakeRow& take, Faults& faults)
+{
+    TableReader table(columns, separator == ',' ? DecimalMark::point : DecimalMark::comma, take, faults);
+    const auto names = Splitter(heading, separator, 0, faults).run();
+    if (!names) return;
+    table.heading(*names, {heading.number, 1});
+    if (lines.more_than(limit.most)) faults.add(Spot{}, TooMany{limit.what, limit.most});
+    if (!faults.none()) return;
+    while (const auto line = lines.next()) {
+        auto cells = Splitter(*line, separator, table.next_row(), faults).run();
+        if (cells) table.line(std::move(*cells), {line->number, 1});
+        else table.skip_line();
+    }
+}
 
-Whereabouts where(const CsvCell& cell) { return {cell.spot, path_of_cell(cell.row, cell.column)}; }
-
-Faults read_csv(std::string_view text, const std::string& file, const std::vector<CsvColumn>& columns, const CsvLimit& limit,
-                const std::function<void(const CsvRow&, Faults&)>& take)
+Faults read_utf8(std::string_view text, const std::string& file, const std::vector<TableColumn>& columns, const TableLimit& limit, const TakeRow& take)
 {
     Faults faults(file);
     add_unreadable(faults, text);
     if (!faults.none()) return faults;
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
     Lines lines(text);
-    const auto first = lines.next();
-    if (!first) {
-        faults.add(Spot{}, NoHeader{names_of(columns)});
-        return faults;
-    }
-    const auto names = Splitter(*first, 0, faults).run();
-    if (!names) return faults;
-    const Header header(*names, columns, {first->number, 1}, faults);
-    if (lines.more_than(limit.most)) faults.add(Spot{}, TooMany{limit.what, limit.most});
-    if (!faults.none()) return faults;
-    std::size_t row = 0;
-    while (const auto line = lines.next()) read_line(*line, ++row, header, faults, take);
+    auto heading = lines.next();
+    std::optional<char> separator = heading ? named_separator(*heading) : std::nullopt;
+    if (separator) heading = lines.next();
+    if (heading) read_lines(lines, *heading, separator.value_or(separator_in(heading->text)), columns, limit, take, faults);
+    else faults.add(Spot{}, NoHeader{names_of(columns)});
+    return faults;
+}
+
+}  // namespace
+
+Faults read_csv(std::string_view text, const std::string& file, const std::vector<TableColumn>& columns, const TableLimit& limit, const TakeRow& take)
+{
+    const std::optional<Utf16> order = text.size() <= most_csv_bytes ? utf16_in(text) : std::nullopt;
+    if (!order) return read_utf8(text, file, columns, limit, take);
+    const auto utf8 = utf8_of(text, *order);
+    if (utf8) return read_utf8(*utf8, file, columns, limit, take);
+    Faults faults(file);
+    faults.add(Spot{}, FormFault::csv_not_utf16);
     return faults;
 }
 

@@ -20,6 +20,7 @@ namespace shaftcut {
 // A value as it stands in the file, and the attribute or column that states it; no name where the value stands alone.
 struct Stated {
     std::string name, value;
+    bool operator==(const Stated&) const = default;
 };
 
 // Of one value.
@@ -28,16 +29,33 @@ struct Stated {
 struct UnreadableValue {
     std::string name;
     ParseFault fault;
+    bool operator==(const UnreadableValue&) const = default;
 };
 
 // It can be read, and is not such a thing, whatever else stands in the file.
 enum class Unfit {
-    no_length, no_power, no_piece, cost, view_angle, order_of_device, order_number, date, profile, not_ascending, pin_hole_before_seat, encoding, version, reference,
-    tag_in_value, no_commas
+    no_length, no_power, no_piece, cost, view_angle, order_of_device, order_number, listed_order, date, profile, not_ascending, pin_hole_before_seat, encoding, version, reference,
+    tag_in_value, shortened, under_no_name, error_value, formula_without_value, cell_number
 };
 struct WrongValue {
     Unfit why;
     Stated stated;
+    bool operator==(const WrongValue&) const = default;
+};
+
+// Of a list: digits that could be in groups or have decimals. `whole`: how the number without its separators is written; `decimals`: how the
+// other one is, empty where it can be none.
+struct NumberInDoubt {
+    Stated stated;
+    std::string whole, decimals;
+    bool operator==(const NumberInDoubt&) const = default;
+};
+
+// Of a list: a day that is not clear, and the one or two that it can be.
+struct DateInDoubt {
+    Stated stated;
+    std::vector<std::string> days;
+    bool operator==(const DateInDoubt&) const = default;
 };
 
 // A length that none of its kind can have, by the bounds of its kind (bounds_of.hpp). `range`: of a longest length in a list of orders.
@@ -47,6 +65,7 @@ struct OutsideBounds {
     Stated stated;
     Length length;
     std::optional<Range> range = {};
+    bool operator==(const OutsideBounds&) const = default;
 };
 
 // It is none of these words; `nearest` is empty where none is near.
@@ -54,6 +73,7 @@ struct UnknownWord {
     Stated stated;
     std::vector<std::string> words;
     std::string nearest = {};
+    bool operator==(const UnknownWord&) const = default;
 };
 
 // It is none of the names of a list: the nearest of them, or its first ones and how many more there are.
@@ -64,6 +84,7 @@ struct UnknownName {
     std::string nearest = {};
     std::vector<std::string> first = {};
     std::size_t more = 0;
+    bool operator==(const UnknownName&) const = default;
 };
 
 // Nothing is written where something must be. `words`: those of which one would do.
@@ -72,6 +93,7 @@ struct Empty {
     EmptyOf what;
     std::string name;
     std::vector<std::string> words = {};
+    bool operator==(const Empty&) const = default;
 };
 
 enum class TextOf { attribute, column, label };
@@ -79,6 +101,7 @@ struct TooLong {
     TextOf what;
     Stated stated;
     std::size_t characters, most;
+    bool operator==(const TooLong&) const = default;
 };
 
 // A word that an attribute names twice.
@@ -149,12 +172,12 @@ struct UnknownColumn {
     std::string name, nearest;
     std::vector<std::string> columns;
 };
-struct MissingColumn {
-    std::string name;
-    std::vector<std::string> columns;
-};
+struct MissingColumns { std::vector<std::string> names, columns; };
 struct NoHeader { std::vector<std::string> columns; };
-struct FieldCount { std::size_t fields, of_header; };
+struct FieldCount {
+    std::size_t fields, of_header;
+    bool operator==(const FieldCount&) const = default;
+};
 
 // Of the shaft, its series and its machine.
 
@@ -171,6 +194,7 @@ struct OwnSeries {
 struct NoWideAngle {
     std::string series;
     std::string column = {};
+    bool operator==(const NoWideAngle&) const = default;
 };
 struct NoSpacing { End end; };
 // Nothing says from which cross these lengths run. `series` is empty where there is none.
@@ -179,6 +203,7 @@ struct NoReference {
     ReferenceOf what;
     std::string series = {};
     std::string column = {};
+    bool operator==(const NoReference&) const = default;
 };
 struct GuardIncomplete {
     Tube tube;
@@ -206,7 +231,10 @@ struct PartIndependent {
 };
 struct MissingView { std::string attribute; };
 struct AngleAndViews { Range range; };
-struct WithoutFit { std::string column; };
+struct WithoutFit {
+    std::string column;
+    bool operator==(const WithoutFit&) const = default;
+};
 // A yoke whose length is needed: by a machine's geometry, or by a fit between grooves. `own`: the end must state it itself.
 struct UnknownYoke {
     bool of_machine;
@@ -219,13 +247,14 @@ struct UnknownYoke {
 enum class Contradiction {
     other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
     column_reference_of_grooves, no_shortest, no_turning, no_turning_of_machine, neither_series_nor_shape, closed_and_fit, neither_closed_nor_fit, column_closed_and_fit,
-    column_neither_closed_nor_fit, no_order_in_list
+    column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list
 };
 
 // Of a file's form.
 enum class FormFault {
     xml_empty, xml_too_large, no_element, not_closed, broken_attribute, broken_instruction, endless_comment, document_type, broken, declaration, text_outside, utf16, nul,
-    xml_not_utf8, csv_too_large, csv_not_utf8, quote_inside, quote_open, text_after_quote
+    xml_not_utf8, csv_too_large, csv_not_utf8, csv_not_utf16, quote_inside, quote_open, text_after_quote, no_workbook,
+    workbook_locked, workbook_too_large
 };
 
 // A machine that cannot be, or has no room for the shaft; in the file's unit.
@@ -240,8 +269,8 @@ struct OfSaw {
     Units units;
 };
 
-using FaultFinding = std::variant<UnreadableValue, WrongValue, OutsideBounds, UnknownWord, UnknownName, Empty, TooLong, NamedTwice, Hidden, MissingAttribute, MissingElement, MissingEnd,
-                                  Unknown, SecondAttribute, SecondElement, SecondOfWord, SecondNamed, SecondOrder, Misplaced, TooMany, UnknownColumn, MissingColumn, NoHeader,
+using FaultFinding = std::variant<UnreadableValue, WrongValue, NumberInDoubt, DateInDoubt, OutsideBounds, UnknownWord, UnknownName, Empty, TooLong, NamedTwice, Hidden, MissingAttribute, MissingElement, MissingEnd,
+                                  Unknown, SecondAttribute, SecondElement, SecondOfWord, SecondNamed, SecondOrder, Misplaced, TooMany, UnknownColumn, MissingColumns, NoHeader,
                                   FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, NoReference, GuardIncomplete, OtherOrder, UnusedGuard, ShoulderShort, PartIndependent, MissingView,
                                   AngleAndViews, WithoutFit, UnknownYoke, Contradiction, FormFault, OfMachine, OfSaw>;
 

@@ -26,7 +26,7 @@ std::string usage(CommandName command, const Wording& w)
         return w("shaftcut lengths JOB.xml...\n\nWrites the shortest and longest operating lengths and the joint angles that the machine's geometry gives, each with the\n"
                  "position where it occurs: a sheet with drawings to scale (PDF) and the figures (JSON).");
     case CommandName::build:
-        return w("shaftcut build ORDERS.csv|ORDERS.xml\n\nMakes out a whole list of shafts made to order: an assembly work order of each (PDF) with\n"
+        return w("shaftcut build ORDERS.csv|ORDERS.xlsx|ORDERS.xml\n\nMakes out a whole list of shafts made to order: an assembly work order of each (PDF) with\n"
                  "its blanks, checks, parts and operations; for all of them together saw plans, labels (PDF), a workbook (XLSX) and the\n"
                  "figures (JSON). Ctrl-C ends the search for saw plans with the best so far.");
     case CommandName::saw:

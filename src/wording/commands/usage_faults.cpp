@@ -80,7 +80,7 @@ std::string not_two_files(std::size_t given, const Wording& w)
 
 std::string no_file(CommandName command, const Wording& w)
 {
-    if (command == CommandName::build) return w("no list is named; give one file of orders, CSV or XML");
+    if (command == CommandName::build) return w("no list is named; give one file of orders, CSV, XLSX or XML");
     return command == CommandName::saw ? w("no list is named; give one file of pieces") : w("no job is named; give one or more job files");
 }
 
@@ -92,7 +92,7 @@ std::string not_expected(CommandName command, const std::string& file, const Wor
     return w("{file} is not expected; {command} takes options only", {given, {"command", to_word(command)}});
 }
 
-std::string no_list_suffix(const std::string& file, const Wording& w) { return w("{file} is neither .csv nor .xml; name it after what it holds", {{"file", quoted(file)}}); }
+std::string no_list_suffix(const std::string& file, const Wording& w) { return w("{file} is none of .csv, .xlsx and .xml; name it after what it holds", {{"file", quoted(file)}}); }
 
 std::string say_file_name(bool of_orders, std::optional<char32_t> hidden, const Wording& w)
 {

@@ -62,7 +62,7 @@ Said say(const SecondNamed& found, const Wording& w)
 Said say(const SecondOrder& found, const Wording& w)
 {
     const NamedValue order{"order", quoted(found.order)}, line{"line", found.line};
-    const std::string right = w("give each order its own number");
+    const std::string right = w("give each its own number; until then neither is built");
     if (found.order == found.earlier) return {w("order {order} stands in line {line} too", {order, line}), right};
     return {w("order {order} stands in line {line} as {earlier}, which names the same files on many disks", {order, line, {"earlier", quoted(found.earlier)}}), right};
 }
@@ -103,9 +103,10 @@ Said say(const UnknownColumn& found, const Wording& w)
             found.nearest.empty() ? w("the columns are {columns}", {columns}) : w("did you mean {nearest}? the columns are {columns}", {{"nearest", found.nearest}, columns})};
 }
 
-Said say(const MissingColumn& found, const Wording& w)
+Said say(const MissingColumns& found, const Wording& w)
 {
-    return {w("the column {name} is missing", {{"name", found.name}}), w("the first line names the columns {columns}", {{"columns", w.all_of(found.columns)}})};
+    const NamedValue names{"names", w.all_of(found.names)};
+    return {found.names.size() == 1 ? w("the column {names} is missing", {names}) : w("the columns {names} are missing", {names}), w("the first line names the columns {columns}", {{"columns", w.all_of(found.columns)}})};
 }
 
 Said say(const NoHeader& found, const Wording& w) { return {w("the file is empty"), w("the first line names the columns {columns}", {{"columns", w.all_of(found.columns)}})}; }
@@ -134,11 +135,15 @@ Said say(FormFault fault, const Wording& w)
     case FormFault::xml_not_utf8: return {w("the file is not UTF-8 text"), w("save it as UTF-8")};
     case FormFault::csv_too_large: return {w("the file is larger than 16 MB"), w("split it")};
     case FormFault::csv_not_utf8: return {w("the line is not UTF-8 text"), w("save the file as UTF-8")};
+    case FormFault::csv_not_utf16: return {w("the file breaks off, or is no text in UTF-16"), w("save it as UTF-8")};
     case FormFault::quote_inside: return {w("a quote inside a field"), w("put the whole field in quotes and write \"\" for a quote in it")};
     case FormFault::quote_open: return {w("a quote is not closed on its line"), w("end the field with a quote")};
+    case FormFault::no_workbook: return {w("the file is no sound .xlsx workbook"), w("save it as .xlsx again, or as CSV")};
+    case FormFault::workbook_locked: return {w("the workbook needs a password"), w("save it without one")};
+    case FormFault::workbook_too_large: return {w("the workbook is larger than 16 MB, as it is or unpacked"), w("split it, or save its first sheet alone")};
     case FormFault::text_after_quote: break;
     }
-    return {w("text follows a closing quote"), w("write a comma or end the line there")};
+    return {w("text follows a closing quote"), w("write what separates the fields, or end the line there")};
 }
 
 }  // namespace shaftcut

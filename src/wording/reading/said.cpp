@@ -28,7 +28,11 @@ std::string named(const Stated& stated) { return stated.name.empty() ? quoted(st
 // A file's figures are quoted as they stand there; the few others are in millimetres, or in the file's own unit.
 Problem problem_of(const Fault& fault)
 {
-    Said said = say(fault.what, Wording(Units::mm));
+    const Wording w(Units::mm);
+    Said said = say(fault.what, w);
+    const NamedValue right{"right", said.right}, lines{"lines", fault.more_lines};
+    if (fault.more_lines == 1) said.right = w("{right} (in one more line too)", {right});
+    else if (fault.more_lines > 1) said.right = w("{right} (in {lines} more lines too)", {right, lines});
     return {fault.place, std::move(said.wrong), std::move(said.right), fault.path};
 }
 

@@ -11,6 +11,8 @@ namespace shaftcut {
 
 Said say(const UnreadableValue&, const Wording&);
 Said say(const WrongValue&, const Wording&);
+Said say(const NumberInDoubt&, const Wording&);
+Said say(const DateInDoubt&, const Wording&);
 Said say(const OutsideBounds&, const Wording&);
 Said say(const UnknownWord&, const Wording&);
 Said say(const UnknownName&, const Wording&);
@@ -30,7 +32,7 @@ Said say(const SecondOrder&, const Wording&);
 Said say(const Misplaced&, const Wording&);
 Said say(const TooMany&, const Wording&);
 Said say(const UnknownColumn&, const Wording&);
-Said say(const MissingColumn&, const Wording&);
+Said say(const MissingColumns&, const Wording&);
 Said say(const NoHeader&, const Wording&);
 Said say(const FieldCount&, const Wording&);
 Said say(const BesideSeries&, const Wording&);

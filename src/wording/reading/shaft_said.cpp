@@ -139,9 +139,10 @@ Said say(Contradiction found, const Wording& w)
         return {w("closed stands beside lengths of a fit"), w("leave one of them out: the shaft is made to the one or to the other")};
     case Contradiction::column_neither_closed_nor_fit:
         return {w("the order states neither closed nor shortest and longest_turning"), w("write the one or the others")};
-    case Contradiction::no_order_in_list: break;
+    case Contradiction::no_order_in_list: return {w("the list holds no order"), w("write one a line under its header")};
+    case Contradiction::no_piece_in_list: break;
     }
-    return {w("the list holds no order"), w("write one a line under its header")};
+    return {w("the list holds no piece to cut"), w("write one a line under its header")};
 }
 
 }  // namespace shaftcut

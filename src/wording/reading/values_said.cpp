@@ -76,6 +76,7 @@ Said say(const WrongValue& found, const Wording& w)
     case Unfit::view_angle: return {w("{what} is not below 90 degrees", {what}), w("write the angle as it is seen, or state the joint's own")};
     case Unfit::order_of_device: return {w("{what} names a device, not a file, on Windows", {what}), w("add a letter, digit, \"_\" or \"-\" before any dot")};
     case Unfit::order_number: return {w("{what} cannot name files", {what}), w("write 1 to 40 letters, digits, \".\", \"_\" or \"-\", not beginning with \".\"")};
+    case Unfit::listed_order: return {w("{what} is no order number", {what}), w("write 1 to 40 characters")};
     case Unfit::date: return {w("{what} is no day of the calendar", {what}), w("write YYYY-MM-DD, such as 2026-11-24")};
     case Unfit::profile: return {w("{what} is no profile's name", {what}), w("write 1 to 60 characters, as the catalogue calls the tube")};
     case Unfit::not_ascending: return {w("{what} is not more than what stands before it", {what}), w("write lengths above 0, ascending")};
@@ -84,9 +85,25 @@ Said say(const WrongValue& found, const Wording& w)
     case Unfit::version: return {w("the declared version is {what}", {what}), w("declare version=\"1.0\"")};
     case Unfit::reference: return {w("{what} stands for no character", {what}), w("write &amp; for a plain &")};
     case Unfit::tag_in_value: return {w("a \"<\" stands in the value"), w("write &lt; for it")};
-    case Unfit::no_commas: break;
+    case Unfit::shortened: return {w("{what} is what a spreadsheet makes of a long number, with digits lost", {what}), w("make the column a text column there and write the number again")};
+    case Unfit::error_value: return {w("the cell shows the error {what}", {what}), w("mend its formula, or write the value")};
+    case Unfit::formula_without_value: return {w("the cell holds the formula {what} without its value", {what}), w("open the workbook in a spreadsheet program and save it again, or write the value")};
+    case Unfit::cell_number: return {w("the cell holds {what}, which is no number or day that can be read", {what}), w("write a number of at most 15 digits that is not below 0, or a day from 1900-03-01")};
+    case Unfit::under_no_name: break;
     }
-    return {w("{what} is one field", {what}), w("separate the fields by commas")};
+    return {w("{what} stands in a column without a name", {what}), w("name the column in the first line, or empty it")};
+}
+
+Said say(const NumberInDoubt& found, const Wording& w)
+{
+    const NamedValue what{"what", named(found.stated)}, whole{"whole", found.whole};
+    if (found.decimals.empty()) return {w("{what} has its digits in groups", {what}), w("write {whole}", {whole})};
+    return {w("{what} can be read in two ways", {what}), w("write {whole} or {decimals}, whichever it is", {whole, {"decimals", found.decimals}})};
+}
+
+Said say(const DateInDoubt& found, const Wording& w)
+{
+    return {w("{what} is no day that is clear to everybody", {{"what", named(found.stated)}}), w("write {days}", {{"days", w.either(found.days)}})};
 }
 
 Said say(const OutsideBounds& found, const Wording& w)
@@ -107,7 +124,7 @@ Said say(const UnknownName& found, const Wording& w)
 {
     const NamedValue which{"which", found.list};
     const std::string wrong = w("{what} is not in {which:the|this} catalogue", {{"what", named(found.stated)}, which});
-    if (!found.nearest.empty()) return {wrong, w("the nearest there is {nearest}", {{"nearest", quoted(found.nearest)}})};
+    if (!found.nearest.empty()) return {wrong, w("did you mean {nearest}?", {{"nearest", quoted(found.nearest)}})};
     if (found.first.empty()) return {wrong, w("{which:the|this} catalogue holds none", {which})};
     std::vector<std::string> first;
     for (const std::string& name : found.first) first.push_back(quoted(name));
@@ -157,7 +174,7 @@ Said say(const Hidden& found, const Wording& w)
         return {w("{attribute} holds the {control:invisible|control} character {code}", {{"attribute", printable(found.attribute)}, control, code}), out_with_it};
     case HiddenIn::text: return {w("the text holds the {control:invisible|control} character {code}", {control, code}), out_with_it};
     case HiddenIn::line:
-        return {w("the line holds the {control:invisible|control} character {code}", {control, code}), found.point == '\t' ? w("separate the fields by commas") : out_with_it};
+        return {w("the line holds the {control:invisible|control} character {code}", {control, code}), out_with_it};
     case HiddenIn::file: break;
     }
     return {w("the file holds the {control:invisible|control} character {code}", {control, code}), w("take it out")};
