@@ -84,7 +84,7 @@ class Workbook:
     """The file's own XML beside the document that LibreOffice made of it.
 
     `formulas` holds the file's value of each formula by sheet, row and column; `fixed` every figure, to 0.001, that is no formula's;
-    `names` the row and column of each name given to a cell of the sheet called `named`.
+    `names` the row and column of each name given to a cell of a sheet that `named` matches, `sheet_of` that sheet's name.
     """
 
     def __init__(self, office, path, named):
@@ -94,16 +94,17 @@ class Workbook:
         self.sheets = [self.document.Sheets.getByIndex(i) for i in range(self.document.Sheets.Count)]
 
     def read_parts(self, path, named):
-        self.formulas, self.names, self.fixed = {}, {}, set()
+        self.formulas, self.names, self.sheet_of, self.fixed = {}, {}, {}, set()
         with zipfile.ZipFile(path) as parts:
             book = ElementTree.fromstring(parts.read("xl/workbook.xml"))
             for index in range(len(book.find(XML + "sheets"))):
                 for cell in ElementTree.fromstring(parts.read("xl/worksheets/sheet%d.xml" % (index + 1))).iter(XML + "c"):
                     self.read_cell(index, cell)
         for name in book.iter(XML + "definedName"):
-            found = re.fullmatch(named + r"!(\$[A-Z]\$\d+)", name.text)
+            found = re.fullmatch("(%s)" % named + r"!(\$[A-Z]\$\d+)", name.text)
             if found and not name.get("name").startswith("_xlnm"):
-                self.names[name.get("name")] = place(found.group(1))
+                self.names[name.get("name")] = place(found.group(2))
+                self.sheet_of[name.get("name")] = found.group(1)
 
     def read_cell(self, sheet, cell):
         value = cell.find(XML + "v")

@@ -2,9 +2,10 @@
 
 usage: /usr/bin/python3 recalculate.py WORKBOOK_CASES
 
-WORKBOOK_CASES is the helper program that writes the workbooks and the program's own answers. Three things are held:
+WORKBOOK_CASES is the helper program that writes the workbooks and the program's own answers. Four things are held:
 every formula, recalculated, gives the value that the file holds for it; for every changed set of inputs the workbook's
-verdict, cuts, kept lengths, overlaps, checks and what is to be confirmed are the program's; while it is refused no cell holds a cut.
+verdict, cuts, kept lengths, overlaps, checks and what is to be confirmed are the program's; while it is refused no cell holds a cut;
+and whatever is then measured after the cut, the workbook says of the shaft what the program says.
 """
 import json
 import os
@@ -16,17 +17,20 @@ from office import Workbook, compare_all, set_cell
 LEAST_CASES = 200
 NOT_ASKED = "—"
 MM = {"mm": 1.0, "in": 25.4}
+PART_AS_CUT = {"right": "RIGHT", "saw-more": "SAW MORE", "measure": "MEASURE", "too-short": "TOO SHORT"}
+VERDICT_AS_CUT = {"right": "RIGHT", "saw-more": "SAW MORE", "measure": "MEASURE AGAIN", "too-short": "DO NOT USE"}
 OVERLAPS = {"closed_before": "overlap_closed_before", "closed_after": "overlap_closed_after", "shortest": "overlap_shortest",
             "longest_working": "overlap_working", "longest_turning": "overlap_turning", "longest_standing": "overlap_standing"}
 
 
 class OrderWorkbook(Workbook):
     def __init__(self, office, path):
-        super().__init__(office, path, "Order")
+        super().__init__(office, path, "Order|Checks")
         self.areas = [sheet.getCellRangeByPosition(0, 0, 9, 400) for sheet in self.sheets]
         self.order = self.sheets[0]
         last_named_row = max(row for row, _ in self.names.values())
-        self.results = self.order.getCellRangeByPosition(0, 0, 4, last_named_row)  # all that has a name: less to fetch
+        # All that has a name: less to fetch.
+        self.results = {sheet.Name: sheet.getCellRangeByPosition(0, 0, 4, last_named_row) for sheet in self.sheets[:2]}
 
     def set(self, name, value):
         row, column = self.names[name]
@@ -34,14 +38,14 @@ class OrderWorkbook(Workbook):
 
     def calculate(self, everything=False):
         self.document.calculateAll() if everything else self.document.calculate()
-        self.values = self.results.getDataArray()
+        self.values = {name: cells.getDataArray() for name, cells in self.results.items()}
 
     def all_values(self):
         return [area.getDataArray() for area in self.areas]
 
     def __getitem__(self, name):
         row, column = self.names[name]
-        return self.values[row][column]
+        return self.values[self.sheet_of[name]][row][column]
 
 
 def in_mm(value, units):
@@ -124,34 +128,21 @@ def compare_hidden(comparison, workbook, units, what, hidden, known):
             comparison.expect("%s, a cell holds %r though refused" % (what, figure), float(figure in on_sheet), 0.0)
 
 
-def compare_as_cut(comparison, workbook, units, what, answer):
-    """A shaft that is cut as the sheet says has the clearance and overlaps that the sheet promised; one that bottoms is refused."""
-    for half in ("inner_half", "outer_half", "inner_guard_half", "outer_guard_half"):
-        kept = answer["keep_mm"][half]
-        workbook.set("after_" + half, None if kept is None else kept / MM[units])
-    workbook.calculate()
-    comparison.expect(what + ", verdict as cut", workbook["after_verdict"], "fits")
-    comparison.expect(what + ", clearance as cut", in_mm(workbook["after_clearance"], units), clearance(answer))
-    for key in ("working", "turning", "standing"):
-        name, check = "after_overlap_" + key, next(check for check in answer["checks"] if check["id"] == "overlap-" + key)
-        comparison.expect(what + ", " + name, in_mm(workbook[name], units), or_empty(check["value"]))
-        if check["result"] == "not-checked":
-            comparison.expect("%s, %s of a length that not every tractor states" % (what, name), workbook[name + "_result"], "NOT-CHECKED")
-    guards = [answer["keep_mm"][half] for half in ("inner_guard_half", "outer_guard_half")]
-    if None not in guards:
-        setback = next(check for check in answer["checks"] if check["id"] == "guard-setback")
-        comparison.expect(what + ", setback as cut", in_mm(workbook["after_guard_setback"], units), setback["value"])
-        workbook.set("after_inner_guard_half", (answer["keep_mm"]["inner_half"] + 13) / MM[units])  # longer than its tube
+def compare_as_cut(comparison, workbook, units, what, after_cuts):
+    """Whatever is measured after the cut, each part and the whole shaft are what the program says of them."""
+    for after in after_cuts:
+        for name, value in after["set"].items():
+            workbook.set(name, value)
         workbook.calculate()
-        comparison.expect(what + ", a guard longer than its tube", workbook["after_guard_setback_result"], "WARN")
-        workbook.set("after_inner_guard_half", guards[0] / MM[units])
-    for half in ("inner_half", "outer_half"):  # too long by all of the clearance
-        workbook.set("after_" + half, (answer["keep_mm"][half] + clearance(answer)) / MM[units])
-    workbook.calculate()
-    comparison.expect(what + ", verdict with no clearance left", workbook["after_verdict"], "refused")
-    for half in ("inner_half", "outer_half", "inner_guard_half", "outer_guard_half"):
-        workbook.set("after_" + half, None)
-    workbook.calculate()
+        said = "%s, as cut %s" % (what, json.dumps(after["set"]))
+        comparison.expect(said + ", verdict", workbook["after_verdict"], VERDICT_AS_CUT[after["verdict"]])
+        for part, found in after["parts"].items():
+            tube, _, kind = part.partition("_")
+            name = "after_%s_%shalf" % (tube, "guard_" if kind == "guard" else "")
+            comparison.expect("%s, %s" % (said, part), workbook[name + "_result"], PART_AS_CUT[found["result"]])
+            comparison.expect("%s, by how much of %s" % (said, part), in_mm(workbook[name + "_by"], units), or_empty(found["by"]))
+        for name in after["set"]:
+            workbook.set(name, None)
 
 
 def run_case(comparison, workbook, base, number, case):
@@ -170,8 +161,7 @@ def run_case(comparison, workbook, base, number, case):
         inputs = {round(value * MM[units], 3) for value in case["set"].values() if value is not None}
         fixed = workbook.fixed | {round(value * MM[units], 3) for value in workbook.fixed}
         compare_hidden(comparison, workbook, units, what, case["hidden"], fixed | inputs)
-    if number % 25 == 0 and answer["cut_mm"]:
-        compare_as_cut(comparison, workbook, units, what, answer)
+    compare_as_cut(comparison, workbook, units, what, case["after_cut"])
     for name in case["set"]:
         workbook.set(name, issued[name])
 

@@ -8,6 +8,7 @@
 #include <iostream>
 #include <nlohmann/json.hpp>
 
+#include "oracle/after_cut_cases.hpp"
 #include "oracle/changed_inputs.hpp"
 #include "shaftcut/documents/json/json.hpp"
 #include "support/workbooks.hpp"
@@ -18,7 +19,7 @@ using nlohmann::json;
 
 namespace {
 
-constexpr int random_cases = 14;
+constexpr int random_cases = 14, readings_after_cut = 2;
 
 // An input as it is typed: in inches such a number that it reads back as the same micrometres.
 json typed(const std::optional<Length>& length, Units units)
@@ -80,12 +81,39 @@ json hidden_figures(const WorkOrder& order)
     return hidden;
 }
 
+// What is typed into the block of the shaft as cut, and what the program says of each part and of the whole.
+json after_cut_of(const AfterCutCase& one, Units units)
+{
+    json set = json::object(), parts = json::object();
+    const auto put = [&](const std::string& name, const std::optional<Measurement>& read) {
+        if (read) set[name] = typed(read->length, units);
+    };
+    for (const Tube tube : both_tubes) {
+        put(std::string("after_") + to_word(tube) + "_half", one.measured.halves[tube].length);
+        put(std::string("after_") + to_word(tube) + "_guard_half", one.measured.halves[tube].guard);
+    }
+    for (const PartAfterCut& part : one.found.parts) {
+        const Length by = part.saw_more ? part.saw_more->off : part.short_by;
+        parts[to_word(part.part)] = {{"result", to_word(part.result)}, {"by", by == Length() ? json() : json(by.mm())}};
+    }
+    return {{"set", set}, {"verdict", to_word(one.found.verdict)}, {"parts", parts}};
+}
+
+json after_cuts(const BaseJob& base, const Job& job, const WorkOrder& order)
+{
+    static std::mt19937 random(20261128);  // one row of numbers for all cases
+    json cases = json::array();
+    for (const AfterCutCase& one : after_cut_cases(base, job, order, readings_after_cut, random)) cases.push_back(after_cut_of(one, base.job.units));
+    return cases;
+}
+
 json case_of(const BaseJob& base, const Changes& changes)
 {
-    const WorkOrder order = worked(base, changed_job(base, changes));
+    const Job job = changed_job(base, changes);
+    const WorkOrder order = worked(base, job);
     json set = json::object();
     for (const auto& [name, length] : changes) set[name] = typed(length, base.job.units);
-    return {{"set", set}, {"answer", answer_of(order)}, {"kept", kept_as_printed(order)}, {"confirm", asked_of(order)}, {"hidden", hidden_figures(order)}};
+    return {{"set", set}, {"answer", answer_of(order)}, {"kept", kept_as_printed(order)}, {"confirm", asked_of(order)}, {"hidden", hidden_figures(order)}, {"after_cut", after_cuts(base, job, order)}};
 }
 
 json write_base(const BaseJob& base, ChangeSearch& search, const std::string& folder)

@@ -225,7 +225,7 @@ private:
     {
         worksheet_set_paper(out, spreadsheet_.paper == Paper::a4 ? 9 : 1);
         worksheet_set_margins(out, 0.55, 0.55, 0.75, 0.75);
-        worksheet_fit_to_pages(out, 1, 0);
+        worksheet_fit_to_pages(out, 1, sheet.one_page ? 1 : 0);
         if (sheet.landscape) worksheet_set_landscape(out);
         if (sheet.printed_columns > 0 && sheet.rows_end > 0)
             check(worksheet_print_area(out, 0, 0, static_cast<lxw_row_t>(sheet.rows_end - 1), static_cast<lxw_col_t>(sheet.printed_columns - 1)));

@@ -87,6 +87,7 @@ struct Worksheet {
     int repeated_rows = 0;                     // from the top, on every printed page
     std::vector<int> page_breaks;              // a new printed page starts with these rows
     bool landscape = false;
+    bool one_page = false;                     // printed on one, however high it is
     int printed_columns = 0;                   // from the left; 0: all
     int rows_begin = 0, rows_end = 0;          // rows that `make_row` makes, below all `cells`
     std::function<SheetRow(int)> make_row;

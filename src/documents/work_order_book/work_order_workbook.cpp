@@ -19,7 +19,7 @@ std::string workbook_of(const WorkOrder& order, const Wording& w, Paper paper)
 {
     const std::string footer = workbook::foot_of_sheets(w);
     workbook::BasisSheet basis = workbook::basis_sheet(order, footer, w);
-    workbook::OrderSheet front = workbook::order_sheet(order, basis.findings, footer, w);
+    workbook::OrderSheets front = workbook::order_sheets(order, basis.findings, footer, w);
     Spreadsheet book;
     book.title = workbook::work_order_title(order.order, w);
     book.author = order.owner;
@@ -28,7 +28,8 @@ std::string workbook_of(const WorkOrder& order, const Wording& w, Paper paper)
     book.refusal_title = workbook::refused_entry(w);
     book.names = front.names;
     book.names.insert(book.names.end(), basis.names.begin(), basis.names.end());
-    book.sheets.push_back(std::move(front.sheet));
+    book.sheets.push_back(std::move(front.order));
+    book.sheets.push_back(std::move(front.checks));
     book.sheets.push_back(workbook::parts_sheet(order, footer, w));
     book.sheets.push_back(std::move(basis.sheet));
     for (std::size_t i = 0; i < order.machines.size(); ++i) {

@@ -202,6 +202,8 @@ BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer, const 
     for (const LengthLine& line : stop_lines(order, w)) add_line(sheet, basis.names, line, stop_words(order, line.name, w));
     add_head(sheet, BasisBlock::compared, w);
     for (const LengthLine& line : figure_lines(order, w)) add_line(sheet, basis.names, line, "");
+    add_head(sheet, BasisBlock::as_cut, w);
+    for (const LengthLine& line : as_cut_lines(order, w)) add_line(sheet, basis.names, line, "");
     add_head(sheet, BasisBlock::fixed, w);
     add_constants(sheet, basis.names, shaft_constants(order, w), w);
     add_head(sheet, BasisBlock::limits, w);

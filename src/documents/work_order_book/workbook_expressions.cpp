@@ -42,13 +42,6 @@ void add_guards(Names& names, const WorkOrder& order)
     add_for_both(names, "THIS_guard_is_short", "AND(sawn_THIS_guard>0,ROUND(THIS_least_guard-left_THIS_guard,3)>=0.01)");
 }
 
-// "ROUND(x*1/3,3)": the fraction as two whole numbers, so that it is rounded once.
-std::string part_of_overlap(const WorkOrder& order, Limit limit)
-{
-    const Fraction part = order.limits.fraction(limit);
-    return "ROUND(overlap_left_closed*" + std::to_string(part.numerator) + "/" + std::to_string(part.denominator) + ",3)";
-}
-
 void add_guard_setback(Names& names)
 {
     add_for_both(names, "setback_THIS", "ROUND(left_THIS_half-left_THIS_guard,3)");
@@ -124,9 +117,7 @@ void add_overlap(Figures& figures, const WorkOrder& order, Range range, const Wo
     const std::string word = to_word(range);
     const CheckId id = overlap_check_id(range);
     const std::string known = "AND(" + holds("cut_is_known", CellWord::yes, w) + ",ISNUMBER(" + word + "_length))";
-    const std::string limit = range == Range::working    ? part_of_overlap(order, Limit::overlap_working)
-                              : range == Range::turning ? "MAX(" + part_of_overlap(order, Limit::overlap_turning) + ",least_overlap_turning)"
-                                                        : "least_overlap_standing";
+    const std::string limit = least_overlap_expression(order, range, "overlap_left_closed");
     const std::string name = word + "_overlap";
     figures.add(name + "_value", overlap_name(range, OverlapFigure::value, w), known, "ROUND(halves_left-" + word + "_length,3)", &Check::value, id);
     figures.add(name + "_worst", overlap_name(range, OverlapFigure::worst, w), known, "ROUND(" + name + "_value-halves_doubt-" + word + "_plus_minus,3)", &Check::worst, id);
@@ -158,7 +149,25 @@ void add_guard_figures(Figures& figures, const WorkOrder& order, const Wording& 
                 "IF(has_inner_guard,IF(has_outer_guard,setback_of_both,setback_inner),setback_outer)", &Check::value, CheckId::guard_setback);
 }
 
+// "ROUND(x*1/3,3)": the fraction as two whole numbers, so that it is rounded once.
+std::string part_of(const std::string& overlap, Fraction part)
+{
+    return "ROUND(" + overlap + "*" + std::to_string(part.numerator) + "/" + std::to_string(part.denominator) + ",3)";
+}
+
 }  // namespace
+
+std::string sawn_expression(const std::string& need) { return sawn_in(steps_for(need)); }
+
+std::string least_overlap_expression(const WorkOrder& order, Range range, const std::string& closed_overlap)
+{
+    switch (range) {
+    case Range::working: return part_of(closed_overlap, order.limits.fraction(Limit::overlap_working));
+    case Range::turning: return "MAX(" + part_of(closed_overlap, order.limits.fraction(Limit::overlap_turning)) + ",least_overlap_turning)";
+    case Range::standing: break;
+    }
+    return "least_overlap_standing";
+}
 
 Names cut_expressions(const WorkOrder& order)
 {

@@ -98,8 +98,14 @@ Names closing_expressions(const Wording& w);
 // need, cut, what is left, what it closes to, and what else the checks' figures are made of, in millimetres.
 Names cut_expressions(const WorkOrder& order);
 Names check_expressions(const WorkOrder& order);
+// What is sawn off for a need, both in mm: nothing, or up to the saw's step and at least its least cut.
+std::string sawn_expression(const std::string& need);
+std::string least_overlap_expression(const WorkOrder& order, Range range, const std::string& closed_overlap);
 // Every check's figures in millimetres, which a refused job shows too.
 std::vector<LengthLine> figure_lines(const WorkOrder& order, const Wording& w);
+
+// What the lengths measured after the cut make of the shaft; nothing until one is typed in.
+std::vector<LengthLine> as_cut_lines(const WorkOrder& order, const Wording& w);
 
 // One thing that cannot be, or that is doubtful; `formula` says yes or no.
 struct FindingLine {

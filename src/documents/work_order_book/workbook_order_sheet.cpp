@@ -4,6 +4,7 @@
 #include "order/instruction_words.hpp"
 #include "say_all.hpp"
 #include "work_order_book/order_sheet_words.hpp"
+#include "work_order_book/sheet_words.hpp"
 #include "work_order_book/workbook_sheets.hpp"
 
 namespace shaftcut::workbook {
@@ -84,39 +85,55 @@ void add_signatures(SheetBuilder& sheet, const Wording& w)
     }
 }
 
+std::vector<double> column_widths(const WorkOrder& order)
+{
+    if (order.units == Units::in) return {23, 27, 7.5, 8, 20, 22, 8.5, 8.5};
+    return {25, 16, 7.5, 7.5, 13, 31};
+}
+
+// The sheet behind the order's; gives the cells of the checks' results.
+std::vector<std::string> checks_of(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings, const Wording& w)
+{
+    sheet.put(0, work_order_title(order.order, w), style::title(), last_column + 1);
+    sheet.end_row(22);
+    add_lengths_after(sheet, names, order, w);
+    sheet.empty_row();
+    const auto results = add_checks(sheet, names, order, findings, w);
+    sheet.empty_row();
+    add_shaft_as_cut(sheet, names, order, w);
+    return results;
+}
+
 }  // namespace
 
-OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer, const Wording& w)
+OrderSheets order_sheets(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer, const Wording& w)
 {
-    OrderSheet made;
-    const bool inches = order.units == Units::in;
-    std::vector<double> widths{25, 16, 7.5, 7.5, 13, 31};
-    if (inches) widths = {23, 27, 7.5, 8, 20, 22, 8.5, 8.5};
-    SheetBuilder sheet(order_sheet_id, widths);
+    OrderSheets made;
+    SheetBuilder checks(checks_sheet_id, column_widths(order));
+    const auto results = checks_of(checks, made.names, order, findings, w);
+    SheetBuilder sheet(order_sheet_id, column_widths(order));
     add_heading(sheet, order, w);
     sheet.empty_row();
     const int verdict_row = sheet.row();
     add_verdict(sheet, made.names, order, w);
+    CellStyle word = style::great();
+    word.align = CellStyle::Align::centre;
+    sheet.put_at(verdict_row, 1, CellFormula{verdict_formula(results, w), cell_word(word_of(order.verdict), w)}, word);
     sheet.empty_row();
     add_inputs(sheet, made.names, order, w);
     sheet.empty_row();
     add_confirmations(sheet, made.names, order, w);
     sheet.empty_row();
     add_cut(sheet, made.names, order, w);
-    sheet.start_page();
-    add_lengths_after(sheet, made.names, order, w);
     sheet.empty_row();
-    const auto results = add_checks(sheet, made.names, order, findings, w);
-    CellStyle word = style::great();
-    word.align = CellStyle::Align::centre;
-    sheet.put_at(verdict_row, 1, CellFormula{verdict_formula(results, w), cell_word(word_of(order.verdict), w)}, word);
-    sheet.start_page();
-    add_shaft_as_cut(sheet, made.names, order, results, w);
+    add_parts_as_cut(sheet, made.names, order, w);
     add_texts(sheet, OrderCaption::refused_because, reasons_to_refuse(order.checks, w), w);
     add_texts(sheet, OrderCaption::ways_out, say_all(order.ways_out, w), w);
     add_texts(sheet, OrderCaption::notes, say_all(order.notes, w), w);
     add_signatures(sheet, w);
-    made.sheet = sheet.take(head_of_pages(order, order_sheet_id, w), footer, 1);
+    made.order = sheet.take(head_of_pages(order, order_sheet_id, w), footer, 0);
+    made.checks = checks.take(head_of_pages(order, checks_sheet_id, w), footer, 0);
+    made.order.one_page = made.checks.one_page = true;
     return made;
 }
 

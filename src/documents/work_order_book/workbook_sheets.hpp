@@ -7,7 +7,7 @@
 namespace shaftcut::workbook {
 
 // The sheets that formulas name.
-inline constexpr const char *order_sheet_id = "Order", *basis_sheet_id = "Basis", *machine_sheet_id = "Machine";
+inline constexpr const char *order_sheet_id = "Order", *checks_sheet_id = "Checks", *basis_sheet_id = "Basis", *machine_sheet_id = "Machine";
 
 // Where the Basis sheet says yes or no to each finding.
 struct Finding {
@@ -23,22 +23,26 @@ struct BasisSheet {
 };
 BasisSheet basis_sheet(const WorkOrder& order, const std::string& footer, const Wording& w);
 
-struct OrderSheet {
-    Worksheet sheet;
+// What is typed in, cut and measured again, on one printed page; and behind it what the checks make of it.
+struct OrderSheets {
+    Worksheet order, checks;
     Names names;
 };
-OrderSheet order_sheet(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer, const Wording& w);
+OrderSheets order_sheets(const WorkOrder& order, const std::vector<Finding>& findings, const std::string& footer, const Wording& w);
 
 // What the sheet is about: whose shaft, for which machine, as it came in, who measured.
 void add_heading(SheetBuilder& sheet, const WorkOrder& order, const Wording& w);
 
-// The parts of the Order sheet, each of which ends its last row. `results` are the cells of the checks' results.
+// The parts of these sheets, each of which ends its last row.
 void add_inputs(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
 void add_confirmations(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
 void add_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
 void add_lengths_after(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
+// Gives the cells of the checks' results.
 std::vector<std::string> add_checks(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<Finding>& findings, const Wording& w);
-void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const std::vector<std::string>& results, const Wording& w);
+// What is measured after the cut with what each part is by it; and what the shaft then gives.
+void add_parts_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
+void add_shaft_as_cut(SheetBuilder& sheet, Names& names, const WorkOrder& order, const Wording& w);
 
 Worksheet parts_sheet(const WorkOrder& order, const std::string& footer, const Wording& w);
 

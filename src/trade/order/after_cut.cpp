@@ -149,9 +149,12 @@ private:
     CutPlan plan_;
 };
 
+// Nothing where what lacks decides nothing (length.hpp).
+Length that_decides(Length lacks) { return clearly_above(lacks, Length()) ? lacks : Length(); }
+
 AfterCutVerdict result_of(bool was_read, Length off, Length short_by)
 {
-    if (clearly_above(short_by, Length())) return AfterCutVerdict::too_short;
+    if (short_by != Length()) return AfterCutVerdict::too_short;
     if (!was_read) return AfterCutVerdict::measure;
     return off == Length() ? AfterCutVerdict::right : AfterCutVerdict::saw_more;
 }
@@ -166,7 +169,7 @@ PartAfterCut tube_found(const Judged& judged, const Needs& needs, const Shortfal
 {
     const Toleranced& half = judged.now.half[tube];
     const bool was_read = judged.now.half_read[tube];
-    const Length off = needs.sawn_again.tube[tube], short_by = shortfalls.of_tube(tube);
+    const Length off = needs.sawn_again.tube[tube], short_by = that_decides(shortfalls.of_tube(tube));
     PartAfterCut part{tube_part(tube), result_of(was_read, off, short_by), std::nullopt, std::nullopt, std::nullopt, short_by};
     if (was_read) part.measured = half.value;
     part.expected = expected_half(judged.order, tube, was_read ? half.plus_minus : judged.order.measuring_plus_minus);
@@ -178,7 +181,7 @@ PartAfterCut guard_found(const Judged& judged, const Needs& needs, const Shortfa
 {
     const auto& guard = judged.now.guard[tube];
     const bool was_read = judged.now.guard_read[tube];
-    const Length off = needs.sawn_again.guard[tube], short_by = shortfalls.of_guard(tube);
+    const Length off = needs.sawn_again.guard[tube], short_by = that_decides(shortfalls.of_guard(tube));
     PartAfterCut part{guard_part(tube), result_of(was_read, off, short_by), std::nullopt, std::nullopt, std::nullopt, short_by};
     if (was_read) part.measured = guard->value;
     part.expected = expected_guard(judged.order, tube, was_read ? guard->plus_minus : judged.order.measuring_plus_minus);

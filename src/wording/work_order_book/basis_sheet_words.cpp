@@ -10,6 +10,7 @@ const char* english(BasisBlock block)
     case BasisBlock::findings: return "Contradictions and doubts (the check on consistency)";
     case BasisBlock::stops: return "Where the tubes stop";
     case BasisBlock::compared: return "What the checks compare";
+    case BasisBlock::as_cut: return "The shaft as it is after the cut";
     case BasisBlock::fixed: return "Fixed figures";
     case BasisBlock::limits: return "Limits in force";
     case BasisBlock::checks: return "Basis of each check (as issued)";
@@ -67,6 +68,7 @@ std::vector<std::string> heads(BasisBlock block, const Wording& w)
     case BasisBlock::findings: return {w("What is looked for"), w("Found"), "", w("If found"), w("What is found first, from here on")};
     case BasisBlock::stops: return {w("Figure"), w("mm"), w("± mm"), w("Name"), w("How it is found")};
     case BasisBlock::compared: return {w("Figure"), w("mm"), "", w("Name"), ""};
+    case BasisBlock::as_cut: return {w("Figure"), w("mm"), w("± mm"), w("Name"), ""};
     case BasisBlock::fixed: return {w("Figure"), w("mm"), "", w("Name"), w("Where it comes from")};
     case BasisBlock::limits: return {w("Limit"), w("mm"), "", w("Name"), w("Basis")};
     case BasisBlock::checks:

@@ -12,7 +12,7 @@ namespace shaftcut::workbook {
 std::string basis_title(const std::string& order, const Wording& w);
 std::string basis_introduction(const Wording& w);
 
-enum class BasisBlock { lengths, findings, stops, compared, fixed, limits, checks, expressions };
+enum class BasisBlock { lengths, findings, stops, compared, as_cut, fixed, limits, checks, expressions };
 std::string heading(BasisBlock block, const Wording& w);
 // Of the five columns; none for the last two blocks.
 std::vector<std::string> heads(BasisBlock block, const Wording& w);

@@ -16,6 +16,10 @@ const char* english(CellWord word)
     case CellWord::fits: return "fits";
     case CellWord::refused: return "refused";
     case CellWord::measure: return "measure";
+    case CellWord::right: return "RIGHT";
+    case CellWord::saw_more: return "SAW MORE";
+    case CellWord::not_measured: return "MEASURE";
+    case CellWord::too_short: return "TOO SHORT";
     case CellWord::agrees: return "agrees";
     case CellWord::longer: return "longer";
     case CellWord::shorter: return "shorter";
@@ -60,6 +64,17 @@ CellWord word_of(ClosedAgreement agreement)
     case ClosedAgreement::shorter: break;
     }
     return CellWord::shorter;
+}
+
+CellWord word_of(AfterCutVerdict result)
+{
+    switch (result) {
+    case AfterCutVerdict::right: return CellWord::right;
+    case AfterCutVerdict::saw_more: return CellWord::saw_more;
+    case AfterCutVerdict::measure: return CellWord::not_measured;
+    case AfterCutVerdict::too_short: break;
+    }
+    return CellWord::too_short;
 }
 
 }  // namespace shaftcut::workbook

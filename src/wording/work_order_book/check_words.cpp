@@ -32,7 +32,7 @@ void add_work(Sentences& sentences, const HalfWork& half, Length one_chain, cons
 
 }  // namespace
 
-std::string checks_heading(const Wording& w) { return w("5  Checks (lengths in {inches:mm|inches})", {{"inches", w.units() == Units::in}}); }
+std::string checks_heading(const Wording& w) { return w("6  Checks (lengths in {inches:mm|inches})", {{"inches", w.units() == Units::in}}); }
 std::vector<std::string> check_heads(const Wording& w) { return {w("Check"), w("Result"), w("Value"), w("Worst"), w("Limit"), w("What is asked")}; }
 std::string lengths_agree(const Wording& w) { return sentence(PlainFinding::lengths_agree, w); }
 

@@ -55,7 +55,7 @@ std::string piece_name(const CutPiece& piece, const Wording& w)
 
 std::string how_to_saw(HowToSaw how, const Wording& w) { return w(english(how)); }
 
-std::string after_heading(const Wording& w) { return w("4  The shaft after the cut"); }
+std::string after_heading(const Wording& w) { return w("5  The shaft after the cut"); }
 std::string name_of(AfterName which, const Wording& w) { return w(english(which)); }
 std::string remark(AfterRemark which, const Wording& w) { return w(english(which)); }
 

@@ -102,8 +102,10 @@ SheetPart sheet_of(const pugi::xml_document& document, const std::string& name, 
     sheet.paper = root.child("pageSetup").attribute("paperSize").as_string("1");
     sheet.header = root.child("headerFooter").child("oddHeader").text().get();
     sheet.width = width_of_columns(root.child("cols"));
-    sheet.one_page_wide = root.child("sheetPr").child("pageSetUpPr").attribute("fitToPage").as_bool() &&
-                          root.child("pageSetup").attribute("fitToHeight").as_int(1) == 0 && root.child("pageSetup").attribute("fitToWidth").as_int(1) == 1;
+    const auto setup = root.child("pageSetup");
+    const bool fitted = root.child("sheetPr").child("pageSetUpPr").attribute("fitToPage").as_bool() && setup.attribute("fitToWidth").as_int(1) == 1;
+    sheet.one_page_wide = fitted && setup.attribute("fitToHeight").as_int(1) == 0;
+    sheet.one_page = fitted && setup.attribute("fitToHeight").as_int(1) == 1;
     for (const auto& row : root.child("sheetData").children("row")) {
         sheet.row_heights[row.attribute("r").as_int()] = row.attribute("ht").as_double(root.child("sheetFormatPr").attribute("defaultRowHeight").as_double());
         for (const auto& cell : row.children("c")) sheet.cells[cell.attribute("r").as_string()] = cell_of(cell, formats, texts);
@@ -121,6 +123,19 @@ std::optional<std::string> WorkbookParts::order_cell(const std::string& name) co
     std::string cell = found->second.substr(6);
     std::erase(cell, '$');
     return cell;
+}
+
+const SheetCell* WorkbookParts::cell_named(const std::string& name) const
+{
+    const auto found = names.find(name);
+    if (found == names.end()) return nullptr;
+    const std::size_t mark = found->second.find("!$");
+    if (mark == std::string::npos) return nullptr;
+    std::string cell = found->second.substr(mark + 1);
+    std::erase(cell, '$');
+    for (const SheetPart& sheet : sheets)
+        if (sheet.name == found->second.substr(0, mark)) return &sheet.cells.at(cell);
+    return nullptr;
 }
 
 WorkbookParts parts_of(const std::string& bytes)

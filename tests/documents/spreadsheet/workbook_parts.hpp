@@ -25,6 +25,7 @@ struct SheetPart {
     std::string paper;   // the format's number of the paper's size
     std::string header;
     bool one_page_wide = false;
+    bool one_page = false;
     double width = 0;    // of all columns, in characters
     std::map<std::string, SheetCell> cells;
     std::map<int, double> row_heights;  // points, by row number as people count them
@@ -39,6 +40,8 @@ struct WorkbookParts {
 
     // The cell of the Order sheet that a name stands for; nothing where it is an expression or another sheet's.
     std::optional<std::string> order_cell(const std::string& name) const;
+    // The cell that a name stands for, on whichever sheet; null where it is an expression.
+    const SheetCell* cell_named(const std::string& name) const;
 };
 
 // Unpacks with Python's zipfile; a workbook that cannot be read fails the test.

@@ -28,8 +28,8 @@ WorkbookParts parts_of_base(const std::string& name)
 const SheetCell& named(const WorkbookParts& parts, const std::string& name)
 {
     INFO(name);
-    REQUIRE(parts.order_cell(name));
-    return parts.sheets[0].cells.at(*parts.order_cell(name));
+    REQUIRE(parts.cell_named(name));
+    return *parts.cell_named(name);
 }
 
 // The text in the column beside the heading's label; empty where there is no such line.
@@ -82,7 +82,7 @@ TEST_CASE("a guard that is not used again has no cut, no kept length and nothing
     CHECK(named(parts, "inner_guard_half").locked);
     CHECK_FALSE(named(parts, "outer_guard_half").locked);
     CHECK(named(parts, "check_guard_cover_result").value == "NOT-CHECKED");
-    CHECK_FALSE(parts.order_cell("confirm_inner_guard"));
+    CHECK_FALSE(parts.cell_named("confirm_inner_guard"));
 }
 
 TEST_CASE("a longest that some tractors leave out is empty, and its check has the figure that it is at least")
@@ -109,8 +109,8 @@ TEST_CASE("contradictions come before doubts, and the first that is found is sai
 {
     const WorkbookParts exchanged = parts_of_base("exchanged");
     const std::string row = named(exchanged, "check_consistency_result").reference.substr(1);
-    CHECK(exchanged.sheets[0].cells.at("F" + row).value.starts_with("Contradiction: the two half lengths seem to be exchanged"));
+    CHECK(exchanged.sheets[1].cells.at("F" + row).value.starts_with("Contradiction: the two half lengths seem to be exchanged"));
     const WorkbookParts inches = parts_of_base("inches-for-millimetres");
-    const std::string words = inches.sheets[0].cells.at("F" + named(inches, "check_consistency_result").reference.substr(1)).value;
+    const std::string words = inches.sheets[1].cells.at("F" + named(inches, "check_consistency_result").reference.substr(1)).value;
     CHECK(words.find("is its unit right? Measured in inches") != std::string::npos);
 }
