@@ -1,6 +1,7 @@
 // The configuration in lines, and the libraries behind the door.
 #include <utility>
 
+#include "build/ability_words.hpp"
 #include "engine/said.hpp"
 #include "known.hpp"
 #include "page/cairo_pages.hpp"
@@ -16,7 +17,7 @@ std::string Engine::catalogue(const Wishes& wishes) const
     const Wording w(wishes.units.value_or(Units::mm));
     std::string text;
     for (const Connection& connection : known_->catalogue.connections) text += connection_lines(connection, w);
-    for (const Series& series : known_->catalogue.series) text += series_lines(series, w);
+    for (const Series& series : known_->catalogue.series) text += series_lines(series, w) + ability_lines(abilities_of(series), w);
     return text;
 }
 

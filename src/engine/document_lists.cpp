@@ -13,6 +13,7 @@
 #include "saw_book/batch_workbook.hpp"
 #include "saw_book/saw_workbook.hpp"
 #include "saw_sheet/batch_saw_sheets.hpp"
+#include "saw_sheet/batch_summary.hpp"
 #include "saw_sheet/saw_sheet.hpp"
 #include "terminal/after_cut_terminal.hpp"
 #include "terminal/build_terminal.hpp"
@@ -111,6 +112,7 @@ std::string labels_pdf(const Batch& batch, const Wishes& wishes, const Wording& 
 }
 
 constexpr std::array batch_rows{
+    Writing<Batch>{batch_summary, Format::pdf, "-summary.pdf", pdf<Batch, draw_batch_summary, batch_summary_info>},
     Writing<Batch>{batch_saw_sheets, Format::pdf, "-saw-plan.pdf", batch_saw_pdf},
     Writing<Batch>{labels, Format::pdf, "-labels.pdf", labels_pdf},
     Writing<Batch>{batch_workbook, Format::xlsx, "-batch.xlsx", [](const Batch& batch, const Wishes& wishes, const Wording&) { return batch_workbook_of(batch, wishes.paper); }},
@@ -137,7 +139,7 @@ constexpr std::array with_shaft_kinds{DocumentKind::tag};
 constexpr std::array lengths_kinds{lengths_sheet, lengths_answer};
 constexpr std::array after_cut_kinds{after_cut_answer};
 constexpr std::array build_kinds{assembly, assembly_answer};
-constexpr std::array batch_kinds{batch_saw_sheets, labels, batch_workbook, batch_answer};
+constexpr std::array batch_kinds{batch_summary, batch_saw_sheets, labels, batch_workbook, batch_answer};
 constexpr std::array saw_kinds{saw_sheet, saw_workbook, saw_answer};
 constexpr std::array form_kinds{DocumentKind::measuring_form};
 

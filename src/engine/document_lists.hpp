@@ -17,7 +17,7 @@ enum class DocumentKind {
     lengths_sheet, lengths_answer,                          // of a machine
     after_cut_answer,                                       // of a shaft as it was cut
     assembly, assembly_answer,                              // of one order of a list
-    batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
+    batch_summary, batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
     saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
     measuring_form
 };

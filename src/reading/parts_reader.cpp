@@ -10,7 +10,7 @@ constexpr int most_in_one_place = 99;
 
 // What a part may depend on: a tube's pin is no matter of the lock.
 struct Narrowing {
-    bool tube = false, joint = false, connection = false, lock = false, device = false;
+    bool tube = false, joint = false, connection = false, lock = false, device = false, replaces = false;
 };
 
 Narrowing narrowing_of(PartKind kind)
@@ -22,12 +22,13 @@ Narrowing narrowing_of(PartKind kind)
     by.connection = kind == PartKind::connection_yoke || kind == PartKind::device;
     by.lock = kind == PartKind::connection_yoke;
     by.device = kind == PartKind::device;
+    by.replaces = kind == PartKind::device;
     return by;
 }
 
 // What a part states, beside for what it is.
 struct Narrowed {
-    Attribute tube, joint, connection, lock, device;
+    Attribute tube, joint, connection, lock, device, replaces;
 };
 
 void check_narrowing(PartKind kind, const Narrowed& stated)
@@ -42,6 +43,7 @@ void check_narrowing(PartKind kind, const Narrowed& stated)
     check(stated.connection, by.connection);
     check(stated.lock, by.lock);
     check(stated.device, by.device);
+    check(stated.replaces, by.replaces);
 }
 
 bool same_place(const CataloguePart& a, const CataloguePart& b)
@@ -59,12 +61,13 @@ std::vector<CataloguePart> read_parts(Element& series, const KnownNames& connect
         const auto kind = element.required("for").word<PartKind>();
         part.name = element.required("name").name().value_or("");
         part.count = element.optional("count").whole(1, most_in_one_place).value_or(1);
-        const Narrowed stated{element.optional("tube"), element.optional("joint"), element.optional("connection"), element.optional("lock"), element.optional("device")};
+        const Narrowed stated{element.optional("tube"), element.optional("joint"), element.optional("connection"), element.optional("lock"), element.optional("device"), element.optional("replaces")};
         part.tube = stated.tube.word<Tube>();
         part.joint = stated.joint.word<JointKind>();
         part.connection = stated.connection.one_of(connections);
         part.lock = stated.lock.word<Lock>();
         part.device = stated.device.word<Device>();
+        part.replaces = stated.replaces.word<Replaces>();
         if (!kind) return;
         part.kind = *kind;
         check_narrowing(*kind, stated);

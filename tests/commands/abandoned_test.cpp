@@ -34,7 +34,7 @@ std::vector<Call> calls(const Folder& lists)
 {
     write_all(lists.file("pieces.csv"), "length,count,label\n400,3,rail\n");
     write_all(lists.file("bars.csv"), "length,count,cost\n6000,,\n");
-    write_all(lists.file("list.csv"), "order,series,role,inner_tube,tractor_joint,implement_joint,closed\nA-1,Alder 2,primary,implement,standard,standard,830\n");
+    write_all(lists.file("list.csv"), "order,series,role,inner_tube,tractor_joint,tractor_connection,tractor_lock,implement_joint,implement_connection,implement_lock,closed\nA-1,Alder 2,primary,implement,standard,1-3/8-6,clamp-bolt,standard,1-3/8-6,clamp-bolt,830\n");
     return {{"cut", {"--formats", "json", sample("plain-cut")}},
             {"lengths", {"--formats", "json", sample("mounted-lift")}},
             {"form", {}},
@@ -205,8 +205,8 @@ TEST_CASE("a signal that a process was started to ignore does not stop its writi
 TEST_CASE("build told to end among its orders takes its unfinished list away and ends by the signal")
 {
     const Folder lists, folder;
-    std::string list = "order,series,role,inner_tube,tractor_joint,implement_joint,closed\n";
-    for (int i = 0; i < 20'000; ++i) list += "A-" + std::to_string(i) + ",Alder 2,primary,implement,standard,standard,830\n";
+    std::string list = "order,series,role,inner_tube,tractor_joint,tractor_connection,tractor_lock,implement_joint,implement_connection,implement_lock,closed\n";
+    for (int i = 0; i < 20'000; ++i) list += "A-" + std::to_string(i) + ",Alder 2,primary,implement,standard,1-3/8-6,clamp-bolt,standard,1-3/8-6,clamp-bolt,830\n";
     write_all(lists.file("list.csv"), list);
     Process process(Start{{"build", "--config", config_folder, "--output", folder.path(), lists.file("list.csv")}});
     for (int waited = 0; waited < 2000 && !std::filesystem::exists(folder.file("A-1-assembly.pdf")); ++waited) REQUIRE_FALSE(process.has_ended_within(5));

@@ -11,12 +11,12 @@ using namespace shaftcut::test;
 
 namespace {
 
-const std::string header = "order,series,role,inner_tube,tractor_joint,implement_joint,closed\n";
+const std::string header = "order,series,role,inner_tube,tractor_joint,tractor_connection,tractor_lock,implement_joint,implement_connection,implement_lock,closed\n";
 
 std::string list_of(int orders)
 {
     std::string text = header;
-    for (int i = 0; i < orders; ++i) text += "A-" + std::to_string(i) + ",Alder 2,primary,implement,standard,standard," + std::to_string(700 + i % 300) + "\n";
+    for (int i = 0; i < orders; ++i) text += "A-" + std::to_string(i) + ",Alder 2,primary,implement,standard,1-3/8-6,clamp-bolt,standard,1-3/8-6,clamp-bolt," + std::to_string(700 + i % 300) + "\n";
     return text;
 }
 
@@ -93,8 +93,8 @@ TEST_CASE("build: a document that cannot be made leaves the others made")
     const Ended ended = run_process({arguments, "count 0", "", [&missing] { ::setenv("TMPDIR", missing.c_str(), 1); }});
     CHECK(ended.exit == 3);
     CHECK(ended.err.starts_with(lists.file("list.csv") + ": "));
-    for (const char* name : {"A-0-assembly.pdf", "A-1-assembly.pdf", "list-saw-plan.pdf", "list-labels.pdf", "list.json"}) CHECK(std::filesystem::exists(folder.file(name)));
-    CHECK(folder.count() == 5);
+    for (const char* name : {"A-0-assembly.pdf", "A-1-assembly.pdf", "list-saw-plan.pdf", "list-labels.pdf", "list-summary.pdf", "list.json"}) CHECK(std::filesystem::exists(folder.file(name)));
+    CHECK(folder.count() == 6);
 }
 
 TEST_CASE("build: with few files to be open it ends with 3 or does its work, and leaves nothing among the temporary files")

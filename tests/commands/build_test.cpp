@@ -87,10 +87,13 @@ TEST_CASE("build: the sample is twenty orders over four series, of which one can
     const auto catalogue = read_catalogue(std::get<Source>(load(config_folder + "/series.xml"))).value.value();
     for (const BuildOrder& order : read_orders_csv(std::get<Source>(load(sample_list)), catalogue, Units::mm).orders) series.insert(*order.shaft.series);
     CHECK(series.size() == 4);
-    std::vector<std::string> refused;
-    for (const json& order : batch["orders"])
+    std::vector<std::string> refused, held;
+    for (const json& order : batch["orders"]) {
         if (order["verdict"] == "refused") refused.push_back(order["order"]);
+        if (order["verdict"] == "held") held.push_back(order["order"]);
+    }
     CHECK(refused == std::vector<std::string>{"B-2015"});
+    CHECK(held == std::vector<std::string>{"B-2017", "B-2018"});
     for (const json& plan : batch["saw"]) CHECK(plan["refusal"].is_null());
 }
 

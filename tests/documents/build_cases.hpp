@@ -45,7 +45,9 @@ inline Catalogue build_catalogue()
                     {PartKind::guard_tube, "guard tube 80", 1, Tube::inner},
                     {PartKind::guard_tube, "guard tube 90", 1, Tube::outer},
                     {PartKind::guard_bearing, "guard bearing 54", 1},
-                    {PartKind::chain, "restraint chain 500", 1}};
+                    {PartKind::chain, "restraint chain 500", 1},
+                    {PartKind::label, "safety label", 1},
+                    {PartKind::device, "slip clutch, four plates", 1, {}, {}, {}, {}, Device::slip_clutch, Replaces::nothing}};
     return found;
 }
 
@@ -115,7 +117,10 @@ inline std::vector<BuildCase> make_build_cases()
     add("long texts in inches", inches, Units::in, 5);
     BuildOrder unnamed = both;
     for (const End end : both_ends) unnamed.shaft.ends[end].connection.reset();
-    add("connections not stated", unnamed);
+    add("held: connections not stated", unnamed);
+    BuildOrder clutch = build_order("B-106");
+    clutch.shaft.ends[End::implement].device = Device::overrunning_clutch;
+    add("held: no such device", clutch);
     BuildOrder refused = build_order("B-109");
     refused.shaft.ends[End::tractor].lock = Lock::exposed_push_pin;
     add("refused: lock", refused);

@@ -120,6 +120,38 @@ TEST_CASE("there is one label for each piece and each shaft")
     CHECK(count_of(pages, "OUTER GUARD TUBE") == guarded);
 }
 
+// The saw is fed bar after bar: whoever sticks takes the next label for the next piece.
+TEST_CASE("labels lie in the order in which the saw yields the pieces, numbered in one direction")
+{
+    const Batch batch = case_batch(Units::mm);
+    std::vector<std::string> wanted;
+    std::size_t position = 0;
+    for (const ProfilePlan& plan : batch.plans) {
+        std::int64_t bar = 0;
+        for (const BarLayout& alike : plan.order->bars)
+            for (std::int64_t i = 0; i < alike.count; ++i) {
+                ++bar;
+                for (std::size_t piece = 0; piece < alike.pieces.size(); ++piece) wanted.push_back("label " + std::to_string(++position) + ": " + plan.profile + ", bar " + std::to_string(bar));
+            }
+    }
+    REQUIRE(wanted.size() >= 20);
+    std::vector<std::string> printed;
+    for (const Page& page : label_pages(batch, Paper::a4))
+        for (const Text& text : texts_of(page))
+            if (text.text.starts_with("label ") && text.text.find(", bar ") != std::string::npos) printed.push_back(text.text);
+    CHECK(printed == wanted);
+}
+
+TEST_CASE("a piece's label has its length and an arrow to the end of its yoke, and each piece its own number")
+{
+    const Batch batch = case_batch(Units::mm);
+    const std::vector<Page> pages = label_pages(batch, Paper::a4);
+    for (const BatchPiece& piece : batch.pieces) {
+        CHECK(contains(pages, std::string("◄ yoke at the ") + to_word(piece.end) + " end; no. " + std::to_string(piece.count) + " of " + std::to_string(piece.count)));
+        CHECK(contains(pages, saw_figure(piece.length, Units::mm) + " mm"));
+    }
+}
+
 TEST_CASE("on labels no text overlaps another or leaves its label, and no code loses its white edge")
 {
     for (const Units units : {Units::mm, Units::in})
@@ -211,7 +243,9 @@ TEST_CASE("an order that is refused has no label")
     const Batch batch = batch_of({refused}, Units::mm);
     CHECK(count_labels(batch) == 0);
     CHECK(label_sheets(batch, Paper::a4, font_files()).count == 0);
-    CHECK(documents(batch, {Format::pdf}, on(Paper::a4)).empty());
+    const auto papers = documents(batch, {Format::pdf}, on(Paper::a4));
+    REQUIRE(papers.size() == 1);
+    CHECK(papers.front().name.ends_with("-summary.pdf"));
 }
 
 TEST_CASE("the same batch gives the same bytes, under the names that are said before")

@@ -9,7 +9,7 @@ namespace {
 
 std::string wrong_with(const BuildPlan& plan)
 {
-    if (plan.built.has_value() != say(plan.reasons, wording_of(plan)).empty()) return "order " + plan.order + " is neither built nor refused with a reason";
+    if (plan.built.has_value() != (say(plan.reasons, wording_of(plan)).empty() && plan.open.empty())) return "order " + plan.order + " is neither built, nor held, nor refused with a reason";
     if (plan.built.has_value() != (plan.verdict == BuildVerdict::build)) return "order " + plan.order + "'s verdict is not what it is";
     if (!plan.built) return {};
     if (any_failed(plan.checks)) return "order " + plan.order + " is built although a check fails";

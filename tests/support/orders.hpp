@@ -6,6 +6,24 @@
 
 namespace shaftcut::test {
 
+// Every part by what it is; profiles as if they had no name.
+inline void name_parts(Series& series)
+{
+    for (Cross& cross : series.crosses) cross.part = "cross";
+    if (series.wide_angle && series.wide_angle->crosses.empty()) series.wide_angle->crosses.push_back({mm(22), mm(54), {}});
+    if (series.wide_angle)
+        for (Cross& cross : series.wide_angle->crosses) cross.part = "cross of the wide-angle joint";
+    for (const Tube tube : both_tubes) {
+        series.parts.push_back({PartKind::tube, series.name + " " + to_word(tube) + " tube", 1, tube});
+        series.parts.push_back({PartKind::guard_tube, series.name + " " + to_word(tube) + " guard tube", 1, tube});
+    }
+    for (const PartKind kind : {PartKind::tube_yoke, PartKind::pin, PartKind::double_yoke, PartKind::connection_yoke, PartKind::guard_bearing, PartKind::chain, PartKind::label})
+        series.parts.push_back({kind, to_word(kind), 1});
+    CataloguePart device{PartKind::device, "device", 1};
+    device.replaces = Replaces::nothing;
+    series.parts.push_back(device);
+}
+
 inline Catalogue build_catalogue()
 {
     Catalogue found = catalogue();
@@ -16,6 +34,7 @@ inline Catalogue build_catalogue()
     halves[Tube::outer].guard_shoulder = mm(100);
     halves[Tube::outer].guard_seat = mm(44);
     halves[Tube::outer].guard_seat_wide_angle = mm(72);
+    name_parts(found.series[0]);
     return found;
 }
 

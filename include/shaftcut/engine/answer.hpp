@@ -64,7 +64,7 @@ std::vector<Document> documents(const Answer& answer, const std::vector<Format>&
 std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 // ORDER-assembly.pdf and ORDER.txt of a shaft made to order. Its figures stand in the batch's JSON.
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes);
-// NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing is sawn; NAME-labels.pdf, none where nothing
+// NAME-summary.pdf; NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing is sawn; NAME-labels.pdf, none where nothing
 // can be built or too many were asked for (why_no_labels()); NAME-batch.xlsx; NAME.txt. Its JSON is made piece by piece by BatchJson.
 std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-saw-plan.pdf, .xlsx, .json, .txt, .png and .svg (pictures of its first sheet).

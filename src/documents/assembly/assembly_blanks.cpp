@@ -68,48 +68,56 @@ void draw_blank(Canvas& canvas, Rect box, const BuildPlan& plan, const Blank& bl
     for (const std::string& line : note_lines(canvas, width, blank)) canvas.text({x, y += note_pitch}, line, lettering::note);
 }
 
-// The closed lengths of as many shafts alike have their boxes on the first sheet; of more on a sheet of their own, and of no more
-// than a sheet holds.
-constexpr int most_on_first_sheet = 6, across = 6, most_boxes = 100;
+// The boxes of one shaft or two stand on the first sheet, a line of them a shaft; of more on a sheet of their own, and of no more than
+// 100.
+constexpr int across = 2, most_boxes = 100;
 constexpr double entry_height = 10;
 
-bool has_row_of_shafts(const BuildPlan& plan) { return plan.built && plan.count > 1 && plan.count <= most_on_first_sheet; }
-bool has_sheet_of_shafts(const BuildPlan& plan) { return plan.built && plan.count > most_on_first_sheet; }
+bool has_row_of_shafts(const BuildPlan& plan) { return plan.built && plan.count == across; }
+bool has_sheet_of_shafts(const BuildPlan& plan) { return plan.built && plan.count > across; }
 
-std::string measured(const BuildPlan& plan, Length length) { return wording_of(plan).both(Rounded::measured, length); }
 Length closed_of(const BuildPlan& plan) { return plan.built->closed_at[plan.reference]; }
-
-// From shaft number `first` on, `across` at most.
-void draw_shaft_boxes(Canvas& canvas, Rect room, int first, int last, int boxes, const Wording& w)
-{
-    const double width = room.width / boxes;
-    for (int number = first; number <= last; ++number)
-        sheet::draw_entry(canvas, {room.x + (number - first) * width, room.y, width, entry_height}, assembly_words::shaft_number(number, w), "");
-}
-
-// What should be measured, and a box for each.
-void draw_row_of_shafts(Canvas& canvas, Rect room, const BuildPlan& plan)
-{
-    constexpr double name_width = 50;
-    sheet::draw_entry(canvas, {room.x, room.y, name_width, entry_height}, say(Caption::closed_measured, wording_of(plan)), measured(plan, closed_of(plan)));
-    draw_shaft_boxes(canvas, {room.x + name_width, room.y, room.width - name_width, entry_height}, 1, plan.count, plan.count, wording_of(plan));
-}
 
 struct Entry {
     std::string name, expected;
     double share;
 };
 
+// Side by side over the whole width of `room`.
+void draw_row_of_entries(Canvas& canvas, Rect room, const std::vector<Entry>& entries)
+{
+    double shares = 0, x = room.x;
+    for (const Entry& entry : entries) shares += entry.share;
+    for (const Entry& entry : entries) {
+        const double width = room.width * entry.share / shares;
+        sheet::draw_entry(canvas, {x, room.y, width, entry_height}, entry.name, entry.expected);
+        x += width;
+    }
+}
+
+std::vector<Entry> entries_of_shaft(const std::string& serial, const std::string& closed_expected, const Wording& w)
+{
+    const double closed = w.units() == Units::in && !closed_expected.empty() ? 66 : 38;  // inches with millimetres beside them
+    return {{serial, "", 36}, {say(Caption::closed, w), closed_expected, closed}, {say(Caption::outer, w), "", 21}};
+}
+
+// Shafts number `first` to `last`, `across` at most. What is expected stands in the box where it has room, else above them all.
+void draw_shafts(Canvas& canvas, Rect room, int first, int last, const BuildPlan& plan)
+{
+    const Wording w = wording_of(plan);
+    const std::string expected = plan.units == Units::mm ? assembly_words::expected(closed_of(plan), closed_plus_minus(plan), w) : "";
+    const double width = room.width / across;
+    for (int number = first; number <= last; ++number)
+        draw_row_of_entries(canvas, {room.x + (number - first) * width, room.y, width, entry_height}, entries_of_shaft(assembly_words::serial_of(number, w), expected, w));
+}
+
 std::vector<Entry> entries_of(const BuildPlan& plan)
 {
     const Wording w = wording_of(plan);
     std::vector<Entry> entries;
-    if (plan.built) {
-        if (plan.count == 1) entries.push_back({say(Caption::closed, w), measured(plan, closed_of(plan)), 48});
-        else if (has_sheet_of_shafts(plan)) entries.push_back({say(Caption::closed_on_last_sheet, w), measured(plan, closed_of(plan)), 48});
-        if (const auto pulled = longest_to_try(plan)) entries.push_back({say(plan.count == 1 ? Caption::pulled_out : Caption::pulled_out_each, w), measured(plan, *pulled), 48});
-    }
-    for (const auto& [name, share] : {std::pair{Caption::name, 34.0}, std::pair{Caption::date, 24.0}, std::pair{Caption::signature, 36.0}}) entries.push_back({say(name, w), "", share});
+    if (plan.built && plan.count == 1) entries = entries_of_shaft(say(Caption::serial, w), assembly_words::expected(closed_of(plan), closed_plus_minus(plan), w), w);
+    if (has_sheet_of_shafts(plan)) entries.push_back({say(Caption::boxes_of_each, w), say(Caption::last_sheet, w), 48});
+    for (const auto& [name, share] : {std::pair{Caption::name, 30.0}, std::pair{Caption::date, 24.0}, std::pair{Caption::signature, 36.0}}) entries.push_back({say(name, w), "", share});
     return entries;
 }
 
@@ -137,17 +145,10 @@ void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     canvas.begin(Part::table);
     if (has_row_of_shafts(plan)) {
-        draw_row_of_shafts(canvas, room, plan);
+        draw_shafts(canvas, room, 1, plan.count, plan);
         room.y += entry_height;
     }
-    const std::vector<Entry> entries = entries_of(plan);
-    double shares = 0, x = room.x;
-    for (const Entry& entry : entries) shares += entry.share;
-    for (const Entry& entry : entries) {
-        const double width = room.width * entry.share / shares;
-        sheet::draw_entry(canvas, {x, room.y, width, entry_height}, entry.name, entry.expected);
-        x += width;
-    }
+    draw_row_of_entries(canvas, room, entries_of(plan));
 }
 
 void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan)
@@ -157,12 +158,12 @@ void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan)
     const Wording w = wording_of(plan);
     const int boxes = std::min(plan.count, most_boxes);
     sheets.ensure(3 * entry_height);
-    sheets.flow({{Lead::heading, assembly_words::closed_of_each(closed_of(plan), closed_from(plan), w)}});
+    sheets.flow({{Lead::heading, assembly_words::boxes_of_each(closed_of(plan), closed_plus_minus(plan), closed_from(plan), w)}});
     for (int first = 1; first <= boxes; first += across) {
         sheets.ensure(entry_height);
         const Rect room = sheets.room();
         sheets.canvas().begin(Part::table);
-        draw_shaft_boxes(sheets.canvas(), {room.x, sheets.y(), room.width, entry_height}, first, std::min(first + across - 1, boxes), across, w);
+        draw_shafts(sheets.canvas(), {room.x, sheets.y(), room.width, entry_height}, first, std::min(first + across - 1, boxes), plan);
         sheets.move_to(sheets.y() + entry_height);
     }
     if (boxes < plan.count) sheets.flow({{Lead::none, assembly_words::on_copies(boxes + 1, plan.count, w), true}});

@@ -28,7 +28,9 @@ Blocks operation_blocks(const BuildPlan& plan, Spacing spacing);  // in order, t
 Blocks warning_blocks(const BuildPlan& plan, Spacing spacing);    // bold; empty where nothing warns
 Blocks check_blocks(const BuildPlan& plan, Spacing spacing);      // a line each: those that passed or failed, and what was not checked
 Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
-Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be
+Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be; or what is open, and texts to send
+// "BUILD 3 ALIKE", "HELD: 3 open", "DO NOT BUILD".
+std::string verdict_of(const BuildPlan& plan);
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
 double draw_refused(Canvas& canvas, Rect room, const BuildPlan& plan);  // in the largest words
@@ -38,11 +40,11 @@ double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan);
 double draw_shaft(Canvas& canvas, Rect room, const BuildPlan& plan);
 double draw_blanks(Canvas& canvas, Rect room, const BuildPlan& plan);
 
-// The boxes to write in: control lengths of a shaft that is built, who did it, when, and a signature. The closed length of each of a
-// few shafts alike has its box; those of more stand on a sheet of their own.
+// The boxes to write in: a line for a shaft that is built, with its serial number, closed length and O; who did it, when, and a signature.
+// The lines of more than two shafts alike stand on a sheet of their own.
 void draw_entries(Canvas& canvas, Rect room, const BuildPlan& plan);
 double entries_height(const BuildPlan& plan);
-// The boxes for the closed lengths of the shafts that draw_entries() has none for; nothing where it has them all.
+// The lines of the shafts that draw_entries() has none for; nothing where it has them all.
 void draw_more_entries(sheet::Sheets& sheets, const BuildPlan& plan);
 
 }  // namespace shaftcut::assembly_sheet

@@ -16,7 +16,7 @@ sheet::Heading heading_of(const BuildPlan& plan)
     const Wording w = wording_of(plan);
     return {SheetWords(w), plan.order, plan.owner, say(Caption::document, w), say(plan.shaft_title, w), {{say(Caption::customer, w), plan.customer}, {say(Caption::machine, w), plan.machine}},
             {say(Caption::due, w), plan.due}, {say(Caption::ordered, w), assembly_words::shafts(plan.count, w)},
-            plan.built ? assembly_words::build(plan.count, w) : "", plan.built ? "" : say(Caption::do_not_build, w)};
+            plan.built ? verdict_of(plan) : "", plan.built ? "" : verdict_of(plan)};
 }
 
 // Cautions and the fields to sign, across the foot of sheet 1; gives what is left above them.

@@ -52,10 +52,21 @@ double draw_refused(Canvas& canvas, Rect room, const BuildPlan& plan)
 {
     constexpr Lettering large{11, Weight::bold};
     canvas.begin(Part::heading);
-    const Rect word = canvas.text({room.x + 5, room.y + large.cap_height + 3}, say(Caption::do_not_build, wording_of(plan)), large);
+    const Rect word = canvas.text({room.x + 5, room.y + large.cap_height + 3}, verdict_of(plan), large);
     const double height = large.cap_height + 6;
     canvas.box({room.x + 1, room.y + 0.5, word.width + 8, height}, 2.0);
     return room.y + height + 2;
+}
+
+std::string verdict_of(const BuildPlan& plan)
+{
+    const Wording w = wording_of(plan);
+    switch (plan.verdict) {
+    case BuildVerdict::build: return assembly_words::build(plan.count, w);
+    case BuildVerdict::held: return assembly_words::held(plan.open.size(), w);
+    case BuildVerdict::refused: break;
+    }
+    return say(Caption::do_not_build, w);
 }
 
 double draw_use(Canvas& canvas, Rect room, const BuildPlan& plan)

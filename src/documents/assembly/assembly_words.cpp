@@ -33,7 +33,6 @@ struct Fetched {
     PartName name;
     std::string places;
     std::int64_t count = 0;
-    bool in_catalogue = false;
 };
 
 std::vector<Fetched> fetched(const BuildPlan& plan)
@@ -42,7 +41,7 @@ std::vector<Fetched> fetched(const BuildPlan& plan)
     std::vector<Fetched> all;
     for (const ShaftPart& part : plan.built->parts) {
         const auto same = std::find_if(all.begin(), all.end(), [&](const Fetched& one) { return one.name == part.name; });
-        Fetched& one = same == all.end() ? all.emplace_back(Fetched{part.name, "", 0, part.in_catalogue()}) : *same;
+        Fetched& one = same == all.end() ? all.emplace_back(Fetched{part.name, "", 0}) : *same;
         one.places += (one.places.empty() ? "" : "; ") + place_of(part, w);
         one.count += std::int64_t{part.count} * plan.count;
     }
@@ -64,6 +63,19 @@ std::vector<std::string> not_made_texts(const BuildPlan& plan)
     return texts;
 }
 
+Blocks held_blocks(const BuildPlan& plan)
+{
+    Blocks blocks;
+    const Wording w = wording_of(plan);
+    std::vector<std::string> open, texts;
+    int number = 0;
+    for (const OpenPoint& point : plan.open) open.push_back(assembly_words::numbered(++number, assembly_words::open_point(say(point, w), say(whom_to_ask(point), w), w), w));
+    for (const TextToSend& text : texts_to_send(plan, w)) texts.push_back(assembly_words::to_send(say(text.to, w), text.text, w));
+    add_list(blocks, say(Caption::what_is_open, w), open, true);
+    add_list(blocks, say(Caption::ready_to_send, w), texts);
+    return blocks;
+}
+
 }  // namespace
 
 MeasuredFrom closed_from(const BuildPlan& plan) { return measured_from(plan.has_wide_angle, plan.reference); }
@@ -74,7 +86,7 @@ Blocks part_blocks(const BuildPlan& plan, Spacing spacing)
 {
     const Wording w = wording_of(plan);
     List list(assembly_words::fetch_for(plan.count, w), spacing);
-    for (const Fetched& part : fetched(plan)) list.add(Lead::tick, assembly_words::fetched(part.count, say(part.name, w), part.places, w), !part.in_catalogue);
+    for (const Fetched& part : fetched(plan)) list.add(Lead::tick, assembly_words::fetched(part.count, say(part.name, w), part.places, w));
     return list.blocks;
 }
 
@@ -113,7 +125,7 @@ Blocks note_blocks(const BuildPlan& plan, Spacing spacing)
 
 Blocks refusal_blocks(const BuildPlan& plan)
 {
-    Blocks blocks;
+    Blocks blocks = held_blocks(plan);
     const Wording w = wording_of(plan);
     add_list(blocks, say(Caption::why, w), say(plan.reasons, w), true);
     add_list(blocks, say(Caption::what_could_be_built, w), say(plan.ways_out, w));

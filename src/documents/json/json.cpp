@@ -148,13 +148,14 @@ Json saw_bar(const SawOrder& order, const SawBar& bar)
 // The plan's own fields, in the order of a saw plan's JSON.
 Json saw_plan(const SawOrder& order)
 {
+    const bool mixed = cost_parts(order).mixed();
     Json bars = Json::array();
     for (const SawBar& bar : order.plan.bars) bars.push_back(saw_bar(order, bar));
     return {{"bars", std::move(bars)},
             {"bars_used", order.totals.bars},
-            {"cost", cost_number(order.plan.cost)},
-            {"lower_bound", cost_number(order.plan.lower_bound)},
-            {"proven_optimal", order.plan.proven_optimal},
+            {"cost", mixed ? Json(nullptr) : cost_number(order.plan.cost)},
+            {"lower_bound", mixed ? Json(nullptr) : cost_number(order.plan.lower_bound)},
+            {"proven_optimal", order.plan.proven_optimal && !mixed},
             {"seconds", std::round(order.seconds * 1000) / 1000}};
 }
 
@@ -201,6 +202,13 @@ Json operations(const BuildPlan& plan)
     Json list = Json::array();
     if (plan.built)
         for (const Operation& operation : plan.built->operations) list.push_back({{"work", to_word(operation.work)}, {"does", say(operation, wording_of(plan))}});
+    return list;
+}
+
+Json open_points(const BuildPlan& plan)
+{
+    Json list = Json::array();
+    for (const OpenPoint& point : plan.open) list.push_back({{"ask", to_word(whom_to_ask(point))}, {"says", say(point, wording_of(plan))}});
     return list;
 }
 
@@ -267,6 +275,7 @@ std::string BatchJson::next(const BuildPlan& plan)
     const Json json = {{"order", plan.order},
                        {"verdict", to_word(plan.verdict)},
                        {"reasons", say(plan.reasons, w)},
+                       {"open", open_points(plan)},
                        {"blanks_mm", blanks(plan)},
                        {"half_mm", halves(plan)},
                        {"closed_mm", plan.built ? Json(plan.built->closed_at[plan.reference].mm()) : Json(nullptr)},

@@ -1,6 +1,7 @@
 #include "labels/labels_sheet.hpp"
 
 #include <algorithm>
+#include <map>
 #include <memory>
 
 #include "build/build_words.hpp"
@@ -17,24 +18,61 @@ constexpr std::size_t columns = 2, rows = 6;
 constexpr double edge = 5, quiet = qr_quiet_modules * qr_module, mark = 1.5;
 constexpr Lettering to_saw{7, Weight::bold}, closed{5, Weight::bold};
 
-// One of equal labels: of a piece, or of a shaft where there is none.
+// Of one piece, or of a shaft where there is none.
 struct Label {
     const BatchOrder* order = nullptr;
     const BatchPiece* piece = nullptr;
-    std::int64_t number = 1;
+    std::int64_t number = 1;  // of equal pieces or shafts
+    std::int64_t bar = 0;     // that the saw takes it from, as its plan numbers them; 0: it stands in no plan
 };
 
-// An order's pieces, then its shafts; both lists are in the list's order.
+// Gives out the labels of a batch's pieces, each piece of equal ones once.
+class PieceLabels {
+public:
+    PieceLabels(const Batch& batch, const Wording& w) : batch_(batch)
+    {
+        for (const BatchOrder& order : batch.orders) order_.emplace(order.order, &order);
+        for (const BatchPiece& piece : batch.pieces) piece_.emplace(piece_label(piece, w), &piece);
+    }
+
+    // Bar after bar, from each bar's starting end.
+    void add_sawn(std::vector<Label>& labels, const SawOrder& plan)
+    {
+        std::int64_t bar = 0;
+        for (const BarLayout& alike : plan.bars)
+            for (std::int64_t i = 0; i < alike.count; ++i) {
+                ++bar;
+                for (const PlacedPiece& placed : alike.pieces)
+                    if (const auto found = piece_.find(placed.label); found != piece_.end()) add(labels, *found->second, bar);
+            }
+    }
+
+    // What is fetched, and what no plan holds, in the list's order.
+    void add_rest(std::vector<Label>& labels)
+    {
+        for (const BatchPiece& piece : batch_.pieces)
+            while (given_[&piece] < piece.count) add(labels, piece, 0);
+    }
+
+private:
+    void add(std::vector<Label>& labels, const BatchPiece& piece, std::int64_t bar) { labels.push_back({order_.at(piece.order), &piece, ++given_[&piece], bar}); }
+
+    const Batch& batch_;
+    std::map<std::string, const BatchOrder*> order_;
+    std::map<std::string, const BatchPiece*> piece_;
+    std::map<const BatchPiece*, std::int64_t> given_;
+};
+
+// In the order in which the saw yields the pieces, then what it does not saw, then the shafts.
 std::vector<Label> labels_of(const Batch& batch)
 {
     std::vector<Label> labels;
-    auto piece = batch.pieces.begin();
-    for (const BatchOrder& order : batch.orders) {
-        if (!order.built) continue;
-        for (; piece != batch.pieces.end() && piece->order == order.order; ++piece)
-            for (std::int64_t i = 1; i <= piece->count; ++i) labels.push_back({&order, &*piece, i});
-        for (std::int64_t i = 1; i <= order.count; ++i) labels.push_back({&order, nullptr, i});
-    }
+    PieceLabels pieces(batch, wording_of(batch));
+    for (const ProfilePlan& plan : batch.plans)
+        if (plan.order) pieces.add_sawn(labels, *plan.order);
+    pieces.add_rest(labels);
+    for (const BatchOrder& order : batch.orders)
+        for (std::int64_t i = 1; order.built && i <= order.count; ++i) labels.push_back({&order, nullptr, i});
     return labels;
 }
 
@@ -52,17 +90,17 @@ double draw_order(Canvas& canvas, Rect room, const std::string& order)
 }
 
 // The y below what is drawn.
-double draw_piece(Canvas& canvas, Rect room, const Label& label, const Wording& w, const Notes& notes)
+double draw_piece(Canvas& canvas, Rect room, const Label& label, std::size_t position, const Wording& w, const Notes& notes)
 {
     const BatchPiece& piece = *label.piece;
     double y = draw_order(canvas, room, piece.order);
     canvas.fitted({room.x, y + 4.2}, room.width, labels_words::piece(piece.part, w), lettering::name);
     canvas.fitted({room.x, y + 13.6}, room.width, saw_figure(piece.length, w.units()) + " " + unit_word(w.units()), to_saw);
     y += 15.8;
-    const std::string end = labels_words::piece_number(piece, label.number, w);
+    const std::string end = labels_words::piece_number(piece, label.number, w), from = labels_words::taken_from(piece, position, label.bar, w);
     const std::string hole = piece.pin_hole ? labels_words::pin_hole(*piece.pin_hole, w) : "";
     const std::string mm = w.units() == Units::in ? figure_with_unit(piece.length, Units::mm, Toward::nearest, 3) : "";
-    for (const std::string& note : {mm, end, hole, say(label.order->shaft_title, w)})
+    for (const std::string& note : {end, from, mm, hole})
         if (!note.empty()) y = canvas.paragraph({room.x, y}, room.width, note, notes.plain);
     return y;
 }
@@ -78,16 +116,17 @@ double draw_shaft(Canvas& canvas, Rect room, const Label& label, const Wording& 
     return canvas.paragraph({room.x, y}, room.width, labels_words::danger(w), notes.strong);
 }
 
-double draw_words(Canvas& canvas, Rect room, const Label& label, const Wording& w, const Notes& notes)
+// `position`: the label's place among all, from 1 in the direction of reading.
+double draw_words(Canvas& canvas, Rect room, const Label& label, std::size_t position, const Wording& w, const Notes& notes)
 {
-    return label.piece ? draw_piece(canvas, room, label, w, notes) : draw_shaft(canvas, room, label, w, notes);
+    return label.piece ? draw_piece(canvas, room, label, position, w, notes) : draw_shaft(canvas, room, label, w, notes);
 }
 
 Code code_of(const Label& label, const Wording& w) { return qr_code(label.piece ? piece_label(*label.piece, w) : labels_words::shaft_code(label.order->order, w)); }
 
 bool has_code_of(const Label& a, const Label& b) { return a.order == b.order && a.piece == b.piece; }
 
-void draw_label(Canvas& canvas, Rect cell, const Label& label, const Code& code, const Wording& w)
+void draw_label(Canvas& canvas, Rect cell, const Label& label, std::size_t position, const Code& code, const Wording& w)
 {
     const double code_x = cell.right() - edge - code.box.width;
     canvas.begin(Part::figure);
@@ -95,7 +134,7 @@ void draw_label(Canvas& canvas, Rect cell, const Label& label, const Code& code,
     const Rect room{cell.x + edge, cell.y + edge - 1, code_x - quiet - cell.x - edge, cell.height - 2 * edge + 2};
     canvas.begin(Part::table);
     Canvas trial(canvas.fonts(), room.right(), room.bottom());
-    draw_words(canvas, room, label, w, draw_words(trial, room, label, w, close) <= room.bottom() ? close : closest);
+    draw_words(canvas, room, label, position, w, draw_words(trial, room, label, position, w, close) <= room.bottom() ? close : closest);
 }
 
 // Where four labels meet, or two and the sheet's edge.
@@ -135,7 +174,7 @@ LabelSheets label_sheets(const Batch& batch, Paper paper, const FontFiles& files
             const std::size_t place = i % on_a_sheet, row = place / columns, column = place % columns;
             if (place == 0 || !has_code_of((*labels)[i], (*labels)[i - 1])) code = code_of((*labels)[i], w);
             draw_label(canvas, {static_cast<double>(column) * label.width, static_cast<double>(row) * label.height, label.width, label.height},
-                       (*labels)[i], code, w);
+                       (*labels)[i], i + 1, code, w);
         }
         return canvas.page();
     };

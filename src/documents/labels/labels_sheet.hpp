@@ -2,6 +2,7 @@
 //
 // Two columns of six on a sheet, the whole of it: on A4 105 × 49.5 mm each, on Letter 108 × 46.6 mm; small marks show where to part
 // them. What is printed keeps 5 mm from every edge of a label. A code holds the order and the part: "K-1042 inner tube".
+// They lie in the order in which the saw yields the pieces, numbered from left to right and from the top down; then what it does not saw, then the shafts.
 // Checked by the rectangles, by counting, and by reading the codes back from the printed sheet (tests/documents/build_papers_test.cpp).
 #pragma once
 

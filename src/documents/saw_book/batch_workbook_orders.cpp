@@ -47,7 +47,7 @@ public:
             put_lengths();
             put_use();
         } else {
-            put(verdict, say(Caption::do_not_build, w_), style::result());
+            put(verdict, say(order_.verdict == BuildVerdict::held ? Caption::held : Caption::do_not_build, w_), style::result());
             put_reasons();
         }
         return std::move(made_);
@@ -70,7 +70,9 @@ private:
 
     void put_reasons()
     {
-        const std::string text = running_text(say(order_.reasons, w_));
+        std::vector<std::string> why = say(order_.reasons, w_);
+        for (const OpenPoint& point : order_.open) why.push_back(shaftcut::say(point, w_));
+        const std::string text = running_text(why);
         made_.points = std::min(most_points_of_reasons, line_points * (2 + static_cast<double>(text.size()) / characters_of_reasons));
         put(measured, say(Caption::see_own_sheet, w_), style::label());
         put(reasons, text, style::label());

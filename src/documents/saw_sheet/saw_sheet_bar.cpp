@@ -113,7 +113,7 @@ void draw_bar(Sheets& sheets, const SawOrder& order, const NumberedBar& bar)
     BarPicture picture{order, bar.bar, room, room.width / longest.mm()};
     const bool with_table = !picture.holds_all_figures(sheets.canvas());
     const double table_start = with_table ? height_of_table_start(sheets.canvas(), room.width, order, bar.bar) : 0;
-    const std::string title = saw_sheet_words::bar(bar.bar, bar.number, wording_of(order)), leftover = saw_sheet_words::leftover(bar.bar, wording_of(order));
+    const std::string title = saw_sheet_words::bar(bar.bar, bar.number, wording_of(order)), leftover = saw_sheet_words::leftover(bar.bar, order.task.trim_end, wording_of(order));
     const Canvas& measure = sheets.canvas();
     const std::int64_t boxes = bar.bar.count <= most_boxes ? bar.bar.count : 0;
     const double boxes_width = static_cast<double>(boxes) * (box_side + box_gap) + 6;

@@ -23,15 +23,33 @@ std::string lengths_lines(const BuildPlan& plan, const Wording& w)
     return lines;
 }
 
+const char* colour_of(BuildVerdict verdict) { return verdict == BuildVerdict::build ? "1;32" : verdict == BuildVerdict::held ? "1;33" : "1;31"; }
+
+std::int64_t orders_of(const Batch& batch, BuildVerdict verdict)
+{
+    return std::count_if(batch.orders.begin(), batch.orders.end(), [&](const BatchOrder& order) { return order.verdict == verdict; });
+}
+
+std::vector<std::string> counts_of(const Batch& batch, Colour colour, const Wording& w)
+{
+    std::int64_t shafts = 0;
+    for (const BatchOrder& order : batch.orders) shafts += order.built ? order.count : 0;
+    std::vector<std::string> counts{painted(shafts_of_orders(shafts, orders_of(batch, BuildVerdict::build), w), colour_of(BuildVerdict::build), colour)};
+    if (const auto held = orders_of(batch, BuildVerdict::held); held > 0) counts.push_back(painted(orders_held(held, w), colour_of(BuildVerdict::held), colour));
+    if (const auto refused = orders_of(batch, BuildVerdict::refused); refused > 0) counts.push_back(painted(orders_refused(refused, w), colour_of(BuildVerdict::refused), colour));
+    return counts;
+}
+
 }  // namespace
 
 std::string terminal_text(const BuildPlan& plan, Colour colour, const Wording& w)
 {
-    const std::string verdict = painted(build_verdict(plan, w), plan.built ? "1;32" : "1;31", colour);
+    const std::string verdict = painted(build_verdict(plan, w), colour_of(plan.verdict), colour);
     std::string text = order_and_verdict(plan.order, verdict, w) + "\n" + wrapped(" ", shaft_for(say(plan.shaft_title, w), plan.machine, w));
     if (plan.built) text += lengths_lines(plan, w);
     for (const Check& check : plan.checks)
         if (check.result == CheckResult::fail || check.result == CheckResult::warn) text += check_line(check, colour, w);
+    for (const OpenPoint& point : plan.open) text += named_line(LineName::open, say(point, w), w);
     // What refuses an order beside its checks.
     for (const BuildReason& reason : plan.reasons)
         if (!std::holds_alternative<Check>(reason)) text += named_line(LineName::why, running_text(say(std::vector{reason}, w)), w);
@@ -41,12 +59,7 @@ std::string terminal_text(const BuildPlan& plan, Colour colour, const Wording& w
 
 std::string terminal_text(const Batch& batch, Colour colour, const Wording& w)
 {
-    std::int64_t shafts = 0;
-    for (const BatchOrder& order : batch.orders) shafts += order.built ? order.count : 0;
-    const auto refused = std::count_if(batch.orders.begin(), batch.orders.end(), [](const BatchOrder& order) { return !order.built; });
-    const auto total = static_cast<std::int64_t>(batch.orders.size());
-    const std::string built = painted(shafts_of_orders(shafts, total - refused, w), "1;32", colour);
-    std::string text = list_line(batch.name, built, refused > 0 ? painted(orders_refused(refused, w), "1;31", colour) : "", w) + "\n";
+    std::string text = list_line(batch.name, counts_of(batch, colour, w), w) + "\n";
     for (const ProfilePlan& plan : batch.plans) {
         if (plan.order) text += terminal_text(*plan.order, colour, w);
         else text += named_line(LineName::no_saw_plan, not_planned(plan.profile, say(*plan.refusal, w), w), w);

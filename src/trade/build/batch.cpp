@@ -23,7 +23,7 @@ std::vector<BatchPiece> pieces_of(const BuildPlan& plan, const Series& series)
 
 BatchOrder row_of(const BuildPlan& plan, const Series& series)
 {
-    BatchOrder row{plan.order, plan.customer, plan.machine, plan.due, plan.shaft_title, plan.count, plan.verdict, plan.reasons, {}, {}, {}};
+    BatchOrder row{plan.order, plan.customer, plan.machine, plan.due, plan.shaft_title, plan.count, plan.verdict, plan.reasons, plan.open, {}, {}, {}};
     if (!plan.built) return row;
     const BuiltShaft& built = *plan.built;
     row.built = BatchLengths{build_inputs(plan, series), built.lengths, built.closed_at[plan.reference], plan.reference, plan.has_wide_angle, built.use};

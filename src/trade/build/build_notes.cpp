@@ -35,13 +35,8 @@ void add_tolerance_note(std::vector<BuildNote>& notes, const BuildPlan& plan)
 
 void add_part_notes(std::vector<BuildNote>& notes, const BuildPlan& plan)
 {
-    const auto& parts = plan.built->parts;
-    const auto lacking = std::count_if(parts.begin(), parts.end(), [](const ShaftPart& part) { return !part.in_catalogue(); });
-    if (lacking > 0) notes.emplace_back(LinesNotInCatalogue{lacking, static_cast<std::int64_t>(parts.size())});
     for (const Tube tube : both_tubes)
         if (!plan.built->sawn[tube]) notes.emplace_back(TubeMadeToLength{tube});
-    for (const End end : both_ends)
-        if (!plan.ordered.ends[end].connection) notes.emplace_back(ConnectionNotStated{end});
 }
 
 }  // namespace
@@ -63,6 +58,7 @@ std::vector<BuildCaution> build_cautions(const BuildPlan& plan)
 {
     std::vector<BuildCaution> cautions{BuildCaution::turning_kills, BuildCaution::bottoming_breaks, BuildCaution::manuals_first};
     if (plan.verdict == BuildVerdict::refused) cautions.insert(cautions.begin(), BuildCaution::do_not_build);
+    if (plan.verdict == BuildVerdict::held) cautions.insert(cautions.begin(), BuildCaution::held);
     return cautions;
 }
 

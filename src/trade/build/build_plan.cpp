@@ -97,6 +97,16 @@ std::vector<BuildReason> reasons_of(const BuildSetting& setting, const BuildTria
     return reasons;
 }
 
+void build_or_hold(BuildPlan& plan, const BuildSetting& setting, const BuildTrial& trial)
+{
+    BuiltShaft built = built_shaft(setting, trial);
+    plan.open = open_points(setting.series, setting.order, built.parts);
+    plan.verdict = plan.open.empty() ? BuildVerdict::build : BuildVerdict::held;
+    if (!plan.open.empty()) return;
+    plan.built = std::move(built);
+    plan.built->operations = operations_of(plan);
+}
+
 }  // namespace
 
 BuildPlan plan_build(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units)
@@ -108,13 +118,8 @@ BuildPlan plan_build(const BuildOrder& order, const Catalogue& catalogue, const 
     fill_heading(plan, setting);
     plan.checks = trial.checks;
     plan.reasons = reasons_of(setting, trial);
-    if (plan.reasons.empty() && trial.lengths) {
-        plan.verdict = BuildVerdict::build;
-        plan.built = built_shaft(setting, trial);
-        plan.built->operations = operations_of(plan);
-    } else {
-        plan.ways_out = build_ways_out(setting, trial);
-    }
+    if (plan.reasons.empty() && trial.lengths) build_or_hold(plan, setting, trial);
+    else plan.ways_out = build_ways_out(setting, trial);
     plan.notes = build_notes(plan, setting);
     plan.cautions = build_cautions(plan);
     return plan;

@@ -9,9 +9,9 @@ namespace {
 
 MeasuredFrom closed_from(const BuildPlan& plan) { return measured_from(plan.has_wide_angle, plan.reference); }
 
-SawTubes sawing(const BuildPlan& plan)
+CheckPieces checking(const BuildPlan& plan)
 {
-    SawTubes does{{}, plan.saw.plus_minus, {}};
+    CheckPieces does{{}, plan.saw.plus_minus, {}};
     const BuiltLengths& lengths = plan.built->lengths;
     for (const Tube tube : both_tubes) (plan.built->sawn[tube] ? does.sawn : does.fetched).push_back({{tube, TubeKind::drive}, lengths.blank[tube]});
     for (const Tube tube : both_tubes)
@@ -19,29 +19,64 @@ SawTubes sawing(const BuildPlan& plan)
     return does;
 }
 
-void add_yokes(std::vector<Operation>& operations, const BuildPlan& plan)
+// Whether the end's device sits where its connection yoke would.
+bool is_replaced(const BuildPlan& plan, End end)
 {
-    DriveTubeYokes yokes;
-    for (const Tube tube : both_tubes) yokes.end[tube] = end_of(plan.ordered, tube);
-    operations.push_back({Work::yoke, yokes});
-    for (const End end : both_ends) {
-        const JobEnd& of = plan.ordered.ends[end];
-        operations.push_back({Work::cross, FitCross{end, of.joint, of.connection}});
-        if (of.device && *of.device != Device::none) operations.push_back({Work::device, FitDevice{end, *of.device}});
-    }
+    const auto& parts = plan.built->parts;
+    return std::any_of(parts.begin(), parts.end(), [&](const ShaftPart& part) { return part.end == end && part.replaces == Replaces::connection_yoke; });
 }
 
-void add_joining(std::vector<Operation>& operations, const BuildPlan& plan)
+std::optional<Device> device_of(const BuildPlan& plan, End end)
 {
-    operations.push_back({Work::phase, JoinInPhase{plan.shape, plan.guard}});
-    if (!plan.guard) return;
-    PushGuards guards;
-    for (const Tube tube : both_tubes) guards.short_by[tube] = plan.built->lengths.half[tube] - *plan.built->lengths.guard_half[tube];
-    operations.push_back({Work::bearing, PlainOperation::set_bearings});
-    operations.push_back({Work::guard, guards});
-    operations.push_back({Work::phase, PlainOperation::join_guard_in_guard});
-    operations.push_back({Work::chain, PlainOperation::hook_chains});
+    const auto& device = plan.ordered.ends[end].device;
+    return device && *device != Device::none ? device : std::nullopt;
 }
+
+StrokesAndCrosses crosses(const BuildPlan& plan)
+{
+    StrokesAndCrosses does;
+    for (const End end : both_ends) {
+        const JobEnd& of = plan.ordered.ends[end];
+        does.cross[end] = {end, of.joint, of.connection, is_replaced(plan, end) ? device_of(plan, end) : std::nullopt};
+    }
+    return does;
+}
+
+FitGuards guards(const BuildPlan& plan)
+{
+    FitGuards does;
+    for (const Tube tube : both_tubes) does.stands_out[tube] = plan.built->lengths.half[tube] - *plan.built->lengths.guard_half[tube];
+    return does;
+}
+
+// A clamp and a flange are bolted; whether a lock that nobody named has a spring is not known.
+bool has_spring(Lock lock)
+{
+    switch (lock) {
+    case Lock::exposed_collar:
+    case Lock::covered_collar:
+    case Lock::exposed_push_pin:
+    case Lock::shrouded_push_pin: return true;
+    case Lock::clamp_bolt:
+    case Lock::tapered_clamp:
+    case Lock::flange:
+    case Lock::unknown: break;
+    }
+    return false;
+}
+
+FitFittings fittings(const BuildPlan& plan)
+{
+    FitFittings does;
+    for (const End end : both_ends) {
+        const auto& lock = plan.ordered.ends[end].lock;
+        if (!is_replaced(plan, end)) does.device[end] = device_of(plan, end);
+        if (lock && has_spring(*lock)) does.springing.push_back(end);
+    }
+    return does;
+}
+
+bool has_any(const FitFittings& does) { return does.device[End::tractor] || does.device[End::implement] || !does.springing.empty(); }
 
 StickLabel labelling(const BuildPlan& plan)
 {
@@ -51,49 +86,25 @@ StickLabel labelling(const BuildPlan& plan)
     return does;
 }
 
-std::optional<Length> telescoping_to_try(const BuildPlan& plan)
-{
-    std::optional<Length> longest;
-    for (const Range range : all_ranges)
-        if (const auto& of = plan.fit.longest[range]) longest = std::max(longest, std::optional(of->value));
-    if (longest) return longest;
-    for (const Range range : all_ranges)
-        if (const auto& of = plan.built->use.longest[range]) longest = std::max(longest, std::optional((*of)[Reference::inner_cross]));
-    return longest;
-}
-
-Length beyond_inner_crosses(const BuildPlan& plan) { return plan.built->closed_at[plan.reference] - plan.built->lengths.closed; }
-
-void add_checks(std::vector<Operation>& operations, const BuildPlan& plan)
-{
-    const BuiltShaft& built = *plan.built;
-    operations.push_back({Work::check, MeasureClosed{closed_from(plan), built.closed_at[plan.reference], plan.saw.plus_minus}});
-    if (const auto longest = telescoping_to_try(plan)) {
-        const Length left = built.lengths.half[Tube::inner] + built.lengths.half[Tube::outer] - *longest;
-        operations.push_back({Work::check, PullOut{*longest + beyond_inner_crosses(plan), left}});
-    }
-    operations.push_back({Work::check, TurnByHand{plan.guard}});
-}
-
 }  // namespace
 
-std::optional<Length> longest_to_try(const BuildPlan& plan)
-{
-    const auto longest = telescoping_to_try(plan);
-    return longest ? std::optional(*longest + beyond_inner_crosses(plan)) : std::nullopt;
-}
+Length closed_plus_minus(const BuildPlan& plan) { return plan.saw.plus_minus + plan.measuring_plus_minus; }
 
 std::vector<Operation> operations_of(const BuildPlan& plan)
 {
-    std::vector<Operation> operations;
-    operations.push_back({Work::saw, sawing(plan)});
-    operations.push_back({Work::deburr, PlainOperation::deburr});
-    operations.push_back({Work::drill, DrillPinHoles{plan.built->lengths.pin_hole}});
-    add_yokes(operations, plan);
-    operations.push_back({Work::grease, PlainOperation::grease});
-    add_joining(operations, plan);
-    operations.push_back({Work::label, labelling(plan)});
-    add_checks(operations, plan);
+    const BuiltShaft& built = *plan.built;
+    const auto& hole = built.lengths.pin_hole;
+    std::vector<Operation> operations{{Work::pieces, checking(plan)},
+                                      {Work::outer_yoke, FixOuterYoke{end_of(plan.ordered, Tube::outer), hole[Tube::outer]}},
+                                      {Work::inner_yoke, FixInnerYoke{end_of(plan.ordered, Tube::inner), hole[Tube::inner], plan.shape}},
+                                      {Work::crosses, crosses(plan)},
+                                      {Work::closed, MeasureClosed{closed_from(plan), built.closed_at[plan.reference], closed_plus_minus(plan)}},
+                                      {Work::grease, PartAndGrease{plan.guard}}};
+    if (plan.guard) operations.push_back({Work::guards, guards(plan)});
+    operations.push_back({Work::join, JoinAgain{plan.guard}});
+    if (const FitFittings does = fittings(plan); has_any(does)) operations.push_back({Work::fittings, does});
+    if (plan.guard) operations.push_back({Work::chains, HookChains{}});
+    operations.push_back({Work::papers, labelling(plan)});
     return operations;
 }
 

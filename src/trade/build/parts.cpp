@@ -71,7 +71,10 @@ ShaftPart part_for(const Series& series, const Slot& slot)
     part.end = slot.end;
     const CataloguePart* known = find_part(series, slot);
     part.name = known ? known_as(known->name) : unnamed(series, slot);
-    if (known) part.count = known->count;
+    if (known) {
+        part.count = known->count;
+        part.replaces = known->replaces;
+    }
     return part;
 }
 
@@ -112,9 +115,10 @@ void add_end(std::vector<ShaftPart>& parts, const Series& series, const JobShaft
     parts.push_back(part_for(series, {PartKind::pin, tube, end}));
     if (of.joint == JointKind::wide_angle) add_wide_angle_crosses(parts, series, end);
     else parts.push_back(cross_part(series, series.crosses.empty() ? nullptr : &series.crosses.front(), end, std::nullopt));
-    parts.push_back(part_for(series, {PartKind::connection_yoke, std::nullopt, end, of.joint, of.connection, of.lock}));
-    if (of.device && *of.device != Device::none)
-        parts.push_back(part_for(series, {PartKind::device, std::nullopt, end, of.joint, of.connection, std::nullopt, of.device}));
+    std::optional<ShaftPart> device;
+    if (of.device && *of.device != Device::none) device = part_for(series, {PartKind::device, std::nullopt, end, of.joint, of.connection, std::nullopt, of.device});
+    if (!device || device->replaces != Replaces::connection_yoke) parts.push_back(part_for(series, {PartKind::connection_yoke, std::nullopt, end, of.joint, of.connection, of.lock}));
+    if (device) parts.push_back(*device);
 }
 
 Slot slot_of(ShaftTube tube) { return {tube.kind == TubeKind::drive ? PartKind::tube : PartKind::guard_tube, tube.tube}; }

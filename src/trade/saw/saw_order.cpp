@@ -103,6 +103,8 @@ std::vector<SawCaution> cautions_for(const SawTask& task, const std::vector<BarL
     return cautions;
 }
 
+bool counts_its_length(const BarsToFetch& bars) { return bars.cost == bars.length.um() * cost_of_a_micrometre; }
+
 }  // namespace
 
 SawOrder lay_out(const SawHeading& heading, SawTask task, SawPlan plan, SawEnd end, double seconds)
@@ -150,9 +152,18 @@ std::string cost_figure(std::int64_t cost)
     return std::to_string(cost / cost_unit) + (decimals.empty() ? "" : "." + decimals);
 }
 
+CostParts cost_parts(const SawOrder& order)
+{
+    CostParts parts;
+    for (const BarsToFetch& bars : order.fetch) {
+        if (counts_its_length(bars)) parts.without += Length::micrometres(bars.length.um() * bars.count);
+        else parts.stated += bars.cost * bars.count;
+    }
+    return parts;
+}
+
 CostBasis cost_basis(const SawOrder& order)
 {
-    const auto counts_its_length = [](const BarsToFetch& bars) { return bars.cost == bars.length.um() * cost_of_a_micrometre; };
     if (std::all_of(order.fetch.begin(), order.fetch.end(), counts_its_length)) return CostBasis::lengths;
     return std::none_of(order.fetch.begin(), order.fetch.end(), counts_its_length) ? CostBasis::stated : CostBasis::stated_and_lengths;
 }

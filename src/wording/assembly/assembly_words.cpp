@@ -15,7 +15,8 @@ constexpr std::array captions{
     "This shaft allows", "shortest", "longest working", "longest turning", "longest standing", "NOT AT ALL",
     "PHASE MARKS", "TRACTOR END", "IMPLEMENT END", "pin hole: through its yoke",
     "Do in this order", "Do with each shaft", "Warnings", "Checks on the finished shaft", "What was checked", "Notes", "Why", "What could be built",
-    "Closed", "Closed, measured", "Closed: last sheet", "Pulled out", "Pulled out, each shaft", "Name", "Date", "Signature"};
+    "What is open", "Ready to send",
+    "Closed", "O", "Serial no.", "Boxes of each shaft", "last sheet", "Name", "Date", "Signature"};
 static_assert(captions.size() == static_cast<std::size_t>(Caption::signature) + 1);
 
 std::string millimetres(Length length) { return figure_with_unit(length, Units::mm); }
@@ -76,12 +77,20 @@ std::string guard_ends(Length saw, Length guard_half, bool of_wide_angle, const 
              {{"saw", millimetres(saw)}, {"length", w.length(Rounded::measured, guard_half)}, {"cross", of_wide_angle}});
 }
 
-std::string shaft_number(int number, const Wording& w) { return w("shaft {number}", {{"number", number}}); }
+std::string held(std::size_t open, const Wording& w) { return w("HELD: {count} open", {{"count", open}}); }
+std::string open_point(const std::string& what, const std::string& whom, const Wording& w) { return w("{what} Ask {whom}.", {{"what", what}, {"whom", whom}}); }
+std::string to_send(const std::string& whom, const std::string& text, const Wording& w) { return w("To {whom}: {text}", {{"whom", whom}, {"text", text}}); }
 
-std::string closed_of_each(Length closed, MeasuredFrom from, const Wording& w)
+std::string serial_of(int number, const Wording& w) { return w("Shaft {number}: serial no.", {{"number", number}}); }
+std::string expected(Length closed, Length plus_minus, const Wording& w)
 {
-    return w("Closed length of each shaft, measured: {length} {from:between crosses|from the OUTER cross|from the INNER cross}",
-             {{"length", w.both(Rounded::measured, closed)}, {"from", from}});
+    return w("{length} ± {tolerance}", {{"length", w.both(Rounded::measured, closed)}, {"tolerance", millimetres(plus_minus)}});
+}
+
+std::string boxes_of_each(Length closed, Length plus_minus, MeasuredFrom from, const Wording& w)
+{
+    return w("Of each shaft: serial number; closed length {length} {from:between crosses|from the OUTER cross|from the INNER cross}; O, over both outer ends",
+             {{"length", expected(closed, plus_minus, w)}, {"from", from}});
 }
 
 std::string on_copies(int first, int last, const Wording& w)

@@ -11,7 +11,8 @@ enum class Caption {
     allowed, shortest, longest_working, longest_turning, longest_standing, not_at_all,
     phase_marks, tractor_end, implement_end, hole_through_yoke,
     do_in_order, do_with_each, warnings, checks_on_finished, what_was_checked, notes, why, what_could_be_built,
-    closed, closed_measured, closed_on_last_sheet, pulled_out, pulled_out_each, name, date, signature
+    what_is_open, ready_to_send,
+    closed, outer, serial, boxes_of_each, last_sheet, name, date, signature
 };
 std::string say(Caption caption, const Wording& w);
 
@@ -46,8 +47,15 @@ std::string hole(Length from_yoke_end, const Wording& w);
 // Two lines: "± 1 mm; fitted, it ends", "672 mm from the cross".
 std::string guard_ends(Length saw, Length guard_half, bool of_wide_angle, const Wording& w);
 
-std::string shaft_number(int number, const Wording& w);
-std::string closed_of_each(Length closed, MeasuredFrom from, const Wording& w);
+// "HELD: 3 open".
+std::string held(std::size_t open, const Wording& w);
+std::string open_point(const std::string& what, const std::string& whom, const Wording& w);
+std::string to_send(const std::string& whom, const std::string& text, const Wording& w);
+
+std::string serial_of(int number, const Wording& w);
+// "766 mm ± 3 mm".
+std::string expected(Length closed, Length plus_minus, const Wording& w);
+std::string boxes_of_each(Length closed, Length plus_minus, MeasuredFrom from, const Wording& w);
 std::string on_copies(int first, int last, const Wording& w);
 // `warns`: a warning is among what follows.
 std::string continued_on(std::size_t sheet, bool warns, const Wording& w);

@@ -79,19 +79,9 @@ std::string remark(const SawAgainstClassC& found, const Wording& w)
              {{"saw", figure_with_unit(found.saw, Units::mm)}, {"class_c", figure_with_unit(found.class_c, Units::mm)}, {"exact", found.saw <= found.class_c}});
 }
 
-std::string remark(const LinesNotInCatalogue& found, const Wording& w)
-{
-    return w("{lacking} of {lines} lines of the parts list are not in the catalogue: choose those parts by hand.", {{"lacking", found.lacking}, {"lines", found.of}});
-}
-
 std::string remark(const TubeMadeToLength& found, const Wording& w)
 {
     return w("The series forbids shortening the {tube:inner|outer} tube: it is fetched made to its length, and is in no saw plan.", {{"tube", found.tube}});
-}
-
-std::string remark(const ConnectionNotStated& found, const Wording& w)
-{
-    return w("The connection of the {end:tractor|implement} end is not stated: ask before it is built.", {{"end", found.end}});
 }
 
 }  // namespace
@@ -120,6 +110,7 @@ std::string say(BuildCaution caution, const Wording& w)
 {
     switch (caution) {
     case BuildCaution::do_not_build: return w("Do not build this shaft as it is ordered.");
+    case BuildCaution::held: return w("Neither saw nor build this shaft before what is open is known.");
     case BuildCaution::turning_kills: return w("DANGER: a turning shaft catches clothing and kills. Never turn it by power on the bench or without its complete guard.");
     case BuildCaution::bottoming_breaks: return w("WARNING: bottoming or parting breaks gearboxes. Before first use measure the machine's shortest and longest positions.");
     case BuildCaution::manuals_first: break;

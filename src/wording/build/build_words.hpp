@@ -21,7 +21,17 @@ std::vector<std::string> say(const std::vector<BuildWay>& ways, const Wording& w
 std::vector<std::string> say(const std::vector<BuildNote>& notes, const Wording& w);
 std::vector<std::string> say(const std::vector<BuildCaution>& cautions, const Wording& w);
 
-// The catalogue's name, else "Alder 2 pin, inner tube (not in the catalogue)".
+// What is open, and whom to ask: "whoever supplies the parts".
+std::string say(const OpenPoint& point, const Wording& w);
+std::string say(Asked asked, const Wording& w);
+// A text ready to send to each who is to be asked, in the order of the points.
+struct TextToSend {
+    Asked to;
+    std::string text;
+};
+std::vector<TextToSend> texts_to_send(const BuildPlan& plan, const Wording& w);
+
+// The catalogue's name, else what it is: "Alder 2 pin, inner tube".
 std::string say(const PartName& name, const Wording& w);
 // Where it goes: "tractor end", "inner tube, at the implement end".
 std::string place_of(const ShaftPart& part, const Wording& w);

@@ -6,15 +6,15 @@ namespace {
 
 std::string cross_name(const PartName& name, const Wording& w)
 {
-    if (!name.cap || !name.span) return w("{series} cross of the wide-angle joint (not in the catalogue)", {{"series", name.series}});
-    return w("{series} cross {cap} × {span} (not in the catalogue)", {{"series", name.series}, {"cap", figure(*name.cap, Units::mm)}, {"span", figure(*name.span, Units::mm)}});
+    if (!name.cap || !name.span) return w("{series} cross of the wide-angle joint", {{"series", name.series}});
+    return w("{series} cross {cap} × {span}", {{"series", name.series}, {"cap", figure(*name.cap, Units::mm)}, {"span", figure(*name.span, Units::mm)}});
 }
 
 std::string connection_yoke(const PartName& name, const Wording& w)
 {
     const std::string connection = name.connection ? *name.connection : w("of a connection that is not stated");
     const std::string lock = name.lock ? to_word(*name.lock) : w("not stated");
-    return w("{series} connection yoke {connection}{wide:| of a wide-angle joint}, lock {lock} (not in the catalogue)",
+    return w("{series} connection yoke {connection}{wide:| of a wide-angle joint}, lock {lock}",
              {{"series", name.series}, {"connection", connection}, {"wide", name.of_wide_angle}, {"lock", lock}});
 }
 
@@ -23,18 +23,18 @@ std::string unnamed(const PartName& name, const Wording& w)
     if (!name.kind) return cross_name(name, w);
     const NamedValue series{"series", name.series}, tube{"tube", name.tube.value_or(Tube::inner)};
     switch (*name.kind) {
-    case PartKind::double_yoke: return w("{series} double yoke (not in the catalogue)", {series});
+    case PartKind::double_yoke: return w("{series} double yoke", {series});
     case PartKind::connection_yoke: return connection_yoke(name, w);
-    case PartKind::tube_yoke: return w("{series} tube yoke, {tube:inner|outer} tube (not in the catalogue)", {series, tube});
-    case PartKind::tube: return w("{series} {tube:inner|outer} tube (not in the catalogue)", {series, tube});
-    case PartKind::pin: return w("{series} pin, {tube:inner|outer} tube (not in the catalogue)", {series, tube});
-    case PartKind::guard_tube: return w("{series} {tube:inner|outer} guard tube (not in the catalogue)", {series, tube});
-    case PartKind::guard_bearing: return w("{series} guard bearing, {tube:inner|outer} half (not in the catalogue)", {series, tube});
-    case PartKind::chain: return w("{series} guard chain (not in the catalogue)", {series});
-    case PartKind::device: return w("{series} {device} {connection} (not in the catalogue)", {series, {"device", to_word(name.device.value_or(Device::none))}, {"connection", name.connection.value_or("")}});
+    case PartKind::tube_yoke: return w("{series} tube yoke, {tube:inner|outer} tube", {series, tube});
+    case PartKind::tube: return w("{series} {tube:inner|outer} tube", {series, tube});
+    case PartKind::pin: return w("{series} pin, {tube:inner|outer} tube", {series, tube});
+    case PartKind::guard_tube: return w("{series} {tube:inner|outer} guard tube", {series, tube});
+    case PartKind::guard_bearing: return w("{series} guard bearing, {tube:inner|outer} half", {series, tube});
+    case PartKind::chain: return w("{series} guard chain", {series});
+    case PartKind::device: return w("{series} {device} {connection}", {series, {"device", to_word(name.device.value_or(Device::none))}, {"connection", name.connection.value_or("")}});
     case PartKind::label: break;
     }
-    return w("{series} safety label (not in the catalogue)", {series});
+    return w("{series} safety label", {series});
 }
 
 std::string cross_place(const ShaftPart& part, const NamedValue& end, const Wording& w)

@@ -13,7 +13,14 @@ std::string piece(ShaftTube tube, const Wording& w) { return w("{tube:INNER|OUTE
 
 std::string piece_number(const BatchPiece& piece, std::int64_t number, const Wording& w)
 {
-    return w("{end:tractor|implement} end{sawn:, made to length|}, no. {number} of {count}", {{"end", piece.end}, {"sawn", piece.sawn}, {"number", number}, {"count", piece.count}});
+    return w("◄ yoke at the {end:tractor|implement} end; no. {number} of {count}", {{"end", piece.end}, {"number", number}, {"count", piece.count}});
+}
+
+std::string taken_from(const BatchPiece& piece, std::size_t position, std::int64_t bar, const Wording& w)
+{
+    const NamedValue at{"position", position}, profile{"profile", piece.profile};
+    if (bar > 0) return w("label {position}: {profile}, bar {bar}", {at, profile, {"bar", bar}});
+    return w("label {position}: {profile}, {sawn:made to length|in no saw plan}", {at, profile, {"sawn", piece.sawn}});
 }
 
 std::string pin_hole(Length from_yoke_end, const Wording& w) { return w("pin hole {length} from its yoke end", {{"length", hole_length(from_yoke_end, w)}}); }

@@ -8,8 +8,10 @@ namespace shaftcut::labels_words {
 
 // "INNER TUBE".
 std::string piece(ShaftTube tube, const Wording& w);
-// "tractor end, no. 2 of 3", with what is to be known of a piece that is not sawn.
+// With an arrow to the end on which its yoke goes: "◄ yoke at the tractor end; no. 2 of 3".
 std::string piece_number(const BatchPiece& piece, std::int64_t number, const Wording& w);
+// "label 14: lemon tube 43 x 3.4, bar 2".
+std::string taken_from(const BatchPiece& piece, std::size_t position, std::int64_t bar, const Wording& w);
 std::string pin_hole(Length from_yoke_end, const Wording& w);
 
 std::string closed(const BatchLengths& built, const Wording& w);

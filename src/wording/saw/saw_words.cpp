@@ -53,6 +53,12 @@ std::string right(const PieceFitsNoBar& found, const Wording& w)
 }
 std::string right(const RackTooShort&, const Wording& w) { return w("add bars, or leave out pieces"); }
 
+std::string mixed_cost(const CostParts& parts, const Wording& w)
+{
+    return w("Costs stated: {stated}; bars without one: {length}. They have no sum, so nothing is said of whether another plan costs less: state the cost of every bar.",
+             {{"stated", cost_figure(parts.stated)}, {"length", saw_figure_with_unit(parts.without, w.units())}});
+}
+
 }  // namespace
 
 std::string wrong_of(const SawFinding& finding, const Wording& w)
@@ -94,14 +100,15 @@ std::string say(SawEnd end, const Wording& w)
 
 std::string cost_and_bound(const SawOrder& order, const Wording& w)
 {
+    if (const CostParts parts = cost_parts(order); parts.mixed()) return mixed_cost(parts, w);
     const NamedValue cost{"cost", cost_figure(order.plan.cost)}, basis{"basis", cost_basis(order)};
     if (order.plan.proven_optimal)
-        return w("Cost {cost}{basis:, which is the bars' length in mm, for no cost is stated| by the costs stated of the bars| by the costs stated of the bars; a bar without one "
-                 "counts its length in mm}; proven: no plan costs less.",
+        return w("Cost {cost}{basis:, which is the bars' length in mm, for no cost is stated| by the costs stated of the bars|, which is the length in mm of the bars but those that cost "
+                 "nothing}; proven: no plan costs less.",
                  {cost, basis});
     const std::string gap = figure(Length::micrometres(gap_of(order.plan)), Units::mm, Toward::nearest, 3);
-    return w("Cost {cost}{basis:, which is the bars' length in mm, for no cost is stated| by the costs stated of the bars| by the costs stated of the bars; a bar without one "
-             "counts its length in mm}; no plan costs less than {bound}, which is {gap} % below this plan.",
+    return w("Cost {cost}{basis:, which is the bars' length in mm, for no cost is stated| by the costs stated of the bars|, which is the length in mm of the bars but those that cost nothing}; "
+             "no plan costs less than {bound}, which is {gap} % below this plan.",
              {cost, basis, {"bound", cost_figure(order.plan.lower_bound)}, {"gap", gap}});
 }
 

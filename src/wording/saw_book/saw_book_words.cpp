@@ -18,7 +18,7 @@ constexpr std::array captions{
     "Part", "To pick", "Picked (tick)", "Order", "For one shaft", "Shafts", "In all",
     "Pieces by bar, at the lengths first given: a length that changes on Orders needs a new plan", "Kerf, mm", "Start trim, mm", "End trim, mm", "Back to the rack from, mm (empty: never)",
     "No bars are stated for it: no plan was asked.",
-    "Lengths follow the pale cells at the right and the saw's step. Checks are not repeated here: where a length changes, run the list again.", "Saw's step, mm", "DO NOT BUILD",
+    "Lengths follow the pale cells at the right and the saw's step. Checks are not repeated here: where a length changes, run the list again.", "Saw's step, mm", "DO NOT BUILD", "HELD",
     "see its own sheet", "build", "CHANGED: not checked", "not at all"};
 static_assert(captions.size() == static_cast<std::size_t>(Caption::not_at_all) + 1);
 

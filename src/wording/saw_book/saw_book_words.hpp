@@ -16,7 +16,7 @@ enum class Caption {
     bars_to_fetch, length, cost_of_one, cautions, does_not_fit,
     part, to_pick, picked, order, for_one_shaft, shafts, in_all,
     pieces_by_bar, kerf_mm, start_trim_mm, end_trim_mm, rack_from_mm, no_bars_stated,
-    lengths_follow, saws_step, do_not_build, see_own_sheet, build, changed, not_at_all
+    lengths_follow, saws_step, do_not_build, held, see_own_sheet, build, changed, not_at_all
 };
 std::string say(Caption caption, const Wording& w);
 

@@ -80,13 +80,15 @@ std::string bar_continued(const BarLayout& bar, std::int64_t first, const Wordin
     return w("Bars {number}–{last}: {count} alike of {length}, continued", {number, last, count, length});
 }
 
-std::string leftover(const BarLayout& bar, const Wording& w)
+std::string leftover(const BarLayout& bar, Length trim_end, const Wording& w)
 {
     if (bar.whole) return w("use whole, no cut");
     if (bar.ends_with_piece) return w("no leftover, no last cut");
     if (bar.thin_end) return w("THIN END: the last cut takes off only {length}", {{"length", length_of(*bar.thin_end, w)}});
     if (bar.use == LeftoverUse::none) return w("no leftover");
-    return w("leftover {length}: {rack:scrap|BACK TO THE RACK}", {{"length", length_of(bar.leftover, w)}, {"rack", bar.use == LeftoverUse::rack}});
+    const NamedValue length{"length", length_of(bar.leftover, w)}, rack{"rack", bar.use == LeftoverUse::rack};
+    if (trim_end == Length()) return w("leftover {length}: {rack:scrap|BACK TO THE RACK}", {length, rack});
+    return w("leftover {length} after its end trim: {rack:scrap|BACK TO THE RACK}", {length, rack});
 }
 
 std::string not_planned_title(const std::string& batch, const Wording& w) { return w("NOT PLANNED of {batch}", {{"batch", batch}}); }

@@ -22,7 +22,7 @@ std::string totals(const SawTotals& totals, const Wording& w);
 std::string bar(const BarLayout& bar, std::int64_t number, const Wording& w);
 std::string bar_continued(const BarLayout& bar, std::int64_t number, const Wording& w);
 // What becomes of the bar's end.
-std::string leftover(const BarLayout& bar, const Wording& w);
+std::string leftover(const BarLayout& bar, Length trim_end, const Wording& w);
 
 // Of pieces that stand in no plan.
 std::string not_planned_title(const std::string& batch, const Wording& w);

@@ -3,7 +3,15 @@
 
 namespace shaftcut::terminal {
 
-std::string build_verdict(const BuildPlan& plan, const Wording& w) { return plan.built ? w("BUILD {count}", {{"count", plan.count}}) : w("DO NOT BUILD"); }
+std::string build_verdict(const BuildPlan& plan, const Wording& w)
+{
+    switch (plan.verdict) {
+    case BuildVerdict::build: return w("BUILD {count}", {{"count", plan.count}});
+    case BuildVerdict::held: return w("HELD: {count} open", {{"count", plan.open.size()}});
+    case BuildVerdict::refused: break;
+    }
+    return w("DO NOT BUILD");
+}
 
 std::string closed_of(const BuildPlan& plan, const Wording& w)
 {
@@ -22,12 +30,14 @@ std::string shafts_of_orders(std::int64_t shafts, std::int64_t orders, const Wor
     return w("{shafts} {many:shaft|shafts} of {orders} {several:order|orders}", {{"shafts", shafts}, {"many", shafts != 1}, {"orders", orders}, {"several", orders != 1}});
 }
 
+std::string orders_held(std::int64_t orders, const Wording& w) { return w("{orders} {several:order|orders} held", {{"orders", orders}, {"several", orders != 1}}); }
 std::string orders_refused(std::int64_t orders, const Wording& w) { return w("{orders} {several:order|orders} refused", {{"orders", orders}, {"several", orders != 1}}); }
 
-std::string list_line(const std::string& list, const std::string& built, const std::string& refused, const Wording& w)
+std::string list_line(const std::string& list, const std::vector<std::string>& counts, const Wording& w)
 {
-    if (refused.empty()) return w("{list}: {built}", {{"list", list}, {"built", built}});
-    return w("{list}: {built}, {refused}", {{"list", list}, {"built", built}, {"refused", refused}});
+    std::string all;
+    for (const std::string& count : counts) all += (all.empty() ? "" : ", ") + count;
+    return w("{list}: {counts}", {{"list", list}, {"counts", all}});
 }
 
 std::string not_planned(const std::string& profile, const std::string& refusal, const Wording& w) { return w("{profile}: {refusal}", {{"profile", profile}, {"refusal", refusal}}); }

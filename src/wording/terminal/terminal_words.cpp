@@ -13,6 +13,7 @@ std::string say(LineName name, const Wording& w)
     case LineName::closed: return w("closed");
     case LineName::tubes: return w("tubes");
     case LineName::guard_tubes: return w("guard tubes");
+    case LineName::open: return w("open");
     case LineName::why: return w("why");
     case LineName::instead: return w("instead");
     case LineName::no_saw_plan: return w("no saw plan");

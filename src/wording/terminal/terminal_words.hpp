@@ -13,7 +13,7 @@
 namespace shaftcut::terminal {
 
 // In front of a line.
-enum class LineName { closed, tubes, guard_tubes, why, instead, no_saw_plan, warning, confirm, note, fetch, plan, waste, to_rack };
+enum class LineName { closed, tubes, guard_tubes, open, why, instead, no_saw_plan, warning, confirm, note, fetch, plan, waste, to_rack };
 std::string say(LineName name, const Wording& w);
 std::string result_name(CheckResult result, const Wording& w);
 std::string after_cut_name(AfterCutVerdict result, const Wording& w);
@@ -39,13 +39,14 @@ std::string angle_at(const ExtremeAngle& extreme, Range range, const std::string
 std::string check_text(const Check& check, const std::string& says, const Wording& w);
 
 // Shafts made to order. `plan` can be built.
-std::string build_verdict(const BuildPlan& plan, const Wording& w);  // "BUILD 3", "DO NOT BUILD"
+std::string build_verdict(const BuildPlan& plan, const Wording& w);  // "BUILD 3", "HELD: 2 open", "DO NOT BUILD"
 std::string closed_of(const BuildPlan& plan, const Wording& w);
 std::string inner_and_outer(Length inner, Length outer, const Wording& w);
 std::string shafts_of_orders(std::int64_t shafts, std::int64_t orders, const Wording& w);
+std::string orders_held(std::int64_t orders, const Wording& w);
 std::string orders_refused(std::int64_t orders, const Wording& w);
 // The first line of a list; `refused` is empty where none is.
-std::string list_line(const std::string& list, const std::string& built, const std::string& refused, const Wording& w);
+std::string list_line(const std::string& list, const std::vector<std::string>& counts, const Wording& w);
 std::string not_planned(const std::string& profile, const std::string& refusal, const Wording& w);
 std::string no_bars_for(const std::string& profile, const Wording& w);
 

@@ -51,7 +51,8 @@ TEST_CASE("the shafts made to order are what their names say")
 {
     for (const BuildCase& one : build_cases()) {
         INFO(one.name);
-        CHECK(planned(one).built.has_value() == !one.name.starts_with("refused"));
+        const BuildVerdict verdict = one.name.starts_with("refused") ? BuildVerdict::refused : one.name.starts_with("held") ? BuildVerdict::held : BuildVerdict::build;
+        CHECK(planned(one).verdict == verdict);
     }
 }
 
@@ -115,7 +116,9 @@ TEST_CASE("no letter of the sample's sheets is squeezed, no text overlaps anothe
     on_sample_sheets([](const BuildPlan&, const std::vector<Page>& pages) {
         for (const Page& page : pages) {
             CHECK(overlapping_texts(page).empty());
-            CHECK(struck_texts(page).empty());
+            const std::vector<std::string> struck = struck_texts(page);
+            INFO((struck.empty() ? std::string() : "struck: " + struck.front()));
+            CHECK(struck.empty());
             for (const Text& text : texts_of(page)) {
                 INFO(text.text);
                 CHECK(inside(page, text.box, 9.9));
@@ -165,19 +168,44 @@ TEST_CASE("the ordered shortest and longest lengths stand over those that the fi
     }
 }
 
-TEST_CASE("each of several shafts alike has a box for its measured closed length")
+TEST_CASE("each of several shafts alike has a line of boxes: serial number, closed length and O")
 {
     const auto boxes_of = [](int count) {
         BuildOrder order = build_order("B-101");
         order.count = count;
         int boxes = 0;
         for (const Page& page : draw_assembly_sheet(planned(order), Paper::a4, font_files()))
-            for (int number = 1; number <= count; ++number) boxes += find(page, "shaft " + std::to_string(number)) ? 1 : 0;
+            for (int number = 1; number <= count; ++number) boxes += find(page, "Shaft " + std::to_string(number) + ": serial no.") ? 1 : 0;
         return boxes;
     };
     CHECK(boxes_of(1) == 0);
-    for (const int count : {2, 6, 7, 100}) CHECK(boxes_of(count) == count);
+    for (const int count : {2, 3, 7, 100}) CHECK(boxes_of(count) == count);
     CHECK(boxes_of(101) == 100);
+}
+
+TEST_CASE("a single shaft's closed length is to be within the saw's tolerance and the tape's")
+{
+    const BuildPlan plan = planned(build_order("B-101"));
+    const Page page = draw_assembly_sheet(plan, Paper::a4, font_files()).front();
+    for (const std::string& words : {std::string("Serial no."), std::string("O"), "(" + figure_with_unit(plan.built->closed_at[plan.reference], Units::mm) + " ± 3 mm)"}) CHECK(find(page, words));
+}
+
+TEST_CASE("a held order says how much is open, what, whom to ask and what to send, and holds no length")
+{
+    const BuildOrder sound = build_order("B-106");
+    BuildOrder held = sound;
+    held.shaft.ends[End::implement].connection.reset();
+    held.shaft.ends[End::implement].device = Device::overrunning_clutch;
+    const BuiltLengths lengths = planned(sound).built->lengths;
+    const BuildPlan plan = planned(held);
+    REQUIRE(plan.open.size() == 3);
+    const std::vector<Page> pages = draw_assembly_sheet(plan, Paper::a4, font_files());
+    const Text* verdict = find(pages.front(), "HELD: 3 open");
+    REQUIRE(verdict);
+    CHECK(verdict->cap_height >= 10);
+    for (const char* words : {"What is open", "Ask whoever ordered it.", "Ask whoever supplies the parts.", "Ready to send", "To whoever supplies the parts: Our order B-106"}) CHECK(contains(pages, words));
+    for (const Length length : blanks_of(lengths)) CHECK_FALSE(contains(pages, figure_with_unit(length, Units::mm)));
+    for (const char* words : {"saw to", "BUILD", "Fetch", "Serial no."}) CHECK_FALSE(contains(pages, words));
 }
 
 TEST_CASE("a refused assembly work order does not speak of a finished shaft")
@@ -220,6 +248,8 @@ TEST_CASE("nothing of an order is dropped from its assembly work order")
         std::vector<std::string> sentences{plan.order, say(plan.shaft_title, wording_of(plan)), plan.owner, plan.customer, plan.machine, plan.due};
         const Wording w = wording_of(plan);
         for (const auto& list : {say(plan.reasons, w), say(plan.ways_out, w), say(plan.notes, w), say(plan.cautions, w)}) sentences.insert(sentences.end(), list.begin(), list.end());
+        for (const OpenPoint& point : plan.open) sentences.push_back(say(point, w));
+        for (const TextToSend& text : texts_to_send(plan, w)) sentences.push_back(text.text);
         if (plan.built) {
             for (const Operation& operation : plan.built->operations) sentences.push_back(say(operation, w));
             for (const ShaftPart& part : plan.built->parts) sentences.insert(sentences.end(), {say(part.name, w), place_of(part, w)});

@@ -51,12 +51,12 @@ TEST_CASE("a batch workbook has its sheets, protected without a password, each o
     for (const char* name : {"step", "kerf", "trim_start", "trim_end", "reusable_leftover"}) CHECK(parts.names.count(name) == 1);
 }
 
-TEST_CASE("every order is a row; one that is refused has its reasons and no length")
+TEST_CASE("every order is a row; one that is refused or held has its reasons and no length")
 {
     const Batch batch = case_batch(Units::mm);
     const WorkbookParts parts = parts_of(batch_workbook_of(batch, Paper::a4));
     const SheetPart& orders = sheet(parts, "Orders");
-    int refused = 0;
+    int refused = 0, held = 0;
     for (std::size_t i = 0; i < batch.orders.size(); ++i) {
         const BatchOrder& order = batch.orders[i];
         const std::size_t row = first_order_row + i;
@@ -71,13 +71,16 @@ TEST_CASE("every order is a row; one that is refused has its reasons and no leng
             CHECK_FALSE(at("Shoulder, inner, mm")->second.locked);
             continue;
         }
-        ++refused;
-        CHECK(at("Verdict")->second.value == "DO NOT BUILD");
-        CHECK(at("Why not")->second.value.find(say(order.reasons, wording_of(batch)).front()) != std::string::npos);
+        const bool is_held = order.verdict == BuildVerdict::held;
+        ++(is_held ? held : refused);
+        CHECK(at("Verdict")->second.value == (is_held ? "HELD" : "DO NOT BUILD"));
+        const std::string why = is_held ? say(order.open.front(), wording_of(batch)) : say(order.reasons, wording_of(batch)).front();
+        CHECK(at("Why not")->second.value.find(why) != std::string::npos);
         for (const auto& [reference, one] : orders.cells)
             if (reference.ends_with(std::to_string(row)) && one.number) CHECK(reference == cell('C', row));
     }
     CHECK(refused == 2);
+    CHECK(held == 2);
 }
 
 TEST_CASE("parts to pick are the sums of the orders' parts, by formulas")

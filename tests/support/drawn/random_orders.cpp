@@ -12,6 +12,23 @@ void add_guard_figures(Dice& dice, SeriesHalf& half)
     if (half.seat && dice.one_in(2)) half.pin_hole = *half.seat + dice.length(5, 40);
 }
 
+// Each part is named, but now and then one is not.
+void name_parts(Dice& dice, Series& series)
+{
+    const auto name = [&](CataloguePart part) {
+        if (!dice.one_in(60)) series.parts.push_back(std::move(part));
+    };
+    series.parts.clear();
+    for (Cross& cross : series.crosses) cross.part = dice.one_in(60) ? "" : "cross";
+    if (series.wide_angle)
+        for (Cross& cross : series.wide_angle->crosses) cross.part = dice.one_in(60) ? "" : "other cross";
+    for (const PartKind kind : {PartKind::tube, PartKind::tube_yoke, PartKind::guard_tube}) name({kind, to_word(kind), 1});
+    for (const PartKind kind : {PartKind::pin, PartKind::double_yoke, PartKind::connection_yoke, PartKind::guard_bearing, PartKind::chain, PartKind::label}) name({kind, to_word(kind), 1});
+    CataloguePart device{PartKind::device, "device", 1};
+    if (!dice.one_in(3)) device.replaces = dice.one_in(2) ? Replaces::nothing : Replaces::connection_yoke;
+    name(std::move(device));
+}
+
 // A job's fit reaches from a shaft that is to be shortened; one that is to be built needs more room.
 void spread(Dice& dice, JobFit& fit)
 {
@@ -36,6 +53,7 @@ OrderWorld random_order(std::uint64_t number)
         if (!half.seat && !dice.one_in(6)) half.seat = dice.length(30, 70);
         add_guard_figures(dice, half);
     }
+    name_parts(dice, series);
     BuildOrder& order = world.order;
     order.order = "R-" + std::to_string(number);
     order.count = static_cast<int>(dice.from(1, 4));

@@ -207,6 +207,49 @@ bool can_never_turn(const Wanted& wanted, const PlainBuilt& built)
     return overlaps_asked(wanted, built)[1] - (closed_overlap - setting(wanted, Limit::closing_clearance, 40'000)) >= 10;
 }
 
+bool is_named(const Wanted& wanted, PartKind kind)
+{
+    for (const CataloguePart& part : wanted.series.parts)
+        if (part.kind == kind) return true;
+    return false;
+}
+
+// Inner or outer cross of a wide-angle joint, or that of a standard one. One that is stated stands for both.
+bool cross_is_named(const std::vector<Cross>& crosses, std::size_t which)
+{
+    if (crosses.empty()) return false;
+    return !crosses[std::min(which, crosses.size() - 1)].part.empty();
+}
+
+bool end_is_known(const Wanted& wanted, End which)
+{
+    const JobEnd& end = wanted.order.shaft.ends[which];
+    if (!end.connection) return false;
+    bool has_yoke = true;
+    if (end.device.value_or(Device::none) != Device::none) {
+        std::optional<Replaces> replaces;
+        for (const CataloguePart& part : wanted.series.parts)
+            if (part.kind == PartKind::device) replaces = part.replaces;
+        if (!replaces) return false;
+        has_yoke = *replaces == Replaces::nothing;
+    }
+    if (has_yoke && !is_named(wanted, PartKind::connection_yoke)) return false;
+    if (end.joint != JointKind::wide_angle) return cross_is_named({wanted.series.crosses.begin(), wanted.series.crosses.begin() + (wanted.series.crosses.empty() ? 0 : 1)}, 0);
+    const auto& crosses = wanted.series.wide_angle->crosses;
+    return is_named(wanted, PartKind::double_yoke) && cross_is_named(crosses, 0) && cross_is_named(crosses, 1);
+}
+
+// The random catalogues' parts do not depend on tube, joint, connection or lock.
+bool all_known(const Wanted& wanted)
+{
+    for (const PartKind kind : {PartKind::tube, PartKind::tube_yoke, PartKind::pin, PartKind::label})
+        if (!is_named(wanted, kind)) return false;
+    if (wanted.order.guard)
+        for (const PartKind kind : {PartKind::guard_tube, PartKind::guard_bearing, PartKind::chain})
+            if (!is_named(wanted, kind)) return false;
+    return end_is_known(wanted, End::tractor) && end_is_known(wanted, End::implement);
+}
+
 bool fails(const PlainCheck& check) { return check.result == CheckResult::fail; }
 
 // Checks that need no fit, on a job whose fit is one that nothing can fail by.
@@ -255,6 +298,8 @@ PlainBuildAnswer build_answer(const BuildOrder& order, const Catalogue& catalogu
     }
     if (!order.closed) result.checks = checks;
     if (refused) return result;
+    result.held = !all_known(wanted);
+    if (result.held) return result;
     find_pulled(built, wanted);
     result.built = built;
     return result;

@@ -16,7 +16,8 @@ struct PlainBuilt {
 };
 
 struct PlainBuildAnswer {
-    std::optional<PlainBuilt> built;                // empty: refused
+    std::optional<PlainBuilt> built;                // empty: refused or held
+    bool held = false;                              // could be built, but not all is known
     std::optional<std::array<PlainCheck, check_count>> checks;  // of an order by a fit whose lengths could be computed
 };
 

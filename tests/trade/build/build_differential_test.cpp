@@ -36,6 +36,7 @@ std::string differences(const OrderWorld& world)
     const BuildPlan program = plan_build(world.order, world.catalogue, world.workshop, world.units);
     const plain::PlainBuildAnswer plain = plain::build_answer(world.order, world.catalogue, world.workshop, world.units);
     found.compare("built", program.built.has_value(), plain.built.has_value());
+    found.compare("held", program.verdict == BuildVerdict::held, plain.held);
     if (program.built && plain.built) compare_lengths(found, *program.built, *plain.built);
     if (plain.checks) compare_checks(found, program.checks, *plain.checks);
     return found.text();
@@ -48,14 +49,14 @@ TEST_CASE("the program and a second implementation of building agree on random o
     check_all_agree(10'000, [](std::uint64_t number) { return differences(random_order(number)); });
 }
 
-TEST_CASE("the random orders are built and refused, by closed length and by fit")
+TEST_CASE("the random orders are built, held and refused, by closed length and by fit")
 {
-    std::map<std::pair<bool, bool>, int> reached;
+    std::map<std::pair<bool, BuildVerdict>, int> reached;
     for (std::uint64_t number = 0; number < 2'000; ++number) {
         const OrderWorld world = random_order(number);
         const BuildPlan plan = plan_build(world.order, world.catalogue, world.workshop, world.units);
-        ++reached[{world.order.closed.has_value(), plan.built.has_value()}];
+        ++reached[{world.order.closed.has_value(), plan.verdict}];
     }
     for (const auto& [which, count] : reached) CHECK(count > 50);
-    CHECK(reached.size() == 4);
+    CHECK(reached.size() == 6);
 }

@@ -33,7 +33,7 @@ TEST_CASE("a shaft is built to close with its clearance at the shortest length")
 TEST_CASE("a shaft built to a fit and then measured as built fits as it is, at either reference")
 {
     int built = 0;
-    for (std::uint64_t number = 0; number < 4'000; ++number) {
+    for (std::uint64_t number = 0; number < 6'000; ++number) {
         const OrderWorld world = random_order(number);
         if (world.order.closed) continue;
         const BuildPlan plan = plan_build(world.order, world.catalogue, world.workshop, world.units);
@@ -82,7 +82,7 @@ TEST_CASE("a closed length that is ordered is what the shaft closes at, at eithe
     const BuildPlan between_steps = planned(closed_order(860.7));
     CHECK(between_steps.built->closed_at[Reference::outer_cross] == mm(860));
     CHECK(says(between_steps.notes, "0.7 mm below the closed length ordered"));
-    for (std::uint64_t number = 0; number < 4'000; ++number) {
+    for (std::uint64_t number = 0; number < 6'000; ++number) {
         const OrderWorld world = random_order(number);
         if (!world.order.closed) continue;
         const BuildPlan plan = plan_build(world.order, world.catalogue, world.workshop, world.units);
@@ -99,7 +99,7 @@ TEST_CASE("a closed length that is ordered is what the shaft closes at, at eithe
 TEST_CASE("blanks and seats add up to the halves, and halves and shoulders to the closed length")
 {
     int built = 0;
-    for (std::uint64_t number = 0; number < 4'000; ++number) {
+    for (std::uint64_t number = 0; number < 6'000; ++number) {
         const OrderWorld world = random_order(number);
         const BuildPlan plan = plan_build(world.order, world.catalogue, world.workshop, world.units);
         if (!plan.built) continue;

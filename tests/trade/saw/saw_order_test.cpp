@@ -82,6 +82,17 @@ TEST_CASE("what a cost counts is known")
     CHECK(basis(48 * cost_unit) == CostBasis::stated);
 }
 
+TEST_CASE("costs stated and lengths without a cost are not summed")
+{
+    SawOrder order;
+    order.fetch = {{mm(1000), 48 * cost_unit, 2}, {mm(20), 20 * cost_unit, 3}, {mm(700), 0, 1}};
+    CHECK(cost_parts(order).stated == 96 * cost_unit);
+    CHECK(cost_parts(order).without == mm(60));
+    CHECK(cost_parts(order).mixed());
+    order.fetch.erase(order.fetch.begin());
+    CHECK_FALSE(cost_parts(order).mixed());
+}
+
 TEST_CASE("bars alike in lengths and labels are one layout, others are not; no piece is lost")
 {
     const SawOrder order = planned({{{mm(500), 4, "a"}, {mm(500), 4, "b"}, {mm(500), 1, "a"}}, {{mm(1500), std::nullopt, 1}}, Length(), Length(), Length(), Length()});

@@ -29,7 +29,10 @@ TEST_CASE("a plan's cost and its bound are one sentence, which says what the cos
     CHECK(cost_and_bound(costing(1000, 990), mm) == "Cost 1000, which is the bars' length in mm, for no cost is stated; no plan costs less than 990, which is 1 % below this plan.");
     SawOrder both = costing(48, 48);
     both.fetch.push_back({Length::millimetres(20), 20 * cost_unit, 1});
-    CHECK(cost_and_bound(both, mm) == "Cost 48 by the costs stated of the bars; a bar without one counts its length in mm; proven: no plan costs less.");
+    CHECK(cost_and_bound(both, mm) == "Costs stated: 48; bars without one: 20 mm. They have no sum, so nothing is said of whether another plan costs less: state the cost of every bar.");
+    both.fetch.front().cost = 0;
+    both.plan.cost = both.plan.lower_bound = 20 * cost_unit;
+    CHECK(cost_and_bound(both, mm) == "Cost 20, which is the length in mm of the bars but those that cost nothing; proven: no plan costs less.");
 }
 
 TEST_CASE("a piece that fits no bar is said with the longest bar, in the documents' units")

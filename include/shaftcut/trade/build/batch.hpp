@@ -29,7 +29,8 @@ struct BatchOrder {
     int count = 1;
     BuildVerdict verdict = BuildVerdict::refused;
     std::vector<BuildReason> reasons;
-    std::optional<BatchLengths> built;  // empty when refused
+    std::vector<OpenPoint> open;
+    std::optional<BatchLengths> built;  // empty when refused or held
     std::vector<PartCount> parts;       // of all its shafts
     std::optional<std::int64_t> mass;   // of all its drive tubes, in grams
 };

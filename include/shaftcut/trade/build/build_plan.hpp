@@ -7,14 +7,16 @@
 #pragma once
 
 #include "shaftcut/trade/build/findings.hpp"
+#include "shaftcut/trade/build/open_points.hpp"
 #include "shaftcut/trade/build/operations.hpp"
 #include "shaftcut/trade/build/parts.hpp"
 #include "shaftcut/trade/data/shaft_title.hpp"
 
 namespace shaftcut {
 
-enum class BuildVerdict { build, refused };
-template <> struct Words<BuildVerdict> { static constexpr std::array all{"build", "refused"}; };
+// Held: it could be built, but something must be known first.
+enum class BuildVerdict { build, held, refused };
+template <> struct Words<BuildVerdict> { static constexpr std::array all{"build", "held", "refused"}; };
 
 // A telescoping length, and the same between the outer crosses in line. Without a wide-angle joint they are one.
 using AtEither = PerEach<Reference, Length>;
@@ -59,6 +61,7 @@ struct BuildPlan {
 
     BuildVerdict verdict = BuildVerdict::refused;
     std::vector<BuildReason> reasons;  // why refused; empty otherwise
+    std::vector<OpenPoint> open;       // why held; empty otherwise
     std::vector<BuildWay> ways_out;    // what could be built instead; empty unless refused
     std::vector<BuildNote> notes;
     std::vector<BuildCaution> cautions;
@@ -74,7 +77,7 @@ struct BuildPlan {
     SawSettings saw;
     Length measuring_plus_minus;
 
-    std::optional<BuiltShaft> built;        // empty when refused: no document can print what must not be sawn
+    std::optional<BuiltShaft> built;        // empty when refused or held: no document can print what must not be sawn
     std::vector<Check> checks;              // one for each CheckId, in its order
 };
 

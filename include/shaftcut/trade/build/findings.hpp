@@ -107,17 +107,11 @@ struct ClosesBelowOrdered {
 struct SawAgainstClassC {
     Length saw, class_c;
 };
-struct LinesNotInCatalogue {
-    std::int64_t lacking, of;
-};
 struct TubeMadeToLength {
     Tube tube;
 };
-struct ConnectionNotStated {
-    End end;
-};
-using BuildNote = std::variant<BuildRemark, UsableRange, ClosesBelowOrdered, SawAgainstClassC, LinesNotInCatalogue, TubeMadeToLength, ConnectionNotStated>;
+using BuildNote = std::variant<BuildRemark, UsableRange, ClosesBelowOrdered, SawAgainstClassC, TubeMadeToLength>;
 
-enum class BuildCaution { do_not_build, turning_kills, bottoming_breaks, manuals_first };
+enum class BuildCaution { do_not_build, held, turning_kills, bottoming_breaks, manuals_first };
 
 }  // namespace shaftcut

@@ -1,5 +1,6 @@
-// How a shaft made to order is put together: the work in order, each operation with the figures that it needs. Common practice of
-// published manuals, in our own words.
+// How a shaft made to order is put together: the work in the order of the bench, each operation with the figures that it needs. Common
+// practice of published manuals, in our own words. O is the length over both outer ends, which is read and never computed: it tells later,
+// with the guards on, whether the tubes go home as they did without.
 #pragma once
 
 #include <optional>
@@ -11,46 +12,62 @@
 
 namespace shaftcut {
 
-enum class Work { saw, deburr, drill, yoke, cross, grease, device, phase, guard, bearing, chain, label, check };
+enum class Work { pieces, outer_yoke, inner_yoke, crosses, closed, grease, guards, join, fittings, chains, papers };
 template <> struct Words<Work> {
-    static constexpr std::array all{"saw", "deburr", "drill", "yoke", "cross", "grease", "device", "phase", "guard", "bearing", "chain", "label", "check"};
+    static constexpr std::array all{"pieces", "outer-yoke", "inner-yoke", "crosses", "closed", "grease", "guards", "join", "fittings", "chains", "papers"};
 };
 
-enum class PlainOperation { deburr, grease, set_bearings, join_guard_in_guard, hook_chains };
 struct TubeToLength {
     ShaftTube tube;
     Length length;
 };
-struct SawTubes {
+// Each piece against its label, measured and deburred.
+struct CheckPieces {
     std::vector<TubeToLength> sawn;
     Length plus_minus;
     std::vector<TubeToLength> fetched;  // made to their lengths, not sawn
 };
-// From each tube's yoke end to the hole's centre; nothing where the catalogue does not say.
-struct DrillPinHoles {
-    PerEach<Tube, std::optional<Length>> pin_hole;
+// From its tube's yoke end to the hole's centre; nothing where the catalogue does not say: then through the yoke's own hole.
+struct FixOuterYoke {
+    End end;
+    std::optional<Length> pin_hole;
 };
-struct DriveTubeYokes {
-    PerEach<Tube, End> end;
+// Fixed only once the forks of both tube yokes lie in one plane.
+struct FixInnerYoke {
+    End end;
+    std::optional<Length> pin_hole;
+    Shape shape;
 };
 struct FitCross {
     End end;
     JointKind joint;
     std::optional<std::string> connection;
+    std::optional<Device> instead;  // of the connection yoke
 };
-struct FitDevice {
-    End end;
-    Device device;
+struct StrokesAndCrosses {
+    PerEach<End, FitCross> cross;
 };
-// The forks are seen best without the guard, and a guard half goes on from the free end: then the halves are parted once more.
-struct JoinInPhase {
-    Shape shape;
-    bool part_again;
+// Outside `plus_minus`, the saw's tolerance and the tape's, it is put aside.
+struct MeasureClosed {
+    MeasuredFrom from;
+    Length closed, plus_minus;
 };
-// How far each ends short of its drive tube.
-struct PushGuards {
-    PerEach<Tube, Length> short_by;
+struct PartAndGrease {
+    bool guard;
 };
+// How far each tube stands out of its guard.
+struct FitGuards {
+    PerEach<Tube, Length> stands_out;
+};
+struct JoinAgain {
+    bool guard;
+};
+// Nothing where an end has no device; and the ends whose locks have a spring.
+struct FitFittings {
+    PerEach<End, std::optional<Device>> device;
+    std::vector<End> springing;
+};
+struct HookChains {};
 struct StickLabel {
     bool on_guard;
     std::string order;
@@ -58,28 +75,17 @@ struct StickLabel {
     MeasuredFrom from;
     std::optional<Length> pull_to_turning;  // at most, measured as the closed length
 };
-struct MeasureClosed {
-    MeasuredFrom from;
-    Length closed, plus_minus;
-};
-struct PullOut {
-    Length to, overlap_left;
-};
-struct TurnByHand {
-    bool guard;
-};
-using OperationDoes = std::variant<PlainOperation, SawTubes, DrillPinHoles, DriveTubeYokes, FitCross, FitDevice, JoinInPhase, PushGuards, StickLabel, MeasureClosed, PullOut, TurnByHand>;
+using OperationDoes = std::variant<CheckPieces, FixOuterYoke, FixInnerYoke, StrokesAndCrosses, MeasureClosed, PartAndGrease, FitGuards, JoinAgain, FitFittings, HookChains, StickLabel>;
 
 struct Operation {
-    Work work = Work::check;
+    Work work = Work::pieces;
     OperationDoes does;
 };
 
 struct BuildPlan;
 
-// The length that the finished shaft is pulled to on the bench, at the reference of its closed length: the fit's greatest known, else
-// the greatest that it may be pulled to. Nothing where neither is known.
-std::optional<Length> longest_to_try(const BuildPlan& plan);
+// What the closed length of a finished shaft may be off by: the saw's tolerance and the tape's.
+Length closed_plus_minus(const BuildPlan& plan);
 
 // Of a plan whose shaft is built but for its operations.
 std::vector<Operation> operations_of(const BuildPlan& plan);

@@ -1,5 +1,5 @@
 // What a shaft made to order is put together from: every part by the catalogue's own name, and what the catalogue lacks by what
-// it is. One cross a standard joint and two a wide-angle one, with the double yoke between them; the rest once in its place,
+// it is. A device that takes the place of the connection yoke stands for it. One cross a standard joint and two a wide-angle one, with the double yoke between them; the rest once in its place,
 // but for what the catalogue counts (common practice: one pin a yoke, one bearing and one chain a guard half).
 #pragma once
 
@@ -29,6 +29,7 @@ struct ShaftPart {
     std::optional<End> end;        // nothing for what belongs to the whole shaft
     std::optional<Reference> cross;  // which cross of a wide-angle joint
     std::optional<Length> length;  // of a tube, to be sawn
+    std::optional<Replaces> replaces{};  // of a device
     std::optional<std::int64_t> mass;  // of a tube whose catalogue gives mass per length, in grams
 
     bool in_catalogue() const { return !name.known.empty(); }

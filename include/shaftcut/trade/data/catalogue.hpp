@@ -60,13 +60,18 @@ template <> struct Words<PartKind> {
                                     "guard-tube",  "guard-bearing",   "chain",     "device", "label"};
 };
 
+// Whether a device sits where the connection yoke would and has that yoke's bore.
+enum class Replaces { nothing, connection_yoke };
+template <> struct Words<Replaces> { static constexpr std::array all{"nothing", "connection-yoke"}; };
+
 // What the catalogue calls a part, and for which shafts: what is left out does not matter. Of several that are for one
 // place the first counts.
 struct CataloguePart {
     PartKind kind = PartKind::label;
     std::string name;
     int count = 1;  // in one place: pins in one yoke
-    std::optional<Tube> tube{};
+    std::optional<Tube> tube{    std::optional<Replaces> replaces{};  // of a device; nothing where it is not stated
+};
     std::optional<JointKind> joint{};
     std::optional<std::string> connection{};
     std::optional<Lock> lock{};

@@ -95,6 +95,14 @@ std::string cost_figure(std::int64_t cost);
 enum class CostBasis { lengths, stated, stated_and_lengths };
 CostBasis cost_basis(const SawOrder& order);
 
+// The costs stated of the bars taken, in millionths, and the length of those that have none: money and millimetres have no sum.
+struct CostParts {
+    std::int64_t stated = 0;
+    Length without;
+    bool mixed() const { return stated > 0 && without > Length(); }
+};
+CostParts cost_parts(const SawOrder& order);
+
 // By how much the plan's cost is above the bound, in thousandths of a per cent of it.
 std::int64_t gap_of(const SawPlan& plan);
 
