@@ -34,7 +34,7 @@ int main(int argc, char** argv)
     using namespace shaftcut;
     occupy_standard_streams();
     turn_signals_into_errors();
-    Console console{std::cout, std::cerr, isatty(STDOUT_FILENO) == 1, isatty(STDERR_FILENO) == 1};
+    Console console{std::cout, std::cerr, isatty(STDOUT_FILENO) == 1, isatty(STDERR_FILENO) == 1, Wording(Units::mm), &std::cin};
     Outcome outcome = Outcome::unwritable;
     try {
         outcome = run_program({argv + 1, argv + argc}, console);

@@ -6,6 +6,7 @@
 #include "commands/usage_faults.hpp"
 #include "engine_command.hpp"
 #include "hand_out.hpp"
+#include "learn.hpp"
 #include "saw_options.hpp"
 #include "saw_progress.hpp"
 
@@ -30,6 +31,8 @@ private:
     {
         auto options = common_options(texts(), w);
         add_saw_options(options, saw_texts_, OptionText::stock_of_orders, w);
+        options.add_options()("list", boost::program_options::value(&list_)->value_name("NAME"), say(OptionText::list, w).c_str())(
+            "learn", boost::program_options::bool_switch(&learn_), say(OptionText::learn, w).c_str());
         return options;
     }
 
@@ -48,18 +51,26 @@ private:
         if (files().empty()) return no_file(CommandName::build, w);
         if (files().size() > 1) return not_expected(CommandName::build, files()[1], w);
         if (std::string fault = list_name_fault(Question::build, files().front(), w); !fault.empty()) return fault;
-        return names_list_of_orders(files().front()) ? "" : no_list_suffix(files().front(), w);
+        if (!names_list_of_orders(files().front())) return no_list_suffix(files().front(), w);
+        if (learn_ && list_.empty()) return learn_without_list(w);
+        return (learn_ || !list_.empty()) && !has_headings(files().front()) ? list_of_xml(w) : "";
     }
 
     Outcome answer(const Engine& engine, Console& console) override
     {
         const auto list = load_or_report(files().front(), console);
+        if (learn_) return list ? learn(engine, *list, {options().config, list_, options().units}, console) : Outcome::unwritable;
         const bool own_stock = !saw_texts_.stock.empty();
         if (own_stock) saw_.stock = load_or_report(saw_texts_.stock, console);
         wishes_ = wishes(console);
+        wishes_.list = list_;
         if (!list) return std::max(Outcome::unwritable, report(Engine::stock_problems(Question::build, wishes_, saw_), console));
         wishes_.labels_drawn = [&](std::size_t sheets, std::size_t of) { show_progress(sheets, of, Counted::label_sheets, console); };
         BuildStart start = engine.build(*list, wishes_, saw_);
+        if (!start.why_not.empty()) {
+            console.err << "shaftcut: " << start.why_not << "\n";
+            return Outcome::bad_input;
+        }
         const Outcome faults = report(start.problems, console);
         if (own_stock && !saw_.stock) return Outcome::unwritable;
         if (!start.run) return faults;
@@ -143,6 +154,8 @@ private:
     }
 
     SawOptionTexts saw_texts_;
+    std::string list_;    // of --list
+    bool learn_ = false;
     SawWishes saw_;
     Wishes wishes_;
 };

@@ -47,9 +47,17 @@ std::string fault_of_name(const std::string& name, const Wording& w)
     return unknown_command(name, nearest_name(name, known), known, w);
 }
 
-Outcome run_command(const CommandRow& row, const std::vector<std::string>& arguments, Console& console)
+// The catalogue has a command of its own within it.
+std::unique_ptr<Command> made(const CommandRow& row, std::vector<std::string>& arguments)
 {
-    const std::unique_ptr<Command> command = row.make();
+    if (row.command != CommandName::catalogue || arguments.empty() || arguments.front() != "add") return row.make();
+    arguments.erase(arguments.begin());
+    return make_catalogue_add();
+}
+
+Outcome run_command(const CommandRow& row, std::vector<std::string> arguments, Console& console)
+{
+    const std::unique_ptr<Command> command = made(row, arguments);
     if (asks(arguments, "--help")) {
         console.out << command->help(console.wording);
         return Outcome::answered;

@@ -26,6 +26,7 @@ struct Console {
     bool colour = false;    // `out` is a terminal
     bool progress = false;  // `err` is a terminal
     Wording wording = Wording(Units::mm);
+    std::istream* in = nullptr;  // where answers come from; nothing: nobody answers
 };
 
 class Command {

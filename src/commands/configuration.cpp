@@ -4,7 +4,9 @@
 #include <ostream>
 
 #include "configuration_place.hpp"
+#include "hand_out.hpp"
 #include "load.hpp"
+#include "output.hpp"
 
 namespace shaftcut {
 
@@ -24,6 +26,21 @@ std::optional<Source> load_or_report(const std::string& path, Console& console)
     return std::get<Source>(std::move(loaded));
 }
 
+std::optional<Source> load_if_there(const std::string& path, Console& console)
+{
+    auto loaded = load(path);
+    if (const auto* unreadable = std::get_if<Unreadable>(&loaded); unreadable && unreadable->why == Unreadable::Why::missing) return Source{path, {}};
+    if (auto* source = std::get_if<Source>(&loaded)) return std::move(*source);
+    console.err << say(std::get<Unreadable>(loaded), console.wording) << "\n";
+    return std::nullopt;
+}
+
+Outcome write_configuration(const std::string& folder, const std::string& name, const std::string& bytes, Console& console)
+{
+    const auto fault = write_documents(folder, {{name, bytes}}, Existing::replace);
+    return fault ? report(*fault, console) : Outcome::answered;
+}
+
 EngineLoaded load_engine(const std::string& folder, Console& console)
 {
     if (folder.empty()) {
@@ -33,6 +50,9 @@ EngineLoaded load_engine(const std::string& folder, Console& console)
     Configuration configuration;
     for (const char* name : {"series.xml", "workshop.xml"})
         if (auto file = load_or_report(folder + "/" + name, console)) configuration.files.push_back(std::move(*file));
+    auto lists = load_if_there(folder + "/lists.xml", console);
+    if (!lists) return {std::nullopt, Outcome::unwritable};
+    if (!lists->bytes.empty()) configuration.files.push_back(std::move(*lists));
     Loaded loaded = Engine::load(configuration);
     const Outcome outcome = report(loaded.problems, console);
     return {std::move(loaded.engine), loaded.missing.empty() ? outcome : Outcome::unwritable};

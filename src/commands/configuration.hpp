@@ -22,4 +22,10 @@ Outcome report(const Problems& problems, Console& console);
 // The file's bytes; where it cannot be read, says why and gives nothing.
 std::optional<Source> load_or_report(const std::string& path, Console& console);
 
+// The same of a file that may be missing: then it has no bytes.
+std::optional<Source> load_if_there(const std::string& path, Console& console);
+
+// Writes this file of the configuration anew, whole or not at all. Unwritable, with the reason said.
+Outcome write_configuration(const std::string& folder, const std::string& name, const std::string& bytes, Console& console);
+
 }  // namespace shaftcut

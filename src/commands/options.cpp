@@ -84,6 +84,16 @@ po::options_description listing_options(CommonOptionTexts& texts, const Wording&
     return described;
 }
 
+po::options_description adding_options(CommonOptionTexts& texts, const Wording& w)
+{
+    po::options_description described(say(OptionText::heading, w));
+    described.add_options()
+        ("config", po::value(&texts.config)->value_name("DIR"), say(OptionText::config, w).c_str())
+        ("help", say(OptionText::help, w).c_str())
+        ("version", say(OptionText::version, w).c_str());
+    return described;
+}
+
 po::options_description common_options(CommonOptionTexts& texts, const Wording& w)
 {
     const OptionText output = texts.json_to_standard_output ? OptionText::output : OptionText::output_without_json;

@@ -48,6 +48,9 @@ struct Checked {
     std::string fault = {};
 };
 
+// Those of a command that writes into the configuration, in the units of what stands there.
+boost::program_options::options_description adding_options(CommonOptionTexts& texts, const Wording& w);
+
 // Turns the texts into options.
 Checked<CommonOptions> checked(const CommonOptionTexts& texts, const Wording& w);
 

@@ -5,6 +5,7 @@
 
 #include "batch_plans.hpp"
 #include "build_state.hpp"
+#include "engine/said.hpp"
 #include "orders_reader.hpp"
 #include "pieces.hpp"
 #include "reading/said.hpp"
@@ -35,10 +36,10 @@ std::optional<ListKind> kind_of(const std::string& file)
     return end == ".xml" ? std::optional(ListKind::xml) : std::nullopt;
 }
 
-OrderList read_orders(const Source& orders, const Catalogue& catalogue, Units units)
+OrderList read_orders(const Source& orders, const Catalogue& catalogue, Units units, const ListMap* map)
 {
     switch (kind_of(orders.name).value_or(ListKind::xml)) {
-    case ListKind::table: return read_orders_csv(orders, catalogue, units);
+    case ListKind::table: return read_orders_csv(orders, catalogue, units, map);
     case ListKind::xml: break;
     }
     return read_orders_xml(orders, catalogue);
@@ -57,14 +58,25 @@ std::vector<ProfileStock> with_own(std::vector<ProfileStock> stock, const std::v
     return stock;
 }
 
+std::vector<std::string> names_in_order(const std::vector<ListMap>& maps)
+{
+    std::vector<std::string> names;
+    for (const ListMap& map : maps) names.push_back(map.name);
+    return names;
+}
+
 }  // namespace
 
 bool names_list_of_orders(const std::string& file) { return kind_of(file).has_value(); }
 
+bool has_headings(const std::string& file) { return kind_of(file) == ListKind::table; }
+
 BuildStart start_build(const std::shared_ptr<const Known>& known, const Source& orders, const Wishes& wishes, const SawWishes& saw_wishes)
 {
     const Units units = wishes.units.value_or(Units::mm);
-    OrderList list = read_orders(orders, known->catalogue, units);
+    const ListMap* const map = find_list_map(*known, wishes.list);
+    if (!map && !wishes.list.empty()) return {std::nullopt, {}, no_such_list_map(wishes.list, names_in_order(known->lists), Wording(units))};
+    OrderList list = read_orders(orders, known->catalogue, units, map);
     BuildStart start{std::nullopt, problems_of(list.faults)};
     BatchSaw saw = workshop_saw(known->workshop, saw_wishes);
     if (saw_wishes.stock) {

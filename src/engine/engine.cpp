@@ -8,6 +8,7 @@
 #include "job_reader.hpp"
 #include "engine/said.hpp"
 #include "known.hpp"
+#include "lists_reader.hpp"
 #include "measured_reader.hpp"
 #include "order_number.hpp"
 #include "reading/said.hpp"
@@ -19,12 +20,19 @@ namespace shaftcut {
 namespace {
 
 // The file called so, read; neither a value nor a problem where it is not there.
-template <class T>
-Read<T> read_file(const Configuration& configuration, const std::string& name, Read<T> (*read)(const Source&))
+template <class T, class Reader>
+Read<T> read_file(const Configuration& configuration, const std::string& name, const Reader& read)
 {
     const auto is_it = [&](const Source& file) { return file.name.substr(file.name.find_last_of('/') + 1) == name; };
     const auto file = std::find_if(configuration.files.begin(), configuration.files.end(), is_it);
     return file == configuration.files.end() ? Read<T>() : read(*file);
+}
+
+// Series and connections are those of the catalogue: without a sound one the maps are not looked at.
+Read<std::vector<ListMap>> read_maps(const Configuration& configuration, const Read<Catalogue>& catalogue)
+{
+    if (!catalogue.value) return {};
+    return read_file<std::vector<ListMap>>(configuration, "lists.xml", [&](const Source& file) { return read_lists(file, *catalogue.value); });
 }
 
 template <class T>
@@ -102,17 +110,26 @@ MeasuringForm form_for(const Series* series, OnMachine machine, const Known& kno
 
 }  // namespace
 
+const ListMap* find_list_map(const Known& known, const std::string& name)
+{
+    const auto found = std::find_if(known.lists.begin(), known.lists.end(), [&](const ListMap& map) { return map.name == name; });
+    return found == known.lists.end() ? nullptr : &*found;
+}
+
 std::string list_name(const std::string& file) { return std::filesystem::path(file).stem().string(); }
 
 Loaded Engine::load(const Configuration& configuration)
 {
-    auto catalogue = read_file(configuration, "series.xml", read_catalogue);
-    auto workshop = read_file(configuration, "workshop.xml", read_workshop);
+    auto catalogue = read_file<Catalogue>(configuration, "series.xml", read_catalogue);
+    auto workshop = read_file<StatedWorkshop>(configuration, "workshop.xml", read_workshop);
+    auto lists = read_maps(configuration, catalogue);
     Loaded loaded{std::nullopt, problems_of(catalogue.faults), {}};
-    for (const Fault& fault : workshop.faults) loaded.problems.push_back(problem_of(fault));
+    for (const FaultList* faults : {&workshop.faults, &lists.faults})
+        for (const Fault& fault : *faults) loaded.problems.push_back(problem_of(fault));
     if (is_missing(catalogue)) loaded.missing.emplace_back("series.xml");
     if (is_missing(workshop)) loaded.missing.emplace_back("workshop.xml");
-    if (catalogue.value && workshop.value) loaded.engine = Engine(std::make_shared<const Known>(Known{std::move(*catalogue.value), *workshop.value, workshop.value->firm}));
+    if (catalogue.value && workshop.value && lists.faults.empty())
+        loaded.engine = Engine(std::make_shared<const Known>(Known{std::move(*catalogue.value), *workshop.value, workshop.value->firm, std::move(lists.value).value_or(std::vector<ListMap>())}));
     return loaded;
 }
 

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
+#include "order_columns.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/data/firm.hpp"
 
@@ -12,7 +14,11 @@ struct Known {
     Catalogue catalogue;
     Workshop workshop;
     Firm firm;
+    std::vector<ListMap> lists = {};
 };
+
+// The map of this name; nothing where there is none.
+const ListMap* find_list_map(const Known& known, const std::string& name);
 
 // That of a list: its file's, without folder and last suffix.
 std::string list_name(const std::string& file);

@@ -23,6 +23,11 @@ constexpr std::int64_t most_mass_per_metre = 1000;  // kg
 // The names met so far of one kind of thing.
 class Names {
 public:
+    template <class Things>
+    void know(const Things& things)
+    {
+        for (const auto& thing : things) met_.insert(thing.name);
+    }
     // The name, or an empty one where it is missing or wrong. A name met before is a fault.
     std::string take(const Attribute& attribute, SecondOf what)
     {
@@ -187,11 +192,14 @@ Series read_series(Element& element, Names& names, const KnownNames& connections
     return series;
 }
 
-Catalogue read_root(Element& element)
+// `to`: what stands there already.
+Catalogue read_root(Element& element, const Catalogue& to)
 {
-    Catalogue catalogue;
+    Catalogue catalogue = to;
     Names connections;
     Names series;
+    connections.know(to.connections);
+    series.know(to.series);
     element.each("connection", [&](Element& child) { catalogue.connections.push_back(read_connection(child, connections)); });
     const KnownNames known = names_in(catalogue.connections, NamesOf::this_catalogue);
     element.each("series", [&](Element& child) { catalogue.series.push_back(read_series(child, series, known)); });
@@ -204,9 +212,18 @@ Read<Catalogue> read_catalogue(const Source& source)
 {
     Read<Catalogue> read;
     Catalogue catalogue;
-    read.faults = read_document(source, "catalogue", [&](Element& element) { catalogue = read_root(element); });
+    read.faults = read_document(source, "catalogue", [&](Element& element) { catalogue = read_root(element, {}); });
     if (read.faults.empty()) read.value = std::move(catalogue);
     return read;
+}
+
+FaultList faults_of_added(const Source& added, const Catalogue& to, Units units)
+{
+    return read_document(added, "catalogue", [&](Element& element) {
+        if (element.units() != units) element.fault(OtherUnits{units});
+        const std::size_t series = read_root(element, to).series.size();
+        if (series == to.series.size()) element.fault(MissingElement{"catalogue", "series"});
+    });
 }
 
 }  // namespace shaftcut

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "list_reader.hpp"
+#include "mapped_articles.hpp"
 #include "order_number.hpp"
 #include "orders_reader.hpp"
 #include "source/bounds_of.hpp"
@@ -12,24 +13,7 @@
 namespace shaftcut {
 namespace {
 
-// In the order of column_list().
-enum class Column {
-    order, count, series, role, speed, inner_tube, tractor_joint, tractor_connection, tractor_lock, tractor_device, implement_joint,
-    implement_connection, implement_lock, implement_device, guard, closed, closed_reference, shortest, longest_working, longest_turning,
-    longest_standing, fit_between, fit_reference, customer, machine, due
-};
-
-const std::vector<TableColumn>& column_list()
-{
-    static const std::vector<TableColumn> columns{
-        {"order", true, Holds::order}, {"count", false, Holds::whole}, {"series", true}, {"role", true, Holds::word}, {"speed", false, Holds::whole}, {"inner_tube", true, Holds::word},
-        {"tractor_joint", true, Holds::word}, {"tractor_connection", false}, {"tractor_lock", false}, {"tractor_device", false},
-        {"implement_joint", true, Holds::word}, {"implement_connection", false}, {"implement_lock", false}, {"implement_device", false}, {"guard", false, Holds::word},
-        {"closed", false, Holds::length}, {"closed_reference", false, Holds::word}, {"shortest", false, Holds::length}, {"longest_working", false, Holds::length},
-        {"longest_turning", false, Holds::length}, {"longest_standing", false, Holds::length}, {"fit_between", false, Holds::word}, {"fit_reference", false, Holds::word},
-        {"customer", false}, {"machine", false}, {"due", false, Holds::date}};
-    return columns;
-}
+using Column = OrderColumn;
 
 // The names that a list may use, sorted once for all its lines.
 struct Names {
@@ -45,7 +29,7 @@ struct ListSetting {
 // Reads one line into an order.
 class LineReader {
 public:
-    LineReader(const TableRow& cells, const ListSetting& setting, Faults& faults) : cells_(cells), setting_(setting), faults_(faults) {}
+    LineReader(TableRow cells, const ListSetting& setting, Faults& faults) : cells_(std::move(cells)), setting_(setting), faults_(faults) {}
 
     BuildOrder read()
     {
@@ -60,7 +44,7 @@ private:
     const TableCell& cell(Column column) const { return cells_[static_cast<std::size_t>(column)]; }
     Place place(Column column) const { return faults_.place(cell(column).spot); }
     bool given(Column column) const { return !cell(column).text.empty(); }
-    const std::string& name(Column column) const { return column_list()[static_cast<std::size_t>(column)].name; }
+    static std::string name(Column column) { return to_word(column); }
 
     Stated stated(Column column) const { return {name(column), cell(column).text}; }
 
@@ -222,7 +206,7 @@ private:
         fault(column, NoReference{ReferenceOf::column, series.name, name(column)});
     }
 
-    const TableRow& cells_;
+    const TableRow cells_;
     const ListSetting& setting_;
     Faults& faults_;
     BuildOrder order_;
@@ -230,16 +214,17 @@ private:
 
 }  // namespace
 
-OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units)
+OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units, const ListMap* map)
 {
-    OrderList list{{}, {}, units};
-    const ListSetting setting{catalogue, units, {names_in(catalogue.series, NamesOf::the_catalogue), names_in(catalogue.connections, NamesOf::the_catalogue)}};
+    OrderList list{{}, {}, map ? map->units.value_or(units) : units};
+    const ListSetting setting{catalogue, list.units, {names_in(catalogue.series, NamesOf::the_catalogue), names_in(catalogue.connections, NamesOf::the_catalogue)}};
+    const std::vector<TableColumn> columns = order_columns(map);
     OrderNumbers met;
     bool empty = true;
-    Faults faults = read_list(source.bytes, source.name, column_list(), {most_orders, ManyOf::orders}, [&](const TableRow& cells, Faults& found) {
+    Faults faults = read_list(source.bytes, source.name, columns, {most_orders, ManyOf::orders}, [&](const TableRow& cells, Faults& found) {
         empty = false;
         const std::size_t before = found.count();
-        BuildOrder order = LineReader(cells, setting, found).read();
+        BuildOrder order = LineReader(map ? with_article(cells, *map, list.units, found) : cells, setting, found).read();
         if (!order.order.empty())
             if (const auto second = met.add(order.order, order.place.line)) found.add(where(cells[0]), *second);
         if (found.count() == before) list.orders.push_back(std::move(order));

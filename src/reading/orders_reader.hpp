@@ -6,6 +6,7 @@
 #include "shaftcut/reading/source/source.hpp"
 #include "shaftcut/trade/data/build_order.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
+#include "order_columns.hpp"
 #include "source/faults.hpp"
 
 namespace shaftcut {
@@ -24,8 +25,9 @@ struct OrderList {
 // Faults beside those of form: a series or connection that `catalogue` does not hold, a wide-angle joint of a series that has
 // none, neither a closed length nor shortest and longest_turning, or both, what says nothing between grooves or without a fit, no
 // reference where one is needed, an order number that stands there twice or names the files of another (none of them is built), and more than
-// most_orders lines, of which none is built. Checked in tests/reading/orders_reader_test.cpp.
-OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units);
+// most_orders lines, of which none is built. `map`: an office's own, by which headings and values are read and articles say what a line does
+// not; at fault are then an article that it does not hold and a line that says other than its article. Checked in tests/reading/orders_reader_test.cpp.
+OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Units units, const ListMap* map = nullptr);
 
 // `orders` with an `order` for each, in a job's words: `for`, `shaft` without halves, and `fit`, with lengths or a machine's
 // geometry, or a closed length in `shaft`. The same faults. Of a file that is no sound XML nothing is built.

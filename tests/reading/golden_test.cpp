@@ -36,7 +36,7 @@ TEST_CASE("every good file is read")
         CHECK(lines_of(faults_of(path)) == "");
         CHECK(bytes_of(path).find("<!-- Expected: reads.") != std::string::npos);
     }
-    for (const char* name : {"series.xml", "workshop.xml"}) CHECK(lines_of(faults_of(project / "config" / name)) == "");
+    for (const char* name : {"series.xml", "workshop.xml", "lists.xml"}) CHECK(lines_of(faults_of(project / "config" / name)) == "");
 }
 
 // Hidden: run by update_goldens, which names the folder to write into.

@@ -9,6 +9,7 @@
 
 #include "catalogue_reader.hpp"
 #include "job_reader.hpp"
+#include "lists_reader.hpp"
 #include "load.hpp"
 #include "measured_reader.hpp"
 #include "orders_reader.hpp"
@@ -60,11 +61,12 @@ inline const shaftcut::Job& job_of(const std::string& measured)
     return measured.find("order=\"K-1043\"") == std::string::npos ? plain : without_guard;
 }
 
-// "workshop", "series", "orders", "measured" or "job": what a file seems to be meant for, by the first root of those that is in it.
+// "workshop", "series", "lists", "orders", "measured" or "job": what a file seems to be meant for, by the first root of those that is in it.
 inline std::string kind_of(const std::string& bytes)
 {
     if (bytes.find("<workshop") != std::string::npos) return "workshop";
     if (bytes.find("<catalogue") != std::string::npos) return "series";
+    if (bytes.find("<lists") != std::string::npos) return "lists";
     if (bytes.find("<measured ") != std::string::npos) return "measured";
     return bytes.find("<orders") != std::string::npos ? "orders" : "job";
 }
@@ -75,6 +77,7 @@ inline shaftcut::FaultList faults_of(const shaftcut::Source& source)
     const std::string kind = kind_of(source.bytes);
     if (kind == "workshop") return shaftcut::read_workshop(source).faults;
     if (kind == "series") return shaftcut::read_catalogue(source).faults;
+    if (kind == "lists") return shaftcut::read_lists(source, catalogue()).faults;
     if (kind == "measured") return shaftcut::read_measured(source, &job_of(source.bytes)).faults;
     return kind == "orders" ? shaftcut::read_orders_xml(source, catalogue()).faults : shaftcut::read_job(source, catalogue()).faults;
 }

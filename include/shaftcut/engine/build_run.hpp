@@ -30,13 +30,17 @@ private:
     std::unique_ptr<State> state_;
 };
 
-// A run, where any order can be read and the stock is sound; and the problems of the list and of the stock.
+// A run, where any order can be read and the stock is sound; and the problems of the list and of the stock. `why_not`: a sentence where the
+// configuration has no such map as is wished.
 struct BuildStart {
     std::optional<BuildRun> run;
     Problems problems;
+    std::string why_not = {};
 };
 
-// Whether lists are read from files of this name: those that end with .csv or .xml, in either case.
+// Whether lists are read from files of this name: those that end with .csv, .xlsx or .xml, in either case.
 bool names_list_of_orders(const std::string& file);
+// Whether such a list has headings, which a map of the configuration can name: one in XML has none.
+bool has_headings(const std::string& file);
 
 }  // namespace shaftcut

@@ -11,12 +11,15 @@
 #include <vector>
 
 #include "shaftcut/engine/answer.hpp"
+#include "shaftcut/engine/additions.hpp"
 #include "shaftcut/engine/build_run.hpp"
 #include "shaftcut/engine/saw_run.hpp"
+#include "shaftcut/engine/series_form.hpp"
 
 namespace shaftcut {
 
-// The configuration's files; each is found by what its name ends with behind the last "/": series.xml, workshop.xml.
+// The configuration's files; each is found by what its name ends with behind the last "/": series.xml, workshop.xml, and lists.xml, which
+// may be missing.
 struct Configuration {
     std::vector<Source> files;
 };
@@ -36,6 +39,14 @@ public:
     AfterCutAnswer after_cut(const Source& job, const Source& measured, const Wishes& wishes) const;
     // Shafts made to order, of a list whose name ends with .csv or .xml.
     BuildStart build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const;
+    // What nobody knows yet of a list of orders: headings that neither the wished map nor `learnt` knows, and, once none is left, such values.
+    ListQuestions unknown_in(const Source& orders, const Wishes& wishes, const Learnt& learnt) const;
+    // lists.xml, an empty one where there was none, with what was learnt in the map of this name, which is made where there is none.
+    Addition lists_with(const Source& lists, const std::string& name, std::optional<Units> units, const Learnt& learnt) const;
+    // What is asked of a new series, in the order of the bench; a yoke for each connection of the configuration.
+    std::vector<SeriesQuestion> series_questions() const;
+    // series.xml with the series and connections of another file in the same form.
+    static Addition catalogue_with(const Source& catalogue, const Source& added);
     // A saw plan for a list of pieces.
     SawStart saw(const Source& pieces, const Wishes& wishes, const SawWishes& saw) const;
     // The problems of the stock alone, for a call whose list of orders (build) or pieces (saw) cannot be read.

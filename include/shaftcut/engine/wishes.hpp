@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <string>
 
 #include "shaftcut/documents/json/json.hpp"
 #include "shaftcut/documents/page/document.hpp"
@@ -19,6 +20,7 @@ struct Wishes {
     Paper paper = Paper::a4;
     Colour colour = Colour::none;           // of Format::terminal
     JsonLayout json = JsonLayout::indented;
+    std::string list = {};                  // of a list of orders: the configuration's map by which it is read; empty: none
     bool tag = false;                       // with the answer to a cut, what goes with the shaft to its driver
     FontFiles fonts;                        // what sheets and pictures are drawn with; needed for those alone
     std::function<void(std::size_t drawn, std::size_t of)> labels_drawn = {};  // after each sheet of labels; from any thread

@@ -141,7 +141,7 @@ struct SecondElement {
 // A second child for one word, of which there is one for each: an end for a side, a half for a tube.
 struct SecondOfWord { std::string element, attribute, word; };
 // A second thing of one name or figure.
-enum class SecondOf { connection, series, yoke, rating, part, column };
+enum class SecondOf { connection, series, yoke, rating, part, column, list, heading, value, article };
 struct SecondNamed {
     SecondOf what;
     std::string name;
@@ -173,6 +173,19 @@ struct UnknownColumn {
     std::vector<std::string> columns;
 };
 struct MissingColumns { std::vector<std::string> names, columns; };
+// Of a file that is added to another one, whose lengths are in other units.
+struct OtherUnits { Units units; };
+// Of a list with a map: an article that the map does not hold, and a column in which a line says other than its article.
+struct UnknownArticle {
+    Stated stated;
+    std::string map, nearest;
+    bool operator==(const UnknownArticle&) const = default;
+};
+struct OtherThanArticle {
+    Stated stated;
+    std::string article, states;
+    bool operator==(const OtherThanArticle&) const = default;
+};
 struct NoHeader { std::vector<std::string> columns; };
 struct FieldCount {
     std::size_t fields, of_header;
@@ -270,7 +283,7 @@ struct OfSaw {
 };
 
 using FaultFinding = std::variant<UnreadableValue, WrongValue, NumberInDoubt, DateInDoubt, OutsideBounds, UnknownWord, UnknownName, Empty, TooLong, NamedTwice, Hidden, MissingAttribute, MissingElement, MissingEnd,
-                                  Unknown, SecondAttribute, SecondElement, SecondOfWord, SecondNamed, SecondOrder, Misplaced, TooMany, UnknownColumn, MissingColumns, NoHeader,
+                                  Unknown, SecondAttribute, SecondElement, SecondOfWord, SecondNamed, SecondOrder, Misplaced, TooMany, UnknownColumn, MissingColumns, OtherUnits, UnknownArticle, OtherThanArticle, NoHeader,
                                   FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, NoReference, GuardIncomplete, OtherOrder, UnusedGuard, ShoulderShort, PartIndependent, MissingView,
                                   AngleAndViews, WithoutFit, UnknownYoke, Contradiction, FormFault, OfMachine, OfSaw>;
 

@@ -16,25 +16,39 @@ Whereabouts where(const TableCell& cell) { return {cell.spot, path_of_cell(cell.
 std::vector<std::string> names_of(const std::vector<TableColumn>& columns)
 {
     std::vector<std::string> names;
-    for (const TableColumn& column : columns) names.push_back(column.name);
+    for (const TableColumn& column : columns)
+        if (!column.left_out) names.push_back(column.name);
     return names;
+}
+
+namespace {
+
+bool has_as_own(const TableColumn& column, const std::string& heading) { return std::find(column.headings.begin(), column.headings.end(), heading) != column.headings.end(); }
+
+}  // namespace
+
+bool TableReader::is_named(const TableCell& cell, const TableColumn& column) const
+{
+    if (has_as_own(column, cell.text)) return true;
+    const bool is_others = std::any_of(columns_.begin(), columns_.end(), [&](const TableColumn& other) { return has_as_own(other, cell.text); });
+    return !is_others && !column.left_out && is_heading_of(cell.text, column.name);
 }
 
 void TableReader::heading(const std::vector<TableCell>& cells, Spot start)
 {
-    const std::vector<std::string> names = names_of(columns_);
     for (const TableColumn& column : columns_) add_named(cells, column);
     add_missing(start);
     for (const TableCell& cell : cells) {
         nameless_.push_back(cell.text.empty());
-        const bool is_known = std::any_of(names.begin(), names.end(), [&](const std::string& name) { return is_heading_of(cell.text, name); });
+        const bool is_known = std::any_of(columns_.begin(), columns_.end(), [&](const TableColumn& column) { return is_named(cell, column); });
         if (!cell.text.empty() && !is_known) add_unknown(cell);
     }
 }
 
 void TableReader::add_named(const std::vector<TableCell>& cells, const TableColumn& column)
 {
-    const auto is_it = [&](const TableCell& cell) { return is_heading_of(cell.text, column.name); };
+    if (column.left_out) return positions_.push_back(std::nullopt);
+    const auto is_it = [&](const TableCell& cell) { return is_named(cell, column); };
     const auto first = std::find_if(cells.begin(), cells.end(), is_it);
     if (std::count_if(cells.begin(), cells.end(), is_it) > 1) faults_.add({first->spot, path_of_row(0)}, SecondNamed{SecondOf::column, column.name});
     positions_.push_back(first == cells.end() ? std::nullopt : std::optional(static_cast<std::size_t>(first - cells.begin())));
@@ -90,8 +104,12 @@ TableRow TableReader::sorted(const std::vector<TableCell>& cells, Spot start)
 
 TableCell TableReader::plain(TableCell cell, const TableColumn& column)
 {
+    if (const auto own = column.values.find(cell.text); own != column.values.end()) {
+        cell.text = own->second;
+        return cell;
+    }
     if (cell.is_figure) return cell;
-    auto value = plain_value(cell.text, column.name, column.holds, mark_);
+    auto value = plain_value(cell.text, column.name, column.holds, mark_, column.days);
     if (auto* text = std::get_if<std::string>(&value)) {
         cell.text = std::move(*text);
         return cell;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -13,10 +14,16 @@
 
 namespace shaftcut {
 
+// `headings`, `values`, `days`: an office's own, beside what everybody may write: a heading or value exactly so, the value with what it is read as.
+// A heading that one column has as its own stands for no other. `left_out`: what stands under its headings is not read.
 struct TableColumn {
     std::string name;
     bool required = true;
     Holds holds = Holds::text;
+    std::vector<std::string> headings = {};
+    std::map<std::string, std::string> values = {};
+    std::optional<DateOrder> days = {};
+    bool left_out = false;
 };
 
 struct TableCell {
@@ -66,6 +73,7 @@ public:
     void skip_line() { ++row_; }
 
 private:
+    bool is_named(const TableCell& cell, const TableColumn& column) const;
     void add_missing(Spot start);
     void add_unknown(const TableCell& cell);
     void add_named(const std::vector<TableCell>& cells, const TableColumn& column);
@@ -82,7 +90,7 @@ private:
     std::size_t row_ = 0;
 };
 
-// The names of the columns.
+// The names of the columns that are read.
 std::vector<std::string> names_of(const std::vector<TableColumn>& columns);
 
 }  // namespace shaftcut

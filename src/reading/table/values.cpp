@@ -79,7 +79,7 @@ std::optional<std::string> iso_day(int year, int month, int day)
     return std::to_string(year) + "-" + two_digits(month) + "-" + two_digits(day);
 }
 
-Plain plain_date(const std::string& text, const std::string& name)
+Plain plain_date(const std::string& text, const std::string& name, std::optional<DateOrder> order)
 {
     static const std::regex form(R"((\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2}))");
     std::smatch match;
@@ -87,6 +87,10 @@ Plain plain_date(const std::string& text, const std::string& name)
     const int first = std::stoi(match[1]), second = std::stoi(match[3]), year = std::stoi(match[4]) + (match[4].length() == 2 ? 2000 : 0);
     const auto day_first = iso_day(year, second, first), month_first = iso_day(year, first, second);
     if (match[2] == "." && match[4].length() == 4) return day_first ? Plain(*day_first) : Plain(text);
+    if (order) {
+        const auto& day = *order == DateOrder::day_first || match[2] == "." ? day_first : month_first;
+        return day ? Plain(*day) : Plain(text);
+    }
     std::vector<std::string> days;
     if (day_first) days.push_back(*day_first);
     if (match[2] != "." && month_first && month_first != day_first) days.push_back(*month_first);
@@ -96,7 +100,7 @@ Plain plain_date(const std::string& text, const std::string& name)
 
 }  // namespace
 
-Plain plain_value(const std::string& text, const std::string& name, Holds holds, DecimalMark mark)
+Plain plain_value(const std::string& text, const std::string& name, Holds holds, DecimalMark mark, std::optional<DateOrder> days)
 {
     if (text.size() > most_looked_at || text.find_first_not_of("0123456789") == std::string::npos) return text;
     switch (holds) {
@@ -104,7 +108,7 @@ Plain plain_value(const std::string& text, const std::string& name, Holds holds,
     case Holds::number:
     case Holds::whole: return plain_figure(text, name, holds, mark);
     case Holds::order: return is_shortened(text) ? Plain(FaultFinding{WrongValue{Unfit::shortened, {name, text}}}) : Plain(text);
-    case Holds::date: return plain_date(text, name);
+    case Holds::date: return plain_date(text, name, days);
     case Holds::word: return file_word_of(text);
     case Holds::text: break;
     }

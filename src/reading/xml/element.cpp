@@ -8,8 +8,6 @@
 
 namespace shaftcut {
 
-template <> struct Words<Units> { static constexpr std::array all{"mm", "in"}; };
-
 namespace {
 
 bool holds(const std::vector<std::string>& names, const std::string& name)

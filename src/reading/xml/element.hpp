@@ -23,6 +23,8 @@
 
 namespace shaftcut {
 
+template <> struct Words<Units> { static constexpr std::array all{"mm", "in"}; };
+
 // Of a customer, a machine and the like, in XML and in CSV.
 inline constexpr std::size_t most_text_characters = 200;
 // Of what a series, a connection, a workshop or a shaft is called, and of the position in which a length was measured.

@@ -11,6 +11,7 @@ std::string summary(CommandName command, const Wording& w)
     case CommandName::build: return w("parts, blanks and saw plans for shafts made to order");
     case CommandName::saw: return w("a saw plan for any list of pieces on any stock");
     case CommandName::after_cut: return w("the shaft as it was cut: right, how much more, or not to be used");
+    case CommandName::catalogue_add: return w("asks for a new series' figures and writes it into the configuration");
     case CommandName::catalogue: break;
     }
     return w("what the configuration holds; checks it");
@@ -36,9 +37,13 @@ std::string usage(CommandName command, const Wording& w)
         return w("shaftcut after-cut JOB.xml MEASURED.xml\n\nSays of a shaft that was cut by the answer to the job what it is by what was measured of it afterwards: right, how\n"
                  "much more to saw off, to be measured again, or too short and not to be used; and writes the figures (JSON). A shaft to be\n"
                  "measured again or not to be used ends the call with 1.");
+    case CommandName::catalogue_add:
+        return w("shaftcut catalogue add [FILE]\n\nAsks for the figures of a new series one by one and writes it into series.xml of the configuration; with FILE, a\n"
+                 "catalogue that holds the new series, writes those. What the catalogue could not hold is refused; all else in series.xml\n"
+                 "stays as it is.");
     case CommandName::catalogue: break;
     }
-    return w("shaftcut catalogue\n\nLists the folder, connections and series of the configuration, after checking its files.");
+    return w("shaftcut catalogue\n\nLists the folder, connections and series of the configuration, after checking its files. shaftcut catalogue add --help says\nhow a series comes into it.");
 }
 
 std::string program_help(const std::string& commands, const Wording& w)
@@ -73,6 +78,8 @@ std::string say(OptionText option, const Wording& w)
     case OptionText::kerf: return w("what the blade takes (default: the workshop's saw)");
     case OptionText::trim_start: return w("waste at a bar's starting end, kerf included (default: 0)");
     case OptionText::trim_end: return w("waste at a bar's other end (default: 0)");
+    case OptionText::list: return w("read the list by this map of the configuration's lists.xml: its headings, words and articles");
+    case OptionText::learn: return w("ask what the list's unknown headings and words are, and write that into the map of --list; nothing is built");
     case OptionText::seconds: break;
     }
     return w("time allowed for the plan (default: 10)");

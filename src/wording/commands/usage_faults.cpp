@@ -55,7 +55,8 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
     case CommandName::cut:
     case CommandName::build:
     case CommandName::saw:
-    case CommandName::catalogue: break;
+    case CommandName::catalogue:
+    case CommandName::catalogue_add: break;
     }
     return w("--formats: {command} writes {formats}", {{"command", to_word(command)}, {"formats", w.all_of(offered)}});
 }
@@ -89,8 +90,13 @@ std::string not_expected(CommandName command, const std::string& file, const Wor
     const NamedValue given{"file", quoted(file)};
     if (command == CommandName::build) return w("{file} is not expected; build takes one file of orders", {given});
     if (command == CommandName::saw) return w("{file} is not expected; saw takes one file of pieces", {given});
+    if (command == CommandName::catalogue_add) return w("{file} is not expected; catalogue add takes one file", {given});
     return w("{file} is not expected; {command} takes options only", {given, {"command", to_word(command)}});
 }
+
+std::string learn_without_list(const Wording& w) { return w("--learn writes a map and needs its name; add --list NAME"); }
+
+std::string list_of_xml(const Wording& w) { return w("--list and --learn are for CSV and XLSX: an XML list has no headings; leave them out"); }
 
 std::string no_list_suffix(const std::string& file, const Wording& w) { return w("{file} is none of .csv, .xlsx and .xml; name it after what it holds", {{"file", quoted(file)}}); }
 

@@ -40,6 +40,9 @@ std::string no_file(CommandName command, const Wording& w);
 std::string not_two_files(std::size_t given, const Wording& w);
 // Of a file that the command does not take any more, or at all.
 std::string not_expected(CommandName command, const std::string& file, const Wording& w);
+// Of --learn without --list, and of both with a list in XML.
+std::string learn_without_list(const Wording& w);
+std::string list_of_xml(const Wording& w);
 // Of a file of orders that is neither CSV nor XML by its name.
 std::string no_list_suffix(const std::string& file, const Wording& w);
 // Of a file that documents are named after. `of_orders`: it lists orders, else pieces. What is wrong with its name: a character that

@@ -1,5 +1,7 @@
 #include "engine/said.hpp"
 
+#include "text.hpp"
+
 namespace shaftcut {
 
 Said say_no_machine(const Wording& w)
@@ -11,6 +13,18 @@ Said say_no_cut(const Wording& w)
 {
     return {w("the answer to this job is DO NOT CUT, so nothing says what its shaft must measure after a cut"),
             w("give the job that it was cut by; a shaft that was cut all the same is not to be used")};
+}
+
+std::string no_such_list_map(const std::string& name, const std::vector<std::string>& known, const Wording& w)
+{
+    const NamedValue asked{"name", quoted(name)};
+    if (known.empty()) return w("--list {name} is not known; lists.xml holds no map, --learn writes one", {asked});
+    std::vector<std::string> names;
+    for (const std::string& one : known) names.push_back(quoted(one));
+    const NamedValue there{"known", w.all_of(names)};
+    const std::string near = nearest_name(name, known);
+    if (near.empty()) return w("--list {name} is not known; lists.xml holds {known}", {asked, there});
+    return w("--list {name} is not known; did you mean {near}? lists.xml holds {known}", {asked, {"near", quoted(near)}, there});
 }
 
 std::string no_such_series(const UnknownName& found, const Wording& w)

@@ -14,6 +14,8 @@ namespace shaftcut {
 Said say_no_machine(const Wording& w);
 // Of a refused job, and what was measured after its shaft was cut.
 Said say_no_cut(const Wording& w);
+// Of --list. `known`: the maps that there are.
+std::string no_such_list_map(const std::string& name, const std::vector<std::string>& known, const Wording& w);
 // Of a series that a form is asked for.
 std::string no_such_series(const UnknownName& found, const Wording& w);
 

@@ -54,6 +54,10 @@ Said say(const SecondNamed& found, const Wording& w)
     case SecondOf::yoke: return {w("a second yoke for {name}", {in_quotes}), w("write one yoke, or one for each kind of joint")};
     case SecondOf::rating: return {w("a second rating at speed {name}", {name}), w("leave one of them out")};
     case SecondOf::part: return {w("a second part for {name} in the same place", {name}), w("leave one of them out, or state where they differ")};
+    case SecondOf::list: return {w("a second list {name}", {in_quotes}), w("give each its own name")};
+    case SecondOf::heading: return {w("the heading {name} stands there twice", {in_quotes}), w("name each heading once")};
+    case SecondOf::value: return {w("the value {name} of this column stands there twice", {in_quotes}), w("leave one of them out")};
+    case SecondOf::article: return {w("a second article {name}", {in_quotes}), w("give each its own number")};
     case SecondOf::column: break;
     }
     return {w("the column {name} stands there twice", {name}), w("name each column once")};
@@ -107,6 +111,25 @@ Said say(const MissingColumns& found, const Wording& w)
 {
     const NamedValue names{"names", w.all_of(found.names)};
     return {found.names.size() == 1 ? w("the column {names} is missing", {names}) : w("the columns {names} are missing", {names}), w("the first line names the columns {columns}", {{"columns", w.all_of(found.columns)}})};
+}
+
+Said say(const OtherUnits& found, const Wording& w)
+{
+    const NamedValue units{"units", found.units};
+    return {w("this file is in other units than the catalogue, which is in {units:mm|in}", {units}), w("write units=\"{units:mm|in}\", and behind each length in the other unit that unit", {units})};
+}
+
+Said say(const UnknownArticle& found, const Wording& w)
+{
+    const NamedValue map{"map", quoted(found.map)};
+    return {w("{what} is no article of the list map {map}", {{"what", named(found.stated)}, map}),
+            found.nearest.empty() ? w("add it to that map in lists.xml") : w("did you mean {nearest}? else add it to that map in lists.xml", {{"nearest", quoted(found.nearest)}})};
+}
+
+Said say(const OtherThanArticle& found, const Wording& w)
+{
+    return {w("{what}, but article {article} is {states}", {{"what", named(found.stated)}, {"article", quoted(found.article)}, {"states", quoted(found.states)}}),
+            w("leave one of them out, or write the same")};
 }
 
 Said say(const NoHeader& found, const Wording& w) { return {w("the file is empty"), w("the first line names the columns {columns}", {{"columns", w.all_of(found.columns)}})}; }

@@ -1,0 +1,36 @@
+// What nobody knows yet of an office's list of orders. Checked in tests/engine/additions_test.cpp.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "order_columns.hpp"
+#include "shaftcut/reading/source/source.hpp"
+#include "shaftcut/trade/data/catalogue.hpp"
+#include "source/faults.hpp"
+
+namespace shaftcut {
+
+inline constexpr std::size_t most_values_asked = 100;
+
+struct UnknownHeading {
+    std::string heading;
+    std::vector<std::string> first_values;  // at most two
+    std::string nearest;                    // a column, or empty
+};
+struct UnknownMeaning {
+    OrderColumn column = OrderColumn::series;
+    std::string text;
+    std::vector<std::string> known;
+    std::string nearest;
+};
+
+// Of a list in CSV or a workbook, read by `map`. Faults: only those for which no line of it can be read.
+struct UnknownInList {
+    std::vector<UnknownHeading> headings;
+    std::vector<UnknownMeaning> values;  // once no heading is unknown
+    FaultList faults;
+};
+UnknownInList unknown_in(const Source& list, const Catalogue& catalogue, const ListMap& map);
+
+}  // namespace shaftcut
