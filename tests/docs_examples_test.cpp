@@ -76,7 +76,7 @@ std::vector<std::string> messages_of(const std::string& job)
 
 bool is_whole_file(const CodeBlock& block)
 {
-    for (const char* root : {"job", "catalogue", "workshop", "measured"})
+    for (const char* root : {"job", "catalogue", "workshop", "measured", "lists"})
         if (block.text().find("</" + std::string(root) + ">") != std::string::npos) return true;
     return false;
 }

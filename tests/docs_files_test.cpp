@@ -116,7 +116,7 @@ void compare_element(const Markdown& markdown, const std::string& element, const
 TEST_CASE("every element, attribute and word of a file is described, with what is required")
 {
     for (const auto& [schema_file, page] : {std::pair("job.xsd", "docs/job-format.md"), std::pair("measured.xsd", "docs/after-cut.md"), std::pair("series.xsd", "docs/configuration.md"),
-                                            std::pair("workshop.xsd", "docs/configuration.md")}) {
+                                            std::pair("workshop.xsd", "docs/configuration.md"), std::pair("lists.xsd", "docs/configuration.md")}) {
         const Schema schema(schema_file);
         const Markdown markdown = read_markdown(page);
         REQUIRE(schema.elements().size() >= 3);
@@ -126,12 +126,12 @@ TEST_CASE("every element, attribute and word of a file is described, with what i
 
 TEST_CASE("every described element exists")
 {
-    const Schema job("job.xsd"), measured("measured.xsd"), series("series.xsd"), workshop("workshop.xsd");
+    const Schema job("job.xsd"), measured("measured.xsd"), series("series.xsd"), workshop("workshop.xsd"), lists("lists.xsd");
     for (const char* page : {"docs/job-format.md", "docs/after-cut.md", "docs/configuration.md"})
         for (const TableRow& row : read_markdown(page).rows) {
             if (row.heading.front() != '`') continue;
             const std::string element = code_spans(row.heading)[0];
             INFO(page << " " << element);
-            CHECK(job.elements().count(element) + measured.elements().count(element) + series.elements().count(element) + workshop.elements().count(element) > 0);
+            CHECK(job.elements().count(element) + measured.elements().count(element) + series.elements().count(element) + workshop.elements().count(element) + lists.elements().count(element) > 0);
         }
 }

@@ -17,10 +17,13 @@ struct Run {
     std::string out, err;
 };
 
-inline Run run(const std::vector<std::string>& arguments)
+// `answers`: what stands on standard input.
+inline Run run(const std::vector<std::string>& arguments, const std::string& answers = {})
 {
     std::ostringstream out, err;
+    std::istringstream in(answers);
     Console console{out, err};
+    console.in = &in;
     const Outcome outcome = run_program(arguments, console);
     return {static_cast<int>(outcome), out.str(), err.str()};
 }

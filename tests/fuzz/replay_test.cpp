@@ -18,7 +18,7 @@ std::vector<std::string> corpus_of(const Target& target)
     std::vector<std::filesystem::path> files;
     for (const std::string& folder : target.corpus)
         for (const auto& entry : std::filesystem::recursive_directory_iterator(SHAFTCUT_SOURCE_DIR "/" + folder))
-            if (entry.path().extension() == ".xml" || entry.path().extension() == ".txt") files.push_back(entry.path());
+            if (entry.path().extension() == ".xml" || entry.path().extension() == ".txt" || entry.path().extension() == ".xlsx") files.push_back(entry.path());
     std::sort(files.begin(), files.end());
     std::vector<std::string> inputs;
     for (const auto& path : files) {

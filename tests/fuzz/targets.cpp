@@ -5,14 +5,15 @@ namespace {
 constexpr std::size_t papers_of_one_in = 64;
 }
 
-const std::array<Target, 7>& targets()
+const std::array<Target, 8>& targets()
 {
-    static const std::array<Target, 7> all{{
+    static const std::array<Target, 8> all{{
         {"job", try_job, {"samples", "tests/reading/good", "tests/reading/bad"}},
         {"measured", try_measured, {"samples/after-cut", "tests/reading/good", "tests/reading/bad"}},
         {"catalogue", try_catalogue, {"config", "tests/reading/good", "tests/reading/bad"}},
         {"workshop", try_workshop, {"config", "tests/reading/good", "tests/reading/bad"}},
         {"orders", try_orders, {"tests/fuzz/corpus/orders", "tests/reading/good", "tests/reading/bad"}},
+        {"workbook", try_workbook, {"tests/fuzz/corpus/workbook", "tests/reading/lists"}},
         {"lengths", try_lengths, {"tests/fuzz/corpus/lengths"}},
         {"documents", [](std::string_view bytes) { return try_documents(bytes, papers_of_one_in); }, {"samples", "tests/reading/good"}},
     }};

@@ -21,6 +21,9 @@ std::string try_workshop(std::string_view bytes);
 // A list of orders, XML where it begins with "<", else CSV, on to each order's plan and the batch's JSON.
 std::string try_orders(std::string_view bytes);
 
+// A list of orders as a workbook: one where it begins with "PK", else the sheet's part of one, so that no checksum keeps what is made up out.
+std::string try_workbook(std::string_view bytes);
+
 // The strict readers of numbers: what they accept is within its bounds, and what is printed of it reads as the same.
 std::string try_lengths(std::string_view bytes);
 
@@ -32,6 +35,6 @@ struct Target {
     std::string (*run)(std::string_view bytes);
     std::vector<std::string> corpus;  // folders, seen from the project's
 };
-const std::array<Target, 7>& targets();
+const std::array<Target, 8>& targets();
 
 }  // namespace shaftcut::fuzz

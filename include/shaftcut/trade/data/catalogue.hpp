@@ -70,12 +70,12 @@ struct CataloguePart {
     PartKind kind = PartKind::label;
     std::string name;
     int count = 1;  // in one place: pins in one yoke
-    std::optional<Tube> tube{    std::optional<Replaces> replaces{};  // of a device; nothing where it is not stated
-};
+    std::optional<Tube> tube{};
     std::optional<JointKind> joint{};
     std::optional<std::string> connection{};
     std::optional<Lock> lock{};
     std::optional<Device> device{};
+    std::optional<Replaces> replaces{};  // of a device; nothing where it is not stated
 };
 
 // The power that a whole shaft of the series carries at one speed, at its working angle.
