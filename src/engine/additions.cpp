@@ -51,7 +51,10 @@ Units units_of(const XmlElement& root)
     return std::any_of(root.attributes.begin(), root.attributes.end(), inches) ? Units::in : Units::mm;
 }
 
-constexpr const char* empty_lists = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<lists units=\"mm\">\n</lists>\n";
+std::string empty_lists()
+{
+    return "<?xml" + xml_attribute("version", "1.0") + xml_attribute("encoding", "UTF-8") + "?>\n<lists" + xml_attribute("units", unit_word(Units::mm)) + ">\n</lists>\n";
+}
 
 Addition refused(const FaultList& faults) { return {std::nullopt, problems_of(faults), {}, Units::mm}; }
 
@@ -69,7 +72,7 @@ ListQuestions Engine::unknown_in(const Source& orders, const Wishes& wishes, con
 
 Addition Engine::lists_with(const Source& lists, const std::string& name, std::optional<Units> units, const Learnt& learnt) const
 {
-    const Source before{lists.name, lists.bytes.empty() ? empty_lists : lists.bytes};
+    const Source before{lists.name, lists.bytes.empty() ? empty_lists() : lists.bytes};
     if (const auto read = read_lists(before, known_->catalogue); !read.value) return refused(read.faults);
     const auto at = list_called(name, parse_xml(before).root.value().children);
     const std::string lines = lines_of(learnt);

@@ -34,6 +34,7 @@ TableRow with_article(TableRow cells, const ListMap& map, Units units, Faults& f
     const auto article = std::find_if(map.articles.begin(), map.articles.end(), [&](const Article& one) { return one.number == number.text; });
     if (article == map.articles.end()) {
         faults.add(where(number), unknown_article(number, map));
+        cells[index_of(OrderColumn::article)].in_doubt = true;
         return cells;
     }
     for (const auto& [column, states] : article->states) {

@@ -44,6 +44,8 @@ private:
     const TableCell& cell(Column column) const { return cells_[static_cast<std::size_t>(column)]; }
     Place place(Column column) const { return faults_.place(cell(column).spot); }
     bool given(Column column) const { return !cell(column).text.empty(); }
+    // What it would have said is not missing.
+    bool article_unknown() const { return cells_.size() > static_cast<std::size_t>(Column::article) && cell(Column::article).in_doubt; }
     static std::string name(Column column) { return to_word(column); }
 
     Stated stated(Column column) const { return {name(column), cell(column).text}; }
@@ -52,7 +54,7 @@ private:
 
     void must_be_given(Column column, EmptyOf what, std::vector<std::string> words = {})
     {
-        if (!given(column)) fault(column, Empty{what, name(column), std::move(words)});
+        if (!given(column) && !article_unknown()) fault(column, Empty{what, name(column), std::move(words)});
     }
 
     template <class T>
@@ -87,7 +89,7 @@ private:
     {
         if (!given(column)) return std::nullopt;
         const auto length = taken(column, parse_length(cell(column).text, setting_.units));
-        if (length && !bounds_of(kind).hold(*length)) fault(column, OutsideBounds{kind, stated(column), *length});
+        if (length && !cell(column).in_doubt && !bounds_of(kind).hold(*length)) fault(column, OutsideBounds{kind, stated(column), *length});
         return Measurement{length.value_or(Length()), std::nullopt, place(column)};
     }
 
@@ -181,7 +183,7 @@ private:
 
     void check_no_fit()
     {
-        if (!order_.closed) fault(Column::order, Contradiction::column_neither_closed_nor_fit);
+        if (!order_.closed && !article_unknown()) fault(Column::order, Contradiction::column_neither_closed_nor_fit);
         for (const Column column : {Column::fit_between, Column::fit_reference})
             if (given(column)) fault(column, WithoutFit{name(column)});
     }
@@ -227,7 +229,8 @@ OrderList read_orders_csv(const Source& source, const Catalogue& catalogue, Unit
         BuildOrder order = LineReader(map ? with_article(cells, *map, list.units, found) : cells, setting, found).read();
         if (!order.order.empty())
             if (const auto second = met.add(order.order, order.place.line)) found.add(where(cells[0]), *second);
-        if (found.count() == before) list.orders.push_back(std::move(order));
+        const bool in_doubt = std::any_of(cells.begin(), cells.end(), [](const TableCell& cell) { return cell.in_doubt; });  // its fault was counted before
+        if (found.count() == before && !in_doubt) list.orders.push_back(std::move(order));
     });
     if (empty && faults.none()) faults.add(Spot{}, Contradiction::no_order_in_list);
     std::erase_if(list.orders, [&](const BuildOrder& order) { return met.met_twice(order.order); });

@@ -44,7 +44,7 @@ TEST_CASE("an office's list is learnt column by column, then word by word, and r
     const Run built = run({"build", "--config", office.config, "--output", office.at.file("o"), "--formats", "json", "--list", "Own", office.orders});
     INFO(built.err);
     CHECK(built.err == "");
-    CHECK(built.out.find("K2: BUILD 1") != std::string::npos);
+    CHECK(built.out.find("K2: HELD: 2 open") != std::string::npos);
     CHECK(office.learn("").out.find("is known; nothing was written") != std::string::npos);
 }
 

@@ -8,7 +8,7 @@ using namespace shaftcut;
 
 namespace {
 
-const Learnt learnt{{{"Note & \"mark\"", "left-out"}, {"Length", "closed"}}, {{"guard", "with", "yes"}}};
+const Learnt learnt{{{"Note & \"mark\"", "left-out"}, {"Length", "closed"}}, {{"guard", "railed", "yes"}}};
 
 const Source& lists()
 {

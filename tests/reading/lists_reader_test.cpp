@@ -105,3 +105,12 @@ TEST_CASE("what is nearly a series, a connection or a word is asked for by its n
         CHECK(faults.find(std::string("did you mean ") + meant) != std::string::npos);
     }
 }
+
+TEST_CASE("an order with a value that is asked for is not built, the others are")
+{
+    const std::string columns = "order;series;role;inner_tube;tractor_joint;implement_joint;closed;due\n", words = ";Alder 2;primary;implement;standard;standard;";
+    const OrderList list = read(columns + "1" + words + "830;4/12/26\n1,2E+05" + words + "830;\n3" + words + "1.250;\n4" + words + "830;4.12.2026\n", nullptr);
+    CHECK(list.faults.size() == 3);
+    REQUIRE(list.orders.size() == 1);
+    CHECK(list.orders.front().order == "4");
+}
