@@ -44,8 +44,10 @@ struct fmt::formatter<Chosen> {
 
 namespace shaftcut {
 
-std::string Wording::operator()(std::string_view pattern, std::initializer_list<NamedValue> values) const
+std::string Wording::operator()(std::string_view english, std::initializer_list<NamedValue> values) const
 {
+    const std::string translated = translate_ ? translate_(english) : std::string();
+    const std::string_view pattern = translate_ ? std::string_view(translated) : english;
     fmt::dynamic_format_arg_store<fmt::format_context> store;
     store.reserve(values.size(), values.size());
     for (const NamedValue& one : values) {
@@ -65,7 +67,7 @@ std::string Wording::all_of(const std::vector<std::string>& names) const { retur
 std::string running_text(const std::vector<std::string>& sentences)
 {
     std::string all;
-    for (const std::string& sentence : sentences) all += (all.empty() ? "" : " ") + sentence;
+    for (const std::string& sentence : sentences) all += (all.empty() || sentence.empty() ? "" : " ") + sentence;
     return all;
 }
 

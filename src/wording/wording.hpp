@@ -18,6 +18,9 @@
 
 namespace shaftcut {
 
+// Gives the pattern in another language; `pattern` is the English one, which stands in the code.
+using Translate = std::string (*)(std::string_view pattern);
+
 // Whom a sentence is about: a shaft that exists, measured and cut by a job; or one that is made to order.
 enum class About { shaft, new_shaft };
 
@@ -50,7 +53,7 @@ struct NamedValue {
 
 class Wording {
 public:
-    explicit Wording(Units units, About about = About::shaft) : units_(units), about_(about) {}
+    explicit Wording(Units units, About about = About::shaft, Translate translate = nullptr) : units_(units), about_(about), translate_(translate) {}
 
     Units units() const { return units_; }
     bool of_new_shaft() const { return about_ == About::new_shaft; }
@@ -82,6 +85,7 @@ public:
 private:
     Units units_;
     About about_;
+    Translate translate_;  // nothing: English
 };
 
 // Sentences one behind the other.

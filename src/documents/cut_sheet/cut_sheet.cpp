@@ -13,195 +13,91 @@ namespace {
 
 using namespace cut_sheet;
 
-constexpr double column_gap = 5, continued_line = 5;
+constexpr BoxedText wide{{3, Weight::regular, 0.85, 1.5}, {3.5, Weight::regular, 0.85}, 22};
+constexpr BoxedText near{{2.5, Weight::regular, 0.78, 1.42}, {3.5, Weight::regular, 0.72}, 17};
+constexpr BoxedText nearest{{2.5, Weight::regular, 0.68, 1.4}, {3.5, Weight::regular, 0.66}, 15};
+// Too much for one side: low halves, and steps as they are read best.
+constexpr Front crowded{2, true, true, 1.2, BoxedText{}};
+// From the one that is easiest to read to the one that leaves most room.
+constexpr std::array fronts{Front{3, false, true, 2.5, wide}, Front{}, Front{2, false, true, 1.2, near}, Front{2, true, true, 1.2, near}, Front{1, true, false, 1, nearest}};
 
-// A column on sheet 1 and the blocks in it: where its text is interrupted it says so.
-class Column {
-public:
-    // `checks_follow`: at its foot it says that all checks are on the sheets behind; else the foot may be used.
-    Column(Sheets& sheets, Rect room, bool checks_follow, const Wording& w) : sheets_(sheets), room_(room), checks_follow_(checks_follow), w_(w) {}
-
-    // Puts blocks below what is there; keeps what does not fit, and everything after it.
-    void add(const Blocks& blocks)
-    {
-        const double height = !checks_follow_ && fits(blocks) ? room_.height : text_height();
-        const Placed placed = interrupted() ? Placed{0, room_.y} : place(sheets_.canvas(), {room_.x, room_.y, room_.width, height}, blocks);
-        const double used = placed.bottom - room_.y + (placed.bottom > room_.y ? between_lists : 0);
-        room_.y += used;
-        room_.height -= used;
-        if (placed.next < blocks.size()) rest_.push_back({blocks, placed.next});
-    }
-
-    // What did not fit so far, to be put elsewhere.
-    Blocks take_rest()
-    {
-        Blocks blocks;
-        for (const Rest& rest : rest_) {
-            const Blocks more = remaining(rest.blocks, rest.from, sheets_.words());
-            blocks.insert(blocks.end(), more.begin(), more.end());
-        }
-        rest_.clear();
-        return blocks;
-    }
-
-    // The picture of the overlaps, or a note that it is still to be drawn.
-    void add_overlaps(const WorkOrder& order)
-    {
-        Canvas trial = sheets_.canvas();
-        const double height = draw_overlaps(trial, room_, order, w_) + 1 - room_.y;
-        overlaps_left_ = interrupted() || height > text_height();
-        if (overlaps_left_) return;
-        draw_overlaps(sheets_.canvas(), room_, order, w_);
-        room_.y += height;
-        room_.height -= height;
-    }
-
-    // At its foot, where the text goes on, and what else is there.
-    void say_what_follows()
-    {
-        const bool continued = interrupted() || overlaps_left_;
-        if (!continued && !checks_follow_) return;
-        sheets_.canvas().begin(Part::paragraph);
-        sheets_.canvas().text({room_.x, room_.bottom() - 1.2}, follows(continued, checks_follow_, sheets_.count() + 1, w_), lettering::strong);
-    }
-
-    // What did not fit, on the sheets that follow.
-    void draw_rest(const WorkOrder& order)
-    {
-        if (overlaps_left_) sheets_.move_to(draw_overlaps(sheets_.canvas(), {sheets_.room().x, sheets_.y(), room_.width, 0}, order, w_) + 2);
-        for (const Rest& rest : rest_) sheets_.flow(rest.blocks, rest.from);
-    }
-
-private:
-    struct Rest {
-        Blocks blocks;
-        std::size_t from;
-    };
-
-    bool interrupted() const { return !rest_.empty(); }
-    double text_height() const { return room_.height - continued_line; }
-    bool fits(const Blocks& blocks) const
-    {
-        Canvas trial = sheets_.canvas();
-        return place(trial, room_, blocks).next == blocks.size();
-    }
-
-    Sheets& sheets_;
-    Rect room_;
-    bool checks_follow_;
-    const Wording& w_;
-    std::vector<Rest> rest_;
-    bool overlaps_left_ = false;
-};
-
-// What sheet 1 has room for.
-struct Front {
-    std::size_t title_lines;  // of a field in the title block
-    ConfirmForm form;
-    bool signs;               // the boxes of what was measured and who signs are on it, else behind the steps
-    PositionWords positions = PositionWords::with_place;
-};
-// From the one that has all on it to the one that leaves most room.
-constexpr std::array fronts{Front{3, ConfirmForm::rows, true}, Front{3, ConfirmForm::rows, false}, Front{3, ConfirmForm::cells, false},
-                            Front{2, ConfirmForm::cells, false}, Front{1, ConfirmForm::cells, false, PositionWords::alone}};
-
-// Sheet 1 while it is drawn, and which front it has.
-struct Begun {
-    Sheets sheets;
-    Front front;
-};
-
-void draw_head(Sheets& sheets, const WorkOrder& order, PositionWords positions, const Wording& w)
+void draw_head(Sheets& sheets, const WorkOrder& order, const Front& front, const Wording& w)
 {
     const Rect room = sheets.room();
     Canvas& canvas = sheets.canvas();
     const auto below = [&](double gap) { return Rect{room.x, sheets.y() + gap, room.width, 0}; };
-    sheets.move_to(draw_verdict(canvas, below(0), order, w, positions));
-    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(2), order, end, w));
-    sheets.move_to(sheets.y() + 2.5);
+    sheets.move_to(draw_verdict(canvas, below(0), order, w, front));
+    sheets.move_to(draw_warnings(canvas, below(0.6), order, w));
+    for (const End end : both_ends) sheets.move_to(draw_half(canvas, below(front.gap), order, end, front, w));
 }
 
-double caution_height(Sheets& sheets, const WorkOrder& order, const Wording& w)
+// Over the steps of a side that begins with this one.
+void draw_rules_above(Sheets& sheets, const WorkOrder& order, std::size_t from, double gap, const Wording& w)
 {
-    return height_of(sheets.canvas(), sheets.room().width, caution_block(say_all(order.cautions, w))) + between_lists;
+    sheets.move_to(draw_rules(sheets.canvas(), {sheets.room().x, sheets.y() + gap, sheets.room().width, 0}, order, from, w) + 0.6);
 }
 
-bool has_room(Sheets& sheets, const WorkOrder& order, const Front& front, const Wording& w)
+// The head of a front; its steps follow.
+std::pair<Sheets, Front> headed(const Fonts& fonts, Heading heading, const WorkOrder& order, Paper paper, const Front& front, const Wording& w)
 {
-    const double below = sheets.room().bottom() - sheets.y() - caution_height(sheets, order, w) - (front.signs ? sign_off_height(order) : 0);
-    return confirmations_height(sheets.canvas(), sheets.room().width, order, front.form, w) + continued_line <= below;
+    heading.most_lines = front.title_lines;
+    Sheets sheets(fonts, heading, paper);
+    draw_head(sheets, order, front, w);
+    // No rules over no step.
+    Sheets ruled = sheets;
+    draw_rules_above(ruled, order, 0, 1 + front.gap / 2, w);
+    const bool room_for_one = steps_fit(ruled, order, 0, order.steps.front().number, ruled.y() + ruled.left_over(), front.steps, w);
+    return {room_for_one ? std::move(ruled) : std::move(sheets), front};
 }
 
-// Down to what is confirmed, in the first front that has room for it.
-Begun begin(const Fonts& fonts, Heading heading, const WorkOrder& order, Paper paper, const Wording& w)
+// In the first front that has room down to the last saw stroke; where none has, in one that is read with ease, and the steps go on behind.
+std::pair<Sheets, Front> begin(const Fonts& fonts, const Heading& heading, const WorkOrder& order, Paper paper, const Wording& w)
 {
-    for (std::size_t i = 0;; ++i) {
-        const Front& front = fronts.at(i);
-        heading.most_lines = front.title_lines;
-        Begun begun{Sheets(fonts, heading, paper), front};
-        draw_head(begun.sheets, order, front.positions, w);
-        if (i + 1 < fronts.size() && !has_room(begun.sheets, order, front, w)) continue;
-        const Rect room = begun.sheets.room();
-        const double below = draw_confirmations(begun.sheets.canvas(), {room.x, begun.sheets.y(), room.width, 0}, order, front.form, w);
-        begun.sheets.move_to(order.confirm.empty() ? below : below + 1.5);
-        return begun;
+    for (const Front& front : fronts) {
+        auto begun = headed(fonts, heading, order, paper, front, w);
+        Sheets& sheets = begun.first;
+        if (steps_fit(sheets, order, 0, last_saw_step, sheets.room().bottom(), front.steps, w)) return begun;
     }
+    return headed(fonts, heading, order, paper, crowded, w);
 }
 
-// Cautions and the fields to sign, across the foot of sheet 1; gives what is left between the drawing and them.
-Rect draw_foot(Begun& begun, const WorkOrder& order, const Wording& w)
+// The lettering in which the steps from this number on leave room for who signs; where they go on over a further side, one that is read with ease.
+const BoxedText& back_style(Sheets& sheets, const WorkOrder& order, std::size_t from, double foot, const Wording& w)
 {
-    Sheets& sheets = begun.sheets;
-    const Rect room = sheets.room();
-    const double sign_off = room.bottom() - (begun.front.signs ? sign_off_height(order) : 0);
-    const double cautions = sign_off - caution_height(sheets, order, w);
-    place(sheets.canvas(), {room.x, cautions, room.width, sign_off - cautions}, {caution_block(say_all(order.cautions, w))});
-    if (begun.front.signs) draw_sign_off(sheets.canvas(), {room.x, sign_off, room.width, 0}, order, w);
-    return {room.x, sheets.y(), room.width, cautions - sheets.y()};
+    for (const Front& one : fronts)
+        if (steps_fit(sheets, order, from, order.steps.back().number, sheets.room().bottom() - foot, one.steps, w)) return one.steps;
+    return crowded.steps;
 }
 
-// On the sheet of the last steps, where sheet 1 has no room.
-void sign_behind(Begun& begun, const WorkOrder& order, const Wording& w)
+// From the first file stroke on, on the next side.
+void draw_back(Sheets& sheets, const WorkOrder& order, std::size_t from, const Wording& w)
 {
-    if (begun.front.signs) return;
-    Sheets& sheets = begun.sheets;
-    sheets.ensure(sign_off_height(order) + 3);
-    sheets.move_to(draw_sign_off(sheets.canvas(), {sheets.room().x, sheets.y() + 2, sheets.room().width, 0}, order, w) + 3);
+    const auto side = [&](bool says_so) {
+        if (says_so && sheets.left_over() > 0) sheets.ensure(sheets.room().height);
+        else sheets.next();
+        draw_rules_above(sheets, order, from, 0, w);
+    };
+    side(from < order.steps.size() && order.steps[from].number <= last_saw_step);
+    const Block cautions = caution_block(say_all(order.cautions, w), Spacing::close);
+    const double foot = sign_off_height + height_of(sheets.canvas(), sheets.room().width, cautions) + between_lists + 2.5;
+    // The line that says where a sheet goes on is left free too.
+    const double strip = sheets.room().bottom() - sheets.y() - sheets.left_over();
+    const BoxedText& style = back_style(sheets, order, from, foot + strip, w);
+    while ((from = draw_steps(sheets, order, from, order.steps.back().number, style, w)) < order.steps.size()) side(true);
+    sheets.ensure(foot);
+    sheets.move_to(draw_sign_off(sheets.canvas(), {sheets.room().x, sheets.y() + 1, sheets.room().width, 0}, w) + 1);
+    sheets.flow({cautions});
 }
 
-void draw_refusal(Begun& begun, const WorkOrder& order, const Wording& w)
+void draw_leaf_2(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
-    Sheets& sheets = begun.sheets;
-    Column column(sheets, draw_foot(begun, order, w), true, w);
-    column.add(refusal_blocks(order, w));
-    column.add(warning_blocks(order, w));
-    column.add(remark_blocks(order, w));
-    column.say_what_follows();
     sheets.next();
-    column.draw_rest(order);
-    sign_behind(begun, order, w);
-}
-
-void draw_work(Begun& begun, const WorkOrder& order, const Wording& w)
-{
-    Sheets& sheets = begun.sheets;
-    const Rect between = draw_foot(begun, order, w);
-    const double width = (between.width - column_gap) / 2;
-    Column left(sheets, {between.x, between.y, width, between.height}, false, w);
-    left.add(step_blocks(order, w));
-    Column right(sheets, {between.x + width + column_gap, between.y, width, between.height}, true, w);
-    // Work that has no room goes on beside, not on another sheet; but before the boxes that it asks to fill in.
-    if (begun.front.signs) right.add(left.take_rest());
-    right.add(warning_blocks(order, w));
-    if (begun.front.form == ConfirmForm::cells) right.add(confirmation_blocks(order, w));
-    right.add_overlaps(order);
-    right.add(remark_blocks(order, w));
-    left.say_what_follows();
-    right.say_what_follows();
-    sheets.next();
-    left.draw_rest(order);
-    sign_behind(begun, order, w);
-    right.draw_rest(order);
+    draw_checks(sheets, order, w);
+    draw_readings(sheets, order, w);
+    draw_stated(sheets, order, w);
+    sheets.flow(sheets.in_full());
+    geometry::draw_extremes(sheets, order, w);
+    geometry::draw_machines(sheets, order, w);
 }
 
 }  // namespace
@@ -209,17 +105,17 @@ void draw_work(Begun& begun, const WorkOrder& order, const Wording& w)
 std::vector<Page> draw_cut_sheet(const WorkOrder& order, Paper paper, const FontFiles& files, const Wording& w)
 {
     const Fonts fonts(files);
-    Begun begun = begin(fonts, heading_of(order, TitleCaption::type, w), order, paper, w);
-    Sheets& sheets = begun.sheets;
-    if (order.verdict == Verdict::refused) draw_refusal(begun, order, w);
-    else draw_work(begun, order, w);
-    draw_checks(sheets, order, w);
-    geometry::draw_extremes(sheets, order, w);
-    geometry::draw_machines(sheets, order, w);
-    draw_readings(sheets, order, w);
-    draw_stated(sheets, order, w);
-    sheets.flow(sheets.in_full());
-    draw_limits(sheets, order, w);
+    const Heading heading = heading_of(order, TitleCaption::type, w);
+    if (order.verdict == Verdict::refused) {
+        Sheets sheets(fonts, heading, paper);
+        draw_refusal(sheets, order, w);
+        draw_leaf_2(sheets, order, w);
+        return sheets.finished();
+    }
+    auto [sheets, front] = begin(fonts, heading, order, paper, w);
+    const std::size_t next = draw_steps(sheets, order, 0, last_saw_step, front.steps, w);
+    draw_back(sheets, order, next, w);
+    draw_leaf_2(sheets, order, w);
     return sheets.finished();
 }
 

@@ -33,18 +33,20 @@ double draw_figure(Canvas& canvas, Point top_left, double room, const std::strin
 
 void draw_nothing_to_cut(Canvas& canvas, Rect box, const TubeView& view, const Wording& w)
 {
-    draw_number(canvas, {box.x + 4.5, box.y + box.height / 2}, view.number, Fill::white);
+    draw_mark(canvas, {box.x + 4.5, box.y + box.height / 2}, letter_of(view.part()), Fill::white);
+    draw_strike(canvas, {box.x + 4.5, box.y + box.height / 2});
     const double x = box.x + 9;
     canvas.text({x, box.y + 4.9}, part_name(view.end, view.guard, w), lettering::strong);
     const Rect words = canvas.text({x, box.y + 10.4}, say(HalfCaption::do_not_cut, w), lettering::name);
     const std::string stays = view.kept ? stays_in_brackets(*view.kept, w) : say(HalfCaption::not_measured_in_brackets, w);
-    canvas.fitted({words.right() + 3, box.y + 10.4}, box.right() - words.right() - 4, stays, lettering::figure);
+    if (box.height == high_height) canvas.fitted({x, box.y + 15.6}, box.right() - x - 1, stays, lettering::figure);
+    else canvas.fitted({words.right() + 3, box.y + 10.4}, box.right() - words.right() - 4, stays, lettering::figure);
 }
 
 // All in one row: name, figure, kept length.
 void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view, const Wording& w)
 {
-    draw_number(canvas, {box.x + 4.2, box.y + box.height / 2}, view.number, Fill::black);
+    draw_mark(canvas, {box.x + 4.2, box.y + box.height / 2}, letter_of(view.part()), Fill::black);
     const double x = box.x + names_at, figure_at = x + names_width;
     canvas.fitted({x, box.y + 4.9}, names_width - 1, half_name(view.end, w), lettering::strong);
     canvas.text({x, box.y + 10.4}, say(view.guard ? HalfCaption::guard : HalfCaption::tube, w), lettering::name);
@@ -58,7 +60,7 @@ void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& 
 // The name above the figure; in inches the millimetres below the kept length.
 void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& view, const Wording& w)
 {
-    draw_number(canvas, {box.x + 4.5, box.y + 3.5}, view.number, Fill::black);
+    draw_mark(canvas, {box.x + 4.5, box.y + 3.5}, letter_of(view.part()), Fill::black);
     const Rect name = canvas.text({box.x + 9, box.y + 4.7}, part_to_cut(view.end, view.guard, w), lettering::strong);
     canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, cut_plus_minus(order.saw.plus_minus, w), lettering::note, Align::right);
     const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, cut_text(view, w)) + 2;
@@ -73,10 +75,17 @@ bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const 
 {
     const double cut = canvas.width_of(cut_text(view, w), lettering::cut) + 2 * padding;
     const double kept = std::max(canvas.width_of(cut_plus_minus(order.saw.plus_minus, w), lettering::figure), narrowest_kept * canvas.width_of(kept_text(view, w), lettering::figure));
-    return names_at + names_width + cut + 1.5 + kept + 1 <= width;
+    const double named = canvas.width_of(say(view.guard ? HalfCaption::guard : HalfCaption::tube, w), lettering::name) + canvas.width_of(say(HalfCaption::cut_off, w), lettering::note);
+    return named + 2.5 <= names_width && names_at + names_width + cut + 1.5 + kept + 1 <= width;
 }
 
 }  // namespace
+
+void draw_strike(Canvas& canvas, Point centre)
+{
+    constexpr double far = number_radius + 0.9, near = 2.05;
+    for (const double side : {1.0, -1.0}) canvas.line({centre.x - side * far * 0.7, centre.y + side * far * 0.7}, {centre.x - side * near * 0.7, centre.y + side * near * 0.7}, pen::guard);
+}
 
 double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order, const Wording& w)
 {

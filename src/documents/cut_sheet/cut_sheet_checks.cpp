@@ -1,55 +1,63 @@
-// Everything that stands behind sheet 1: all checks, how each length was read, and the limits in force.
+// Leaf 2, which stays in the office: all checks, what is no pass, the sources, and how each length was read.
+#include <algorithm>
+
 #include "checks/check_sentences.hpp"
-#include "checks/limit_words.hpp"
 #include "checks/check_words.hpp"
 #include "cut_sheet/cut_sheet_parts.hpp"
+#include "order/instruction_words.hpp"
+#include "say_all.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
 
-struct CheckColumns {
-    double name = 0, result = 47, value = 74, worst = 113, limit = 152;
-    double width = 37;
+// Where limits come from and how values are computed, each once, by number.
+class Sources {
+public:
+    std::string numbers(const std::vector<std::string>& clauses)
+    {
+        std::string numbers;
+        for (const std::string& clause : clauses) {
+            const auto at = std::find(all_.begin(), all_.end(), clause);
+            const std::ptrdiff_t number = at - all_.begin() + 1;
+            if (at == all_.end()) all_.push_back(clause);
+            numbers += (numbers.empty() ? "" : ", ") + std::to_string(number);
+        }
+        return numbers;
+    }
+    std::vector<std::string> list(const Wording& w) const
+    {
+        std::vector<std::string> lines;
+        for (const std::string& source : all_) lines.push_back(numbered_source(lines.size() + 1, source, w));
+        return lines;
+    }
+
+private:
+    std::vector<std::string> all_;
 };
 
-void draw_check_titles(Sheets& sheets, const Wording& w)
+std::vector<std::string> row_of(const Check& check, Sources& sources, const Wording& w)
 {
-    sheets.flow({{Lead::heading, say(TableCaption::all_checks, w)}});
-    const CheckColumns columns;
-    Canvas& canvas = sheets.canvas();
-    const double x = sheets.room().x, y = sheets.y() + 3.5;
-    canvas.begin(Part::table);
-    canvas.text({x + columns.name, y}, say(TableCaption::check, w), lettering::strong);
-    canvas.text({x + columns.result, y}, say(TableCaption::result, w), lettering::strong);
-    canvas.text({x + columns.value, y}, say(TableCaption::value, w), lettering::strong);
-    canvas.text({x + columns.worst, y}, say(TableCaption::worst_case, w), lettering::strong);
-    canvas.text({x + columns.limit, y}, say(TableCaption::limit, w), lettering::strong);
-    sheets.move_to(sheets.y() + 5);
+    // What was not checked says why below; that is no source.
+    const std::string numbers = check.result == CheckResult::not_checked ? "" : sources.numbers(basis_clauses(check, w));
+    return {to_word(check.id), check_figure(check, check.value, w), check_figure(check, check.worst, w), check_figure(check, check.limit, w), loudly(check.result, w), numbers};
 }
 
-Block words_of(const Check& check, const Wording& w)
+// A sentence for what is no pass.
+void draw_sentences(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
-    const std::string says = say(check, w), why = basis(check, w);
-    // A check that was not made says in its basis why, and often has nothing else to say.
-    const bool said = says.find(why) != std::string::npos;
-    return {Lead::none, says + (said ? "" : " [" + why + "]")};
-}
-
-void draw_check(Sheets& sheets, const Check& check, const Wording& w)
-{
-    const CheckColumns columns;
-    Canvas& canvas = sheets.canvas();
-    const Rect room = sheets.room();
-    const double y = sheets.y() + 4.4;
-    canvas.begin(Part::table);
-    canvas.line({room.x, sheets.y()}, {room.right(), sheets.y()}, pen::axis);
-    const bool loud = check.result == CheckResult::fail || check.result == CheckResult::warn;
-    canvas.text({room.x + columns.name, y}, to_word(check.id), lettering::strong);
-    canvas.text({room.x + columns.result, y}, loudly(check.result, w), loud ? lettering::strong : lettering::note);
-    canvas.fitted({room.x + columns.value, y}, columns.width, check_figure(check, check.value, w), lettering::note);
-    canvas.fitted({room.x + columns.worst, y}, columns.width, check_figure(check, check.worst, w), lettering::note);
-    canvas.fitted({room.x + columns.limit, y}, columns.width, check_figure(check, check.limit, w), lettering::note);
-    sheets.move_to(canvas.paragraph({room.x + 4, sheets.y() + 5.2}, room.width - 4, words_of(check, w).text, lettering::note) + 1);
+    std::vector<std::string> loud, unchecked;
+    for (const Check& check : order.checks) {
+        if (check.result == CheckResult::warn) loud.push_back(warning(check.id, say(check, w), w));
+        if (check.result == CheckResult::not_checked) unchecked.push_back(not_checked(check.id, basis(check, w), w));
+    }
+    std::vector<std::string> confirmed;
+    for (const Confirmation& one : order.confirm) confirmed.push_back(say(one, w));
+    Blocks blocks;
+    add_list(blocks, say(ListHeading::look_out, w), loud);
+    add_list(blocks, say(ListHeading::confirmed_and_why, w), confirmed);
+    add_list(blocks, say(ListHeading::not_checked, w), unchecked);
+    add_list(blocks, say(ListHeading::notes, w), say_all(order.notes, w));
+    sheets.flow(blocks);
 }
 
 void add_fit_rows(const WorkOrder& order, const FitReading& fit, Table& table, const Wording& w)
@@ -79,14 +87,14 @@ void add_half_rows(const WorkOrder& order, Table& table, const Wording& w)
 
 void draw_checks(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
-    sheets.ensure(40);
-    draw_check_titles(sheets, w);
-    for (const Check& check : order.checks) {
-        const std::size_t before = sheets.count();
-        sheets.ensure(height_of(sheets.canvas(), sheets.room().width - 4, words_of(check, w)) + 6);
-        if (sheets.count() != before) draw_check_titles(sheets, w);
-        draw_check(sheets, check, w);
-    }
+    const double figure = 31, source = 26;
+    Table table{say(TableCaption::all_checks, w), {sheets.room().width - 4 * figure - source, figure, figure, figure, figure, source},
+                {say(TableCaption::check, w), say(TableCaption::value, w), say(TableCaption::worst_case, w), say(TableCaption::limit, w), say(TableCaption::result, w), say(TableCaption::source, w)}, {}};
+    Sources sources;
+    for (const Check& check : order.checks) table.rows.push_back(row_of(check, sources, w));
+    draw_table(sheets, table);
+    draw_sentences(sheets, order, w);
+    sheets.flow({{Lead::heading, say(ListHeading::sources, w), false, Spacing::close}, {Lead::none, running_text(sources.list(w)), false, Spacing::close}});
 }
 
 void draw_readings(Sheets& sheets, const WorkOrder& order, const Wording& w)
@@ -97,15 +105,6 @@ void draw_readings(Sheets& sheets, const WorkOrder& order, const Wording& w)
     table.rows.push_back({closed_name(w), closed_reading(order.reading, w), w.both(Rounded::measured, order.reading.closed_at[Reference::inner_cross])});
     for (const FitReading& fit : order.fits) add_fit_rows(order, fit, table, w);
     add_half_rows(order, table, w);
-    draw_table(sheets, table);
-}
-
-void draw_limits(Sheets& sheets, const WorkOrder& order, const Wording& w)
-{
-    const double width = sheets.room().width;
-    Table table{say(TableCaption::limits, w), {45, 20, width - 45 - 20}, {say(TableCaption::limit, w), say(TableCaption::value, w), say(TableCaption::source, w)}, {}};
-    for (const LimitRow& row : limit_rows())
-        table.rows.push_back({row.name, limit_text(row.limit, order.limits[row.limit].value, w), say(order.limits.basis(row.limit), w)});
     draw_table(sheets, table);
 }
 

@@ -2,17 +2,24 @@
 //
 // Schematic, not to scale. The half is drawn as it lies with the tractor on the left.
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "cut_sheet/cut_sheet_parts.hpp"
 #include "drawing/joint_drawing.hpp"
 
 namespace shaftcut::cut_sheet {
+
 namespace {
 
-constexpr double guard_height = 15, outer_tube = 8.4, inner_tube = 6.2;
-constexpr double guard_line_at = 11.4, axis_at = 22.9, tube_line_at = 37.2, boxes_at = 39.6;
+constexpr double outer_tube = 8.4, inner_tube = 6.2;
 constexpr double crosses_apart = 27, end_margin = 5;
+
+// Heights below the top of the drawing, and that of the guard.
+struct Heights {
+    double guard = 15, guard_line = 11.4, axis = 22.9, tube_line = 37.2, boxes = 39.6;
+};
+constexpr Heights heights_of(const Front& front) { return front.low_halves ? Heights{12, 11.2, 20.6, 33.2, 35.6} : Heights{}; }
 
 // Distances along the drawing from the joint's end of it.
 struct Places {
@@ -58,9 +65,9 @@ void draw_tube(Canvas& canvas, const Frame& frame, const Places& places, Tube tu
     canvas.line(frame.at(places.tube_cut, half + 1.6), frame.at(places.tube_cut, -half - 1.6), pen::cut_mark);
 }
 
-void draw_guard(Canvas& canvas, const Frame& frame, const Places& places)
+void draw_guard(Canvas& canvas, const Frame& frame, const Places& places, const Heights& heights)
 {
-    const double out = guard_height / 2, in = out - guard_wall;
+    const double out = heights.guard / 2, in = out - guard_wall;
     draw_guard_walls(canvas, frame, places.inner_cross, places.guard_cut, out);
     if (places.guard_cut == places.guard_end) return;
     for (const double side : {1.0, -1.0}) {
@@ -75,12 +82,19 @@ std::string dimension_text(const TubeView& view, const Wording& w)
     return drawn_length({view.guard, view.measured, view.cut.has_value(), view.comes_off(), view.before, view.kept}, w);
 }
 
-void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const TubeView& view, const Wording& w)
+// The letter of what is not cut.
+void draw_struck(Canvas& canvas, Point centre, const std::string& letter)
+{
+    draw_mark(canvas, centre, letter, Fill::white);
+    draw_strike(canvas, centre);
+}
+
+void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const Heights& heights, const TubeView& view, const Wording& w)
 {
     const double cut = view.guard ? places.guard_cut : places.tube_cut;
     const double end = view.guard ? places.guard_end : places.tube_end;
-    const double line = frame.top + (view.guard ? guard_line_at : tube_line_at);
-    const double edge = frame.axis() + (view.guard ? -guard_height / 2 - 1.3 : (view.tube == Tube::outer ? outer_tube : inner_tube) / 2 + 1.8);
+    const double line = frame.top + (view.guard ? heights.guard_line : heights.tube_line);
+    const double edge = frame.axis() + (view.guard ? -heights.guard / 2 - 1.3 : (view.tube == Tube::outer ? outer_tube : inner_tube) / 2 + 1.8);
     const double cross = frame.axis() + (view.guard ? -cross_radius - 0.5 : cross_radius + 0.5);
     const bool flip = frame.mirrored;
     const double inner = frame.x(places.inner_cross), mark = frame.x(cut), free = frame.x(end);
@@ -88,26 +102,29 @@ void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const
     const double number_y = line - 0.6 - number_radius;
     if (view.comes_off()) {
         draw_dimension(canvas, {std::min(mark, free), std::max(mark, free), line, edge, edge, ""});
-        draw_number(canvas, {(mark + free) / 2, number_y}, view.number, Fill::black);
+        draw_mark(canvas, {(mark + free) / 2, number_y}, letter_of(view.part()), Fill::black);
     } else if (view.cut) {
-        draw_number(canvas, {free + (flip ? number_radius + 2 : -number_radius - 2), number_y}, view.number, Fill::white);
+        draw_struck(canvas, {free + (flip ? number_radius + 2 : -number_radius - 2), number_y}, letter_of(view.part()));
     }
 }
 
 // Which cross is which: half lengths always start at the inner one.
-void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, const WorkOrder& order, End end, const Wording& w)
+void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, const Heights& heights, const WorkOrder& order, End end, const Wording& w)
 {
     const double inner = frame.x(places.inner_cross), outer = frame.x(places.outer_cross);
-    const double y = frame.top + tube_line_at - 1.3;
+    const double y = frame.top + heights.tube_line - 1.3;
     const double in = frame.mirrored ? -1.2 : 1.2;
     const Align after = frame.mirrored ? Align::right : Align::left;
     if (places.inner_cross == places.outer_cross) {
         canvas.text({inner + in, y}, say(HalfCaption::centre_of_cross, w), lettering::note, after);
         return;
     }
-    canvas.text({inner + in, y}, say(HalfCaption::inner_cross, w), lettering::strong, after);
+    // Beside the tube's length, which stands in the middle of its line.
+    const TubeView tube = tube_view(order, end, false);
+    const double room = (std::abs(frame.x(places.tube_cut) - inner) - canvas.width_of(dimension_text(tube, w), lettering::figure)) / 2 - 2.5;
+    canvas.fitted({inner + in, y}, room, say(HalfCaption::inner_cross, w), lettering::strong, after);
     canvas.text({outer, y}, say(HalfCaption::outer_cross, w), lettering::note, Align::centre);
-    const double line = frame.top + guard_line_at, from = frame.axis() - 6.5;
+    const double line = frame.top + heights.guard_line, from = frame.axis() - 6.5;
     draw_dimension(canvas, {std::min(inner, outer), std::max(inner, outer), line, from, from,
                             w.length(Rounded::measured, order.reading.shaft.spacing[end])});
     canvas.line({outer, frame.axis() + 6.5}, {outer, y - 3.6}, pen::dimension);
@@ -135,31 +152,28 @@ void draw_no_guard(Canvas& canvas, Rect room, const WorkOrder& order, const Tube
 
 }  // namespace
 
-// Draws what comes off one tube in its box at `room`; in cut_sheet_boxes.cpp.
-void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view, const Wording& w);
-double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order, const Wording& w);
-
-double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end, const Wording& w)
+double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end, const Front& front, const Wording& w)
 {
-    const Frame frame{room.x, room.width, room.y, axis_at, end == End::implement};
+    const Heights heights = heights_of(front);
+    const Frame frame{room.x, room.width, room.y, heights.axis, end == End::implement};
     const TubeView tube = tube_view(order, end, false), guard = tube_view(order, end, true);
     const Places places = places_of(order, frame, tube, guard);
     draw_half_heading(canvas, frame, order, end, w);
-    if (guard.used) draw_guard(canvas, frame, places);
+    if (guard.used) draw_guard(canvas, frame, places, heights);
     draw_joint(canvas, frame, places.outer_cross, places.inner_cross);
     draw_tube(canvas, frame, places, tube.tube);
     canvas.line(frame.at(places.outer_cross - 13, 0), frame.at(frame.width - 1, 0), pen::axis, {6, 1.2, 0.8, 1.2});
     const double bare = places.inner_cross + yoke + 5;
-    draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare), guard_height / 2 + 0.8);
-    if (guard.used) draw_length(canvas, frame, places, guard, w);
-    draw_length(canvas, frame, places, tube, w);
-    draw_cross_names(canvas, frame, places, order, end, w);
-    if (!order.cut) return room.y + boxes_at;
+    draw_break(canvas, frame, bare + 0.2 * (std::min(places.tube_cut, places.guard_cut) - bare), heights.guard / 2 + 0.8);
+    if (guard.used) draw_length(canvas, frame, places, heights, guard, w);
+    draw_length(canvas, frame, places, heights, tube, w);
+    draw_cross_names(canvas, frame, places, heights, order, end, w);
+    if (!order.cut) return room.y + heights.boxes;
     const double gap = 3, width = (room.width - gap) / 2;
-    if (guard.used) draw_cut_box(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard, w);
-    else draw_no_guard(canvas, {room.x, room.y + boxes_at, width, 0}, order, guard, w);
-    draw_cut_box(canvas, {room.x + width + gap, room.y + boxes_at, width, 0}, order, tube, w);
-    return room.y + boxes_at + cut_box_height(canvas, width, order, w);
+    if (guard.used) draw_cut_box(canvas, {room.x, room.y + heights.boxes, width, 0}, order, guard, w);
+    else draw_no_guard(canvas, {room.x, room.y + heights.boxes, width, 0}, order, guard, w);
+    draw_cut_box(canvas, {room.x + width + gap, room.y + heights.boxes, width, 0}, order, tube, w);
+    return room.y + heights.boxes + cut_box_height(canvas, width, order, w);
 }
 
 }  // namespace shaftcut::cut_sheet

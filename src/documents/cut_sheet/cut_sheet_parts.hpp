@@ -9,7 +9,9 @@
 #include "cut_sheet/behind_words.hpp"
 #include "cut_sheet/captions.hpp"
 #include "cut_sheet/front_words.hpp"
+#include "page/boxed_text.hpp"
 #include "page/sheet_parts.hpp"
+#include "order/step_words.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::cut_sheet {
@@ -18,7 +20,6 @@ using namespace sheet;
 
 // One of the four tubes, named by the end that it is on.
 struct TubeView {
-    int number = 0;  // 1, 2: the tractor half's guard and tube; 3, 4: the implement half's
     End end = End::tractor;
     Tube tube = Tube::inner;
     bool guard = false;
@@ -28,42 +29,54 @@ struct TubeView {
     std::optional<Length> cut;     // nothing when refused
     std::optional<Length> kept;    // nothing when refused or not known
 
+    SawnPart part() const { return guard ? guard_part(tube) : tube_part(tube); }
     bool comes_off() const { return cut && *cut > Length(); }
 };
 TubeView tube_view(const WorkOrder& order, End end, bool guard);
-std::vector<TubeView> tube_views(const WorkOrder& order);  // by number, those that are used
+std::vector<TubeView> tube_views(const WorkOrder& order);  // as they lie, those that are used
 
 // `type`: what the document is, as in Heading.
 Heading heading_of(const WorkOrder& order, TitleCaption type, const Wording& w);
 // Customer, machine, tractors, with what the job says of each.
 std::vector<std::pair<std::string, std::string>> heading_fields(const WorkOrder& order, const Wording& w);
 
-// How what is confirmed first stands on the first sheet: each in its own words, or, where many leave no room for them, as names in cells
-// with the words behind.
-enum class ConfirmForm { rows, cells };
-// Both 0 high where nothing is confirmed.
-double confirmations_height(const Canvas& canvas, double width, const WorkOrder& order, ConfirmForm form, const Wording& w);
-double draw_confirmations(Canvas& canvas, Rect room, const WorkOrder& order, ConfirmForm form, const Wording& w);
-Blocks confirmation_blocks(const WorkOrder& order, const Wording& w);  // the words of the cells
+// How much room the first sheet leaves each of its parts: the nearer, the more stands on it.
+struct Front {
+    std::size_t title_lines = 3;  // of a field in the title block
+    bool low_halves = false;      // halves drawn lower, without what can be left out
+    bool positions_at = true;     // each position with the place where the job says that it was measured
+    double gap = 1.2;             // between the halves and what stands over and under them
+    BoxedText steps{};
+};
 
-Blocks step_blocks(const WorkOrder& order, const Wording& w);
-Blocks warning_blocks(const WorkOrder& order, const Wording& w);  // checks that warn
-Blocks remark_blocks(const WorkOrder& order, const Wording& w);   // checks that were not made, and notes
-// Why the job is refused, and what would serve.
-Blocks refusal_blocks(const WorkOrder& order, const Wording& w);
-
-// Whether each of the first sheet's positions is said with the place where the job says that it was measured.
-enum class PositionWords { with_place, alone };
 // Each draws within the width of `room` from its top down and returns the y below itself.
-double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w, PositionWords positions = PositionWords::with_place);
-double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end, const Wording& w);
-double draw_overlaps(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w);
-double draw_sign_off(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w);
-double sign_off_height(const WorkOrder& order);
+double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w, const Front& front = {});
+double draw_warnings(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w);
+double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end, const Front& front, const Wording& w);
+// Strikes out a letter in its ring: from ring to ring on both sides of the letter, which stays readable.
+void draw_strike(Canvas& canvas, Point centre);
+// Draws what comes off one tube in its box at `room`.
+void draw_cut_box(Canvas& canvas, Rect room, const WorkOrder& order, const TubeView& view, const Wording& w);
+double cut_box_height(const Canvas& canvas, double width, const WorkOrder& order, const Wording& w);
 
+double draw_sign_off(Canvas& canvas, Rect room, const Wording& w);
+inline constexpr double sign_off_height = 12;
+
+// What is never forgotten, over the steps of a side from number `from` on, and what is done where a length is not confirmed.
+double draw_rules(Canvas& canvas, Rect room, const WorkOrder& order, std::size_t from, const Wording& w);
+
+// The steps from number `from` on, up to `last` of the bench, on the sheet while they fit. The first that did not, or that behind the last.
+std::size_t draw_steps(Sheets& sheets, const WorkOrder& order, std::size_t from, int last, const BoxedText& style, const Wording& w);
+// Whether those from number `from` on stand on the sheet down to `bottom`.
+bool steps_fit(Sheets& sheets, const WorkOrder& order, std::size_t from, int last, double bottom, const BoxedText& style, const Wording& w);
+// Where the rings are read, each position in a frame.
+double draw_position(Canvas& canvas, Rect room, const ReadRings& position, const Wording& w);
+double position_height(const Canvas& canvas, double width, const ReadRings& position, const Wording& w);
+
+void draw_refusal(Sheets& sheets, const WorkOrder& order, const Wording& w);
+// Leaf 2.
 void draw_checks(Sheets& sheets, const WorkOrder& order, const Wording& w);
 void draw_stated(Sheets& sheets, const WorkOrder& order, const Wording& w);
 void draw_readings(Sheets& sheets, const WorkOrder& order, const Wording& w);
-void draw_limits(Sheets& sheets, const WorkOrder& order, const Wording& w);
 
 }  // namespace shaftcut::cut_sheet

@@ -10,6 +10,10 @@
 namespace shaftcut::cut_sheet {
 namespace {
 
+// A verdict of few words stands beside the shaft's.
+constexpr Lettering short_word{8, Weight::bold};
+constexpr double most_beside = 50;
+
 // The position of a decided length as the job names it; empty where it does not.
 std::string at_of(const WorkOrder& order, const std::optional<Range>& range)
 {
@@ -21,9 +25,9 @@ std::string at_of(const WorkOrder& order, const std::optional<Range>& range)
     return {};
 }
 
-std::string positions_words(const WorkOrder& order, PositionWords words, const Wording& w)
+std::string positions_words(const WorkOrder& order, bool with_place, const Wording& w)
 {
-    const auto said = [&](Length length, const std::optional<Range>& range) { return PositionAt{length, words == PositionWords::alone ? "" : at_of(order, range)}; };
+    const auto said = [&](Length length, const std::optional<Range>& range) { return PositionAt{length, with_place ? at_of(order, range) : ""}; };
     PositionsSaid all;
     if (order.fit.shortest) all.shortest = said(order.fit.shortest->value, std::nullopt);
     for (const Range range : all_ranges)
@@ -31,21 +35,32 @@ std::string positions_words(const WorkOrder& order, PositionWords words, const W
     return positions(all, order.reading.has_wide_angle, w);
 }
 
-// What is not to be missed, wherever there is room for it.
-std::string warnings_first(const WorkOrder& order, const Wording& w)
+// A struck-out saw, for whoever reads no word of it.
+Rect draw_no_saw(Canvas& canvas, Rect place)
 {
-    const auto count = [&](CheckResult result) {
-        return std::count_if(order.checks.begin(), order.checks.end(), [&](const Check& check) { return check.result == result; });
-    };
-    const auto warnings = count(CheckResult::warn), unchecked = count(CheckResult::not_checked);
-    return warnings + unchecked == 0 ? "" : to_be_read(warnings, unchecked, order.verdict, w);
+    canvas.begin(Part::figure);
+    const double left = place.x, top = place.y + 4, right = place.right(), bottom = top + 7;
+    std::vector<Point> blade{{left, top}, {right - 9, top}, {right - 9, bottom}};
+    constexpr int teeth = 9;
+    const double pitch = (right - 9 - left) / teeth;
+    for (int i = 0; i < teeth; ++i) {
+        const double x = right - 9 - pitch * i;
+        blade.push_back({x - pitch / 2, bottom - 2.2});
+        blade.push_back({x - pitch, bottom - 0.3 * (i + 1) * 0.7});
+    }
+    canvas.shape(blade, pen::outline, Fill::none);
+    canvas.shape({{right - 9, top - 1}, {right, top - 1}, {right, bottom + 1}, {right - 9, bottom + 1}}, pen::outline, Fill::none);
+    canvas.shape({{right - 6.5, top + 1.5}, {right - 2.5, top + 1.5}, {right - 2.5, bottom - 1.5}, {right - 6.5, bottom - 1.5}}, pen::outline, Fill::none);
+    canvas.line({left, place.bottom() - 0.5}, {right, place.y + 0.5}, 2);
+    canvas.line({left, place.y + 0.5}, {right, place.bottom() - 0.5}, 2);
+    return place;
 }
 
 // In a box at the left; what is beside it begins at the right edge of the box that is given back.
 Rect draw_word(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w)
 {
     const bool refused = order.verdict == Verdict::refused;
-    const Lettering large{refused ? 11.0 : 8.0, Weight::bold};
+    const Lettering large = refused ? Lettering{11, Weight::bold} : short_word;
     const Rect word = canvas.text({room.x + 5, room.y + large.cap_height + 3}, verdict_words(order, w), large);
     const Rect box{room.x + 1, room.y + 0.5, word.width + 8, large.cap_height + 6};
     canvas.box(box, refused ? 2.0 : 1.2);
@@ -63,7 +78,7 @@ double draw_band(Canvas& canvas, Rect room, const WorkOrder& order, const Wordin
 }
 
 // Which shaft it is, its lengths and its positions, from the top of `room` down.
-double draw_shaft_words(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w, PositionWords positions)
+double draw_shaft_words(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w, bool with_place)
 {
     const auto put = [&](const std::string& text, Lettering lettering) {
         if (!text.empty()) room.y = canvas.paragraph({room.x, room.y}, room.width, text, lettering);
@@ -71,29 +86,30 @@ double draw_shaft_words(Canvas& canvas, Rect room, const WorkOrder& order, const
     put(say(order.shaft_title, w), lettering::name);
     put(closed_now(order, w), lettering::note);
     if (order.verdict == Verdict::cut) put(closed_after(order, w), lettering::note);
-    put(positions_words(order, positions, w), lettering::note);
-    if (order.verdict != Verdict::refused) put(warnings_first(order, w), lettering::strong);
+    put(positions_words(order, with_place, w), lettering::note);
     return room.y;
 }
 
 }  // namespace
 
-double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w, PositionWords positions)
+double draw_verdict(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w, const Front& front)
 {
     canvas.begin(Part::heading);
-    double below = room.y;
-    if (order.confirm.empty()) {
+    if (order.verdict == Verdict::refused) {
+        const Rect box = draw_word(canvas, room, order, w);
+        draw_no_saw(canvas, {box.right() + 5, box.y, 44, box.height});
+        canvas.begin(Part::paragraph);
+        return draw_shaft_words(canvas, {room.x, box.bottom() + 1, room.width, 0}, order, w, front.positions_at);
+    }
+    if (canvas.width_of(verdict_words(order, w), short_word) <= most_beside) {
         const Rect box = draw_word(canvas, room, order, w);
         const double x = box.right() + 4;
         canvas.begin(Part::paragraph);
-        below = std::max(box.bottom(), draw_shaft_words(canvas, {x, room.y - 1, room.right() - x, 0}, order, w, positions));
-    } else {
-        const double y = draw_band(canvas, room, order, w);
-        canvas.begin(Part::paragraph);
-        below = draw_shaft_words(canvas, {room.x, y, room.width, 0}, order, w, positions);
+        return std::max(box.bottom(), draw_shaft_words(canvas, {x, room.y - 1, room.right() - x, 0}, order, w, front.positions_at));
     }
-    if (const auto warning = guard_warning_for(order)) below = canvas.paragraph({room.x, below + 0.8}, room.width, warned(say(*warning, w), w), lettering::close_name);
-    return below;
+    const double y = draw_band(canvas, room, order, w);
+    canvas.begin(Part::paragraph);
+    return draw_shaft_words(canvas, {room.x, y, room.width, 0}, order, w, front.positions_at);
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -7,7 +7,6 @@ namespace shaftcut::cut_sheet {
 TubeView tube_view(const WorkOrder& order, End end, bool guard)
 {
     TubeView view;
-    view.number = (end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
     view.end = end;
     view.tube = tube_on(order.shaft, end);
     view.guard = guard;

@@ -59,7 +59,7 @@ void draw_row(Sheets& sheets, const ExtremeRow& row)
     const double top = sheets.y(), height = height_of_row(sheets, row), x = room.x + name_width;
     canvas.begin(Part::table);
     canvas.line({room.x, top}, {room.right(), top}, pen::axis);
-    canvas.text({room.x, top + baseline_at}, row.name, lettering::strong);
+    canvas.fitted({room.x, top + baseline_at}, name_width - 1, row.name, lettering::strong);
     canvas.text({x, top + baseline_at}, row.figure, lettering::name);
     canvas.text({x, top + baseline_at + to_beside}, row.millimetres, lettering::note);
     canvas.paragraph({x + figure_width, notes_at(top)}, words_width(sheets), row.words, lettering::note);

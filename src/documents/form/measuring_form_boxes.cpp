@@ -19,7 +19,7 @@ std::optional<Reference> stated_reference(const MeasuringForm& form)
 double draw_heading(Canvas& canvas, Rect room, int number, const std::string& title, const std::string& hint)
 {
     canvas.begin(Part::heading);
-    draw_number(canvas, {room.x + number_radius, room.y + 3}, number, Fill::black);
+    draw_mark(canvas, {room.x + number_radius, room.y + 3}, std::to_string(number), Fill::black);
     const Rect drawn = canvas.text({room.x + 7.5, room.y + 4.7}, title, lettering::name);
     canvas.begin(Part::paragraph);
     canvas.fitted({drawn.right() + 3, room.y + 4.7}, room.right() - drawn.right() - 3, hint, lettering::note);

@@ -123,11 +123,11 @@ void draw_arrow(Canvas& canvas, Point from, Point tip)
     canvas.shape({tip, {back.x - along.y * half, back.y + along.x * half}, {back.x + along.y * half, back.y - along.x * half}}, 0, Fill::black);
 }
 
-void draw_number(Canvas& canvas, Point centre, int number, Fill fill)
+void draw_mark(Canvas& canvas, Point centre, const std::string& mark, Fill fill)
 {
     const bool black = fill == Fill::black;
     canvas.disc(centre, black ? number_radius : number_radius - pen::guard / 2, fill, black ? 0 : pen::guard);
-    canvas.text({centre.x, centre.y + 1.4}, std::to_string(number), {2.8, Weight::bold}, Align::centre, black ? Ink::white : Ink::black);
+    canvas.text({centre.x, centre.y + 1.4}, mark, {2.8, Weight::bold}, Align::centre, black ? Ink::white : Ink::black);
 }
 
 }  // namespace shaftcut

@@ -95,8 +95,8 @@ void draw_dimension(Canvas& canvas, const DimensionLine& dimension);
 // An arrow head of 3 × 1.1 whose tip points away from `from`; none where both are one point.
 void draw_arrow(Canvas& canvas, Point from, Point tip);
 
-// A number in a disc: black where something is cut, white in a ring where nothing is.
-void draw_number(Canvas& canvas, Point centre, int number, Fill fill);
+// A letter or number in a disc: black where something is cut, white in a ring where nothing is.
+void draw_mark(Canvas& canvas, Point centre, const std::string& mark, Fill fill);
 inline constexpr double number_radius = 2.9;
 
 }  // namespace shaftcut

@@ -57,7 +57,8 @@ void draw_cell(Canvas& canvas, Rect cell, const std::string& name, const std::st
 {
     canvas.line({cell.x, cell.y}, {cell.right(), cell.y}, pen::dimension);
     const Rect label = canvas.text({cell.x + inset, cell.y + 4}, name, lettering::note);
-    canvas.text({label.right() + 1.5, cell.y + 4}, value, lettering::strong);
+    const double x = label.right() + 1.5;
+    canvas.fitted({x, cell.y + 4}, cell.right() - x - 0.5, value, lettering::strong);
 }
 
 double draw_loud(Canvas& canvas, Rect cell, const std::string& words)

@@ -110,9 +110,7 @@ void add_tube(SheetBuilder& sheet, Names& names, const WorkOrder& order, Tube tu
     };
     CellStyle kept = large(style::figure(), order);
     kept.bold = true;
-    // Numbered as on the cut sheet.
-    const int number = (order.reading.shaft.halves[tube].end == End::tractor ? 1 : 3) + (guard ? 0 : 1);
-    sheet.put(0, piece_name({number, order.reading.shaft.halves[tube].end, tube, guard}, w), style::label());
+    sheet.put(0, piece_name({order.reading.shaft.halves[tube].end, tube, guard}, w), style::label());
     sheet.put(unit_column, std::string(unit_word(order.units)), style::label());
     sheet.put(tolerance_column, in_units(order.saw.plus_minus, order.units), decimals(of_a_tolerance(), order));
     if (inches(order)) {

@@ -33,7 +33,7 @@ void put_tick(SheetBuilder& sheet, int column, const Wording& w)
 }
 
 // Unlike the Order sheet's own cells these are only copies to work from.
-void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tube, bool guard, const Wording& w)
+void add_piece(SheetBuilder& sheet, const WorkOrder& order, Tube tube, bool guard, const Wording& w)
 {
     const std::string cut = for_tube(guard ? "cut_THIS_guard" : "cut_THIS_tube", tube);
     const std::string keep = for_tube(guard ? "keep_THIS_guard_half" : "keep_THIS_half", tube);
@@ -48,7 +48,7 @@ void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tub
         if (off) cut_now = inches ? sixteenths(*off, Toward::nearest) : off->mm();
         if (kept) keep_now = inches ? sixteenths(*kept, Toward::down) : kept->mm();
     }
-    sheet.put(0, static_cast<double>(number), style::figure());
+    sheet.put(0, letter_of(guard ? guard_part(tube) : tube_part(tube)), style::label());
     sheet.put(1, tube_to_saw(order.reading.shaft.halves[tube].end, tube, guard, w), style::label());
     sheet.put(2, CellFormula{"IF(" + holds("verdict", CellWord::refused, w) + ",\"\"," + cut + ")", cut_now}, figure);
     sheet.put(3, CellFormula{"IF(" + holds("verdict", CellWord::refused, w) + ",\"\"," + keep + ")", keep_now}, figure);
@@ -59,10 +59,9 @@ void add_piece(SheetBuilder& sheet, const WorkOrder& order, int number, Tube tub
 void add_steps(SheetBuilder& sheet, const WorkOrder& order, const Wording& w)
 {
     add_head(sheet, PartsBlock::operations, w);
-    int number = 0;
-    for (const std::string& step : say_all(order.steps, w)) {
-        sheet.put(0, static_cast<double>(++number), style::figure());
-        sheet.put(1, step, style::label());
+    for (const Step& step : order.steps) {
+        sheet.put(0, static_cast<double>(step.number), style::figure());
+        sheet.put(1, say(step, w), style::label());
         sheet.put(2, {}, style::written());
         sheet.put(3, {}, style::written());
         put_tick(sheet, 4, w);
@@ -111,9 +110,8 @@ Worksheet parts_sheet(const WorkOrder& order, const std::string& footer, const W
     sheet.end_row(18);
     add_warning(sheet, order, w);
     add_head(sheet, PartsBlock::tubes, w);
-    int number = 0;
     for (const End end : both_ends)
-        for (const bool guard : {true, false}) add_piece(sheet, order, ++number, tube_on(order.shaft, end), guard, w);
+        for (const bool guard : {true, false}) add_piece(sheet, order, tube_on(order.shaft, end), guard, w);
     add_steps(sheet, order, w);
     add_written_lines(sheet, w);
     add_section(sheet, PartsBlock::cautions, w);

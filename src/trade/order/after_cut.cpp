@@ -10,8 +10,6 @@
 namespace shaftcut {
 namespace {
 
-constexpr SawnPart tube_part(Tube tube) { return tube == Tube::inner ? SawnPart::inner_tube : SawnPart::outer_tube; }
-constexpr SawnPart guard_part(Tube tube) { return tube == Tube::inner ? SawnPart::inner_guard : SawnPart::outer_guard; }
 
 // S − k: to where each path must come down.
 Length target(const WorkOrder& order) { return order.fit.shortest->value - order.limits.length(Limit::closing_clearance); }

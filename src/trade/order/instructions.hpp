@@ -5,8 +5,8 @@
 
 namespace shaftcut {
 
-// The steps for this order; they name no figure that comes from a measured length, so they hold for a document whose lengths
-// are changed. A refused order has none.
+// The steps for this order, each with its number; those that it does not need are left out. Their figures hold for the lengths as they
+// were stated. A refused order has none; one that fits has 1, 2, 4 where something is confirmed on the parted shaft, and 12 to 16.
 std::vector<Step> steps_for(const WorkOrder& order);
 
 std::vector<Caution> cautions_for(const WorkOrder& order);

@@ -26,12 +26,14 @@ std::string say(const Check& check, const Wording& w)
     return running_text(sentences);
 }
 
-std::string basis(const Check& check, const Wording& w)
+std::vector<std::string> basis_clauses(const Check& check, const Wording& w)
 {
     std::vector<std::string> clauses;
     for (const CheckBasis& one : check.basis) clauses.push_back(clause(one, w));
-    return separated(clauses, "; ");
+    return clauses;
 }
+
+std::string basis(const Check& check, const Wording& w) { return separated(basis_clauses(check, w), "; "); }
 
 std::vector<std::string> reasons_to_refuse(const std::vector<Check>& checks, const Wording& w)
 {

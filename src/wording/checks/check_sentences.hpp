@@ -18,6 +18,9 @@ std::string say(const Check& check, const Wording& w);
 // The limit's source and how the value is computed, clauses parted by semicolons; of a check that was not made, why.
 std::string basis(const Check& check, const Wording& w);
 
+// The same clause by clause, for a list that says each once.
+std::vector<std::string> basis_clauses(const Check& check, const Wording& w);
+
 // What the failed ones say; of one with contradictions, each for itself.
 std::vector<std::string> reasons_to_refuse(const std::vector<Check>& checks, const Wording& w);
 

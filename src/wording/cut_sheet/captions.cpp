@@ -21,8 +21,9 @@ std::string say(TitleCaption caption, const Wording& w)
 std::string say(ListHeading heading, const Wording& w)
 {
     switch (heading) {
-    case ListHeading::steps: return w("Do in this order");
     case ListHeading::look_out: return w("Look out");
+    case ListHeading::not_checked: return w("Not checked, and what to measure for it");
+    case ListHeading::sources: return w("Sources");
     case ListHeading::notes: return w("Notes");
     case ListHeading::why: return w("Why");
     case ListHeading::instead: return w("What would serve instead");
@@ -53,15 +54,34 @@ std::string say(HalfCaption caption, const Wording& w)
 std::string say(EntryCaption caption, const Wording& w)
 {
     switch (caption) {
-    case EntryCaption::yes: return w("yes");
-    case EntryCaption::no: return w("no");
     case EntryCaption::name: return w("Name");
     case EntryCaption::date: return w("Date");
-    case EntryCaption::signature: return w("Signature");
-    case EntryCaption::closed: break;
+    case EntryCaption::signature: break;
     }
-    return w("closed length");
+    return w("Signature");
 }
+
+std::string say(RuleCaption caption, const Wording& w)
+{
+    if (caption == RuleCaption::all_off) return w("PTO off, engine off, key in your pocket, machine lowered or on stands.");
+    return running_text({w("Shaft off the machine (a clutch bolted to the machine stays)."),
+                         w("Move the machine only from the seat, in small steps, nobody between; at each stop PTO off, engine off, key in your pocket, lifted parts on stands.")});
+}
+
+std::string say(RingCaption caption, const Wording& w)
+{
+    switch (caption) {
+    case RingCaption::expected: return w("expected");
+    case RingCaption::read: return w("read ▭");
+    case RingCaption::from: return w("good from");
+    case RingCaption::to: return w("to");
+    case RingCaption::never_under: return w("NEVER under");
+    case RingCaption::never_over: break;
+    }
+    return w("NEVER over");
+}
+
+std::string on_rings(RingCaption caption, const std::string& sum, const Wording& w) { return w("{name} {sum}", {{"name", say(caption, w)}, {"sum", sum}}); }
 
 std::string say(TableCaption caption, const Wording& w)
 {
@@ -79,10 +99,9 @@ std::string say(TableCaption caption, const Wording& w)
     case TableCaption::inner_cross_to_free_end: return w("inner cross to free end");
     case TableCaption::not_known: return w("not known");
     case TableCaption::not_measured: return w("not measured");
-    case TableCaption::limits: return w("Limits in force");
     case TableCaption::source: break;
     }
-    return w("where it comes from");
+    return w("source");
 }
 
 std::string say(StatedCaption caption, const Wording& w)

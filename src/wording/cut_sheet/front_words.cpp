@@ -47,13 +47,6 @@ std::string subject(const std::string& shaft_number, const Wording& w)
     return w("Drive shaft {number}: fitting its length", {{"number", shaft_number}});
 }
 
-std::string follows(bool continued, bool all_checks, std::size_t sheet, const Wording& w)
-{
-    if (!continued) return w("▼ all checks on sheet {sheet}", {{"sheet", sheet}});
-    if (all_checks) return w("▼ continued, all checks on sheet {sheet}", {{"sheet", sheet}});
-    return w("▼ continued on sheet {sheet}", {{"sheet", sheet}});
-}
-
 std::string closed_now(const WorkOrder& order, const Wording& w) { return closed(order, order.reading.closed_at, Rounded::measured, When::before, w); }
 std::string closed_after(const WorkOrder& order, const Wording& w) { return closed(order, order.cut->closed_at, Rounded::closed_after, When::after, w); }
 
@@ -67,14 +60,6 @@ std::string positions(const PositionsSaid& positions, bool has_wide_angle, const
     const std::string shortest = shortest_at(*positions.shortest, w);
     if (longest.empty()) return w("Shortest {shortest}{inner:|, INNER crosses}", {{"shortest", shortest}, inner});
     return w("Shortest {shortest}, longest {longest}{inner:|, INNER crosses}", {{"shortest", shortest}, {"longest", longest}, inner});
-}
-
-std::string to_be_read(std::int64_t warnings, std::int64_t not_checked, Verdict verdict, const Wording& w)
-{
-    const NamedValue count{"count", warnings}, many{"many", warnings != 1}, unchecked{"unchecked", not_checked}, cut{"cut", verdict == Verdict::cut};
-    if (not_checked == 0) return w("{count} {many:WARNING|WARNINGS}: read before you {cut:fit it|saw}", {count, many, cut});
-    if (warnings == 0) return w("{unchecked} NOT CHECKED: read before you {cut:fit it|saw}", {unchecked, cut});
-    return w("{count} {many:WARNING|WARNINGS}, {unchecked} NOT CHECKED: read before you {cut:fit it|saw}", {count, many, unchecked, cut});
 }
 
 std::string half_name(End end, const Wording& w) { return w("{end:TRACTOR|IMPLEMENT} HALF", {{"end", end}}); }
@@ -99,7 +84,7 @@ std::string doubted(const std::string& cut, const Wording& w) { return w("{cut} 
 std::string millimetres_of(Length cut, const std::optional<Length>& kept, const Wording& w)
 {
     const std::string figure = millimetres_beside(w, Rounded::cut, cut);
-    if (!kept) return w("{cut}: hold the halves side by side", {{"cut", figure}});
+    if (!kept) return w("{cut}: hold side by side", {{"cut", figure}});
     return w("{cut}, keep {kept}", {{"cut", figure}, {"kept", millimetres_beside(w, Rounded::kept, *kept)}});
 }
 
@@ -119,61 +104,12 @@ std::string drawn_length(const DrawnLength& length, const Wording& w)
     return w("{guard:tube|guard} {kept}  (worked out: {before})", {guard, kept, was});
 }
 
-std::string overlaps_heading(bool has_wide_angle, const Wording& w)
-{
-    return has_wide_angle ? w("Overlap of the tubes, to scale (between INNER crosses)") : w("Overlap of the tubes, to scale");
-}
-
-std::string closed_position(Verdict verdict, Length closed, const Wording& w)
-{
-    if (verdict != Verdict::cut) return w("Closed {length}", {{"length", w.length(Rounded::measured, closed)}});
-    return w("Closed, after the cut {length}", {{"length", w.length(Rounded::closed_after, closed)}});
-}
-
-std::string shortest_position(Length shortest, const Wording& w) { return w("At the shortest {length}", {{"length", w.length(Rounded::shortest, shortest)}}); }
-
-std::string longest_position(Range range, Length longest, const Wording& w)
-{
-    return w("At the longest, {range:working|turning|standing} {length}", {{"range", range}, {"length", w.length(Rounded::longest, longest)}});
-}
-
-std::string overlap(Length overlap, const Wording& w) { return w("overlap {length}", {{"length", w.length(Rounded::overlap, overlap)}}); }
-
-std::string other_overlaps(const std::vector<RangeOverlap>& ranges, const Wording& w)
-{
-    if (ranges.empty()) return {};
-    const RangeOverlap &one = ranges.front(), &other = ranges.back();
-    const NamedValue range{"range", one.range}, length{"length", w.length(Rounded::longest, one.longest)}, overlap{"overlap", w.length(Rounded::overlap, one.overlap)};
-    if (ranges.size() == 1) return w("Overlap at the longest, {range:working|turning|standing} {length}: {overlap}", {range, length, overlap});
-    return w("Overlap at the longest, {range:working|turning|standing} {length}: {overlap}; {other:working|turning|standing} {other_length}: {other_overlap}",
-             {range, length, overlap, {"other", other.range}, {"other_length", w.length(Rounded::longest, other.longest)}, {"other_overlap", w.length(Rounded::overlap, other.overlap)}});
-}
-
-std::string left_to_close(Length clearance, const Wording& w)
-{
-    return w("Left to close at the shortest: {clearance}", {{"clearance", w.both(Rounded::clearance, clearance)}});
-}
-
-std::string measured_after(bool has_wide_angle, const Wording& w)
-{
-    return w("Measured after the cut, from the {wide:cross|INNER cross} to the free end (in brackets: as it should be)", {{"wide", has_wide_angle}});
-}
-
-std::string measured_name(int number, End end, bool guard, const Wording& w)
-{
-    return w("{number} {end:tractor|implement} {guard:tube|guard}", {{"number", number}, {"end", end}, {"guard", guard}});
-}
-
-std::string closed_between(Reference reference, const Wording& w) { return w("closed, {reference:outer|inner} crosses", {{"reference", reference}}); }
-
 std::string warning(CheckId check, const std::string& says, const Wording& w) { return w("WARNING, {check}: {says}", {{"check", spoken(check, w)}, {"says", says}}); }
 
-std::string not_checked(const std::vector<Check>& checks, const Wording& w)
-{
-    std::string names;
-    for (const Check& check : checks)
-        if (check.result == CheckResult::not_checked) names += (names.empty() ? "" : ", ") + spoken(check.id, w);
-    return names.empty() ? "" : w("NOT CHECKED: {checks}.", {{"checks", names}});
-}
+std::string not_checked(CheckId check, const std::string& why, const Wording& w) { return w("{check}: {why}.", {{"check", spoken(check, w)}, {"why", why}}); }
+
+std::string numbered_source(std::size_t number, const std::string& source, const Wording& w) { return w("[{number}] {source}.", {{"number", number}, {"source", source}}); }
+
+std::string step_number(int number, const Wording& w) { return w("{number}", {{"number", number}}); }
 
 }  // namespace shaftcut::cut_sheet

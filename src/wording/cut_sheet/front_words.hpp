@@ -1,4 +1,4 @@
-// What sheet 1 of the cut sheet says with figures: title, verdict, halves, overlaps, what is confirmed and signed.
+// What the cut sheet says with figures: title, verdict, halves, lists.
 #pragma once
 
 #include <optional>
@@ -12,9 +12,6 @@ namespace shaftcut::cut_sheet {
 // The file's title, and what the title block is about.
 std::string document_title(const std::string& order, const Wording& w);
 std::string subject(const std::string& shaft_number, const Wording& w);
-
-// At the foot of a column: that it goes on, or that the checks come, or both, on this sheet.
-std::string follows(bool continued, bool all_checks, std::size_t sheet, const Wording& w);
 
 // "Closed now: 860 mm from the outer cross = 796 mm from the inner cross", the cross that the job stated first.
 std::string closed_now(const WorkOrder& order, const Wording& w);
@@ -31,9 +28,6 @@ struct PositionsSaid {
 };
 // "Shortest 742 mm, longest working 800 mm (level), turning 850 mm, INNER crosses": what the steps refer to. Empty where none is known.
 std::string positions(const PositionsSaid& positions, bool has_wide_angle, const Wording& w);
-
-// "2 WARNINGS, 1 NOT CHECKED: read before you saw". One of them at least.
-std::string to_be_read(std::int64_t warnings, std::int64_t not_checked, Verdict verdict, const Wording& w);
 
 std::string half_name(End end, const Wording& w);                   // "TRACTOR HALF"
 std::string part_name(End end, bool guard, const Wording& w);       // "TRACTOR HALF · GUARD"
@@ -55,34 +49,14 @@ struct DrawnLength {
 };
 std::string drawn_length(const DrawnLength& length, const Wording& w);
 
-// Over the picture of the overlaps, and of its positions.
-std::string overlaps_heading(bool has_wide_angle, const Wording& w);
-std::string closed_position(Verdict verdict, Length closed, const Wording& w);
-std::string shortest_position(Length shortest, const Wording& w);
-std::string longest_position(Range range, Length longest, const Wording& w);
-std::string overlap(Length overlap, const Wording& w);
-// The ranges that the picture does not show, two at most; empty where there is none.
-struct RangeOverlap {
-    Range range;
-    Length longest, overlap;
-};
-std::string other_overlaps(const std::vector<RangeOverlap>& ranges, const Wording& w);
-std::string left_to_close(Length clearance, const Wording& w);
-
 // What is confirmed first.
-std::string confirm_heading(Verdict verdict, const Wording& w);
 std::string confirm_outside(Verdict verdict, const Wording& w);
-std::string confirmed_name(const WorkOrder& order, Confirmed what, const Wording& w);  // "implement half, cross to tube's end"
-std::string expected(Length length, Length plus_minus, Units units, const Wording& w); // "690 ± 6 mm"
-std::string named(const std::string& name, const std::string& says, const Wording& w); // "name: what is said of it"
 
-// The boxes to write in.
-std::string measured_after(bool has_wide_angle, const Wording& w);
-std::string measured_name(int number, End end, bool guard, const Wording& w);  // "1 tractor guard"
-std::string closed_between(Reference reference, const Wording& w);             // "closed, outer crosses"
+std::string step_number(int number, const Wording& w);  // "7"
 
 // In the lists.
 std::string warning(CheckId check, const std::string& says, const Wording& w);
-std::string not_checked(const std::vector<Check>& checks, const Wording& w);  // empty where all were
+std::string not_checked(CheckId check, const std::string& why, const Wording& w);
+std::string numbered_source(std::size_t number, const std::string& source, const Wording& w);  // "[3] EN 12965:2019 … ."
 
 }  // namespace shaftcut::cut_sheet

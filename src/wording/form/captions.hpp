@@ -21,7 +21,7 @@ enum class ConditionCaption { heading, hint, guard, chains, locks, crosses, tube
 enum class ClosedCaption {
     heading, together, strokes, outer_cross, inner_cross, only_cross, dashed, both, tractor_end, machine_end
 };
-enum class EndCaption { heading, hint, tractor_tick, machine_tick, lock, joint, device, tractor_connection, tractor_onto, machine_connection, machine_onto };
+enum class EndCaption { heading, hint, tractor_tick, machine_tick, joint, device, tractor_connection, tractor_onto, machine_connection, machine_onto };
 enum class LimitCaption { clearance, limit, why, by_whom };
 // The halves, parted.
 enum class HalfCaption {

@@ -91,7 +91,6 @@ std::string say(EndCaption caption, const Wording& w)
     case EndCaption::hint: return w("T: the end at the tractor, nearer the power. M: the end at the machine. Lock: what holds the yoke on its stub.");
     case EndCaption::tractor_tick: return w("T");
     case EndCaption::machine_tick: return w("M");
-    case EndCaption::lock: return w("lock");
     case EndCaption::joint: return w("joint");
     case EndCaption::device: return w("device");
     case EndCaption::tractor_connection: return w("T: bore of the yoke");

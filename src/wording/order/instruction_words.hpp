@@ -1,15 +1,15 @@
-// Steps, cautions, notes and the names of a machine's pictures, said.
+// Cautions, notes and the names of a machine's pictures, said.
 #pragma once
 
 #include <string>
 
+#include "order/step_words.hpp"
 #include "shaftcut/trade/order/findings.hpp"
 #include "shaftcut/trade/order/machine_view.hpp"
 #include "wording.hpp"
 
 namespace shaftcut {
 
-std::string say(const Step& step, const Wording& w);
 std::string say(Caution caution, const Wording& w);
 std::string say(const GuardWarning& warning, const Wording& w);
 std::string say(const Note& note, const Wording& w);

@@ -1,5 +1,7 @@
 #include "work_order_book/cut_block_words.hpp"
 
+#include "order/step_words.hpp"
+
 namespace shaftcut::workbook {
 namespace {
 
@@ -49,8 +51,8 @@ std::vector<std::string> cut_heads(const Wording& w) { return {w("Tube"), w("CUT
 
 std::string piece_name(const CutPiece& piece, const Wording& w)
 {
-    return w("{number}  {end:Tractor|Implement} half ({tube:inner|outer} tube): {guard:tube|guard}",
-             {{"number", piece.number}, {"end", piece.end}, {"tube", piece.tube}, {"guard", piece.guard}});
+    return w("{letter}  {end:Tractor|Implement} half ({tube:inner|outer} tube): {guard:tube|guard}",
+             {{"letter", letter_of(piece.guard ? guard_part(piece.tube) : tube_part(piece.tube))}, {"end", piece.end}, {"tube", piece.tube}, {"guard", piece.guard}});
 }
 
 std::string how_to_saw(HowToSaw how, const Wording& w) { return w(english(how)); }

@@ -12,9 +12,8 @@ namespace shaftcut::workbook {
 std::string cut_heading(const Wording& w);
 std::vector<std::string> cut_heads(const Wording& w);
 
-// "2  Tractor half (inner tube): tube".
+// "C  Tractor half (inner tube): tube", with its letter on the cut sheet.
 struct CutPiece {
-    int number = 1;
     End end = End::tractor;
     Tube tube = Tube::inner;
     bool guard = false;

@@ -24,7 +24,7 @@ std::string heading(PartsBlock block, const Wording& w) { return w(english(block
 std::vector<std::string> heads(PartsBlock block, const Wording& w)
 {
     switch (block) {
-    case PartsBlock::tubes: return {w("No."), w("Tube"), w("Cut off"), w("Keep"), w("Done")};
+    case PartsBlock::tubes: return {w("Mark"), w("Tube"), w("Cut off"), w("Keep"), w("Done")};
     case PartsBlock::operations: return {w("No."), w("Operation"), w("By"), w("Remark"), w("Done")};
     case PartsBlock::parts: return {w("No."), w("What"), w("Count"), w("Where from"), w("Done")};
     case PartsBlock::cautions: break;

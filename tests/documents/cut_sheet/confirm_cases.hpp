@@ -2,6 +2,7 @@
 #pragma once
 
 #include "documents/cut_sheet/sheet_cases.hpp"
+#include "order/instructions.hpp"
 
 namespace shaftcut::test {
 
@@ -67,6 +68,7 @@ inline std::vector<SheetCase> confirm_cases()
     const auto add = [&](const std::string& name, const Job& job_, Units units, std::size_t count) {
         cases.push_back({name + (units == Units::in ? ", inches, " : ", ") + std::to_string(count), worked_in(job_, units)});
         cases.back().order.confirm = confirmations(count);
+        cases.back().order.steps = steps_for(cases.back().order);
     };
     for (const Units units : {Units::mm, Units::in}) {
         for (const std::size_t count : {1, 2, 3, 5, 9}) {

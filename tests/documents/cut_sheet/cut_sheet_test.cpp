@@ -77,10 +77,13 @@ TEST_CASE("nothing is dropped: every sentence of the work order is on its sheets
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             const std::vector<Page> pages = cut_sheet_of(order, paper);
             std::vector<std::string> sentences{order.order, say(order.shaft_title, w), order.owner, order.customer, order.machine, order.tractor};
-            for (const Check& check : order.checks) sentences.insert(sentences.end(), {to_word(check.id), said(check, w), basis_said(check, w)});
-            for (const auto& list : {say_all(order.steps, w), reasons_of(order), say_all(order.ways_out, w), say_all(order.notes, w), say_all(order.cautions, w)})
+            for (const Check& check : order.checks) {
+                sentences.push_back(to_word(check.id));
+                if (check.result == CheckResult::warn) sentences.push_back(said(check, w));
+                for (const std::string& clause : basis_clauses(check, w)) sentences.push_back(clause);
+            }
+            for (const auto& list : {reasons_of(order), say_all(order.ways_out, w), say_all(order.notes, w), say_all(order.cautions, w)})
                 sentences.insert(sentences.end(), list.begin(), list.end());
-            for (const LimitRow& row : limit_rows()) sentences.insert(sentences.end(), {row.name, say(order.limits.basis(row.limit), w)});
             for (const std::string& sentence : sentences) {
                 INFO(sentence);
                 CHECK(contains(pages, sentence));
@@ -124,21 +127,13 @@ TEST_CASE("a refused sheet holds none of the figures that the cut would have had
             }
 }
 
-TEST_CASE("the first sheet has the positions that the steps refer to, and says what is to be read before the saw")
+TEST_CASE("the first sheet has the positions that the steps refer to")
 {
     for (const SheetCase& one : sheet_cases()) {
         INFO(one.name);
         for (const Paper paper : {Paper::a4, Paper::letter}) {
             const std::vector<Page> first{cut_sheet_of(one.order, paper).front()};
-            const auto count = [&](CheckResult result) {
-                return std::count_if(one.order.checks.begin(), one.order.checks.end(), [&](const Check& check) { return check.result == result; });
-            };
-            const bool refused = one.order.verdict == Verdict::refused;
-            const bool warned = count(CheckResult::warn) > 0, unchecked = count(CheckResult::not_checked) > 0;
-            CHECK(contains(first, ": read before you ") == (!refused && (warned || unchecked)));
-            if (refused) continue;
-            if (warned) CHECK(contains(first, std::to_string(count(CheckResult::warn)) + " WARNING"));
-            if (unchecked) CHECK(contains(first, std::to_string(count(CheckResult::not_checked)) + " NOT CHECKED"));
+            if (one.order.verdict == Verdict::refused) continue;
             CHECK(contains(first, "Shortest " + figure_with_unit(one.order.fit.shortest->value, one.order.units, Toward::down) + ", longest "));
         }
     }
@@ -188,10 +183,8 @@ TEST_CASE("what is continued says where, and sheets are numbered")
     });
     const std::vector<Page> pages = cut_sheet_of(worked_in(long_names_job(), Units::in), Paper::letter);
     REQUIRE(pages.size() > 2);
-    CHECK(find(pages[0], "▼ continued, all checks on sheet 2"));
     CHECK(find(pages[0], "1 of " + std::to_string(pages.size())));
     CHECK(find(pages[1], "Sheet 2 of " + std::to_string(pages.size())));
-    CHECK(find(pages[1], "continued on sheet 3 →"));
 }
 
 TEST_CASE("a sign without a glyph is replaced where it stands, and the sheet says what that means")

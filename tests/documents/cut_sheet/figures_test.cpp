@@ -64,8 +64,8 @@ std::vector<Named> quantities(const WorkOrder& order)
             {"longest turning", Rounded::longest, {order.fit.longest[Range::turning]->value}, {"At the longest, turning", ", turning(?= [-0-9./]+ (?:mm|in), standing)"}},
             {"closed now", Rounded::measured, {order.reading.closed_at[stated]}, {"Closed now:"}},
             {"closed after", Rounded::closed_after, {cut.closed_at[stated]}, {"After the cut:", "closed length after the cut"}},
-            {"clearance", Rounded::clearance, {value_of(order, CheckId::closing_clearance)}, {"Left to close at the shortest:", "Clearance left at the shortest length is"}},
-            {"clearance asked", Rounded::clearance, {clearance}, {"Shortest position: at least", "closing-clearance (?!pass|WARN)"}},
+            {"clearance", Rounded::clearance, {value_of(order, CheckId::closing_clearance)}, {"Left to close at the shortest:", "Clearance left at the shortest length is", "closing-clearance"}},
+            {"clearance asked", Rounded::clearance, {clearance}, {"Shortest position: at least", "closing-clearance [-0-9./]+ (?:mm|in) [-0-9./]+ (?:mm|in)"}},
             {"overlap at the longest", Rounded::overlap, {*cut.overlap.longest[Range::turning]}, {"At the longest turning length the overlap is"}}};
 }
 

@@ -8,14 +8,14 @@ using namespace shaftcut::test;
 
 namespace {
 
-using Expected = std::vector<std::pair<Confirmed, std::pair<double, double>>>;
+using ExpectedConfirmations = std::vector<std::pair<Confirmed, std::pair<double, double>>>;
 
 // Looks as 0 ± 0.
-Expected asked(const Change& change)
+ExpectedConfirmations asked(const Change& change)
 {
     Setting setting;
     change(setting);
-    Expected found;
+    ExpectedConfirmations found;
     for (const Confirmation& one : worked(setting).confirm)
         found.push_back({one.what, {one.expected.value_or(Length()).mm(), one.plus_minus.value_or(Length()).mm()}});
     return found;
@@ -36,25 +36,25 @@ TEST_CASE("a shaft with all its figures asks for nothing")
 
 TEST_CASE("halves and guards that were not measured: u_C + u of the shoulder + the tape's, and a look")
 {
-    CHECK(asked(without_halves) == Expected{{Confirmed::inner_half, {690, 6}}, {Confirmed::outer_half, {668, 6}}, {Confirmed::inner_guard, {0, 0}}, {Confirmed::outer_guard, {0, 0}}});
+    CHECK(asked(without_halves) == ExpectedConfirmations{{Confirmed::inner_half, {690, 6}}, {Confirmed::outer_half, {668, 6}}, {Confirmed::inner_guard, {0, 0}}, {Confirmed::outer_guard, {0, 0}}});
     CHECK(asked([](Setting& s) {
               without_halves(s);
               s.half(Tube::outer).guard_use = GuardUse::none;
-          }) == Expected{{Confirmed::inner_half, {690, 6}}, {Confirmed::outer_half, {668, 6}}, {Confirmed::inner_guard, {0, 0}}});
+          }) == ExpectedConfirmations{{Confirmed::inner_half, {690, 6}}, {Confirmed::outer_half, {668, 6}}, {Confirmed::inner_guard, {0, 0}}});
 }
 
 TEST_CASE("closed length and halves that disagree are both measured again")
 {
     CHECK(asked([](Setting& s) { s.job.shaft.closed = measured(890); }) ==
-          Expected{{Confirmed::closed, {890, 4}}, {Confirmed::inner_half, {690, 4}}, {Confirmed::outer_half, {668, 4}}});
+          ExpectedConfirmations{{Confirmed::closed, {890, 4}}, {Confirmed::inner_half, {690, 4}}, {Confirmed::outer_half, {668, 4}}});
 }
 
 TEST_CASE("without a half whose stop is stated too the cross of the closed length is asked for")
 {
-    const Expected found = asked([](Setting& s) {
+    const ExpectedConfirmations found = asked([](Setting& s) {
         for (const Tube tube : both_tubes) s.series_half(tube).shoulder.reset();
     });
-    CHECK(found == Expected{{Confirmed::closed_inner_cross, {796, 4}}});
+    CHECK(found == ExpectedConfirmations{{Confirmed::closed_inner_cross, {796, 4}}});
 }
 
 TEST_CASE("the year of an exposed lock is asked for where it is not stated, and nothing of a refused shaft")

@@ -231,7 +231,7 @@ TEST_CASE("the step that puts the shaft together in phase says what one step of 
         const OperatingLengths& lengths = geometry_of(order).lengths;
         REQUIRE(lengths.irregularity_out_of_phase->percent);
         const auto text = [](double percent) { return figure(Angle::from_degrees(percent)) + " %"; };
-        CHECK(says(order.steps, "in phase: the marks meet. The speed then ripples by up to " + text(*lengths.irregularity->percent) + ", one step (" +
+        CHECK(says(order.steps, "strokes in line. The speed then ripples by up to " + text(*lengths.irregularity->percent) + ", one step (" +
                                         std::to_string(step) + "°) out by up to " + text(*lengths.irregularity_out_of_phase->percent) + "."));
     }
     const WorkOrder wide = worked(job());

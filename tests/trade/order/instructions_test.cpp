@@ -25,7 +25,7 @@ Setting outer_stays()
 
 TEST_CASE("a feature's work is asked for where its own tube is cut")
 {
-    for (const auto& [feature, words] : {std::pair(Feature::end_stop, "Take the end stop off"), std::pair(Feature::coated, "bare edge of the coated tube")}) {
+    for (const auto& [feature, words] : {std::pair(Feature::end_stop, "Take the end stop off."), std::pair(Feature::coated, "bare edge of the coated tube")}) {
         Setting setting = outer_stays();
         setting.half(Tube::inner).features = {feature};
         CHECK(has_step(setting, words));

@@ -28,13 +28,6 @@ TEST_CASE("the positions of a cut sheet are said as far as they are known")
     CHECK(positions(said, true, w) == "Shortest 742 mm (turned left), INNER crosses");
 }
 
-TEST_CASE("what is to be read first is counted")
-{
-    CHECK(to_be_read(1, 0, Verdict::cut, w) == "1 WARNING: read before you saw");
-    CHECK(to_be_read(0, 2, Verdict::fits, w) == "2 NOT CHECKED: read before you fit it");
-    CHECK(to_be_read(2, 1, Verdict::cut, w) == "2 WARNINGS, 1 NOT CHECKED: read before you saw");
-}
-
 TEST_CASE("a half's drawn length says what it was and what is kept")
 {
     const auto said = [](bool guard, bool measured, bool cut_known, bool comes_off, std::optional<Length> before, std::optional<Length> kept) {
@@ -47,19 +40,8 @@ TEST_CASE("a half's drawn length says what it was and what is kept")
     CHECK(said(true, true, true, false, mm(690), mm(690)) == "guard 690 mm, stays");
     CHECK(said(true, true, true, true, mm(690), mm(596)) == "guard 596 mm  (was 690)");
     CHECK(said(false, false, true, true, mm(690), mm(596)) == "tube 596 mm  (worked out: 690)");
-    CHECK(millimetres_of(Length::micrometres(93700), std::nullopt, inches) == "93.7 mm: hold the halves side by side");
+    CHECK(millimetres_of(Length::micrometres(93700), std::nullopt, inches) == "93.7 mm: hold side by side");
     CHECK(millimetres_of(Length::micrometres(93700), mm(574), inches) == "93.7 mm, keep 574 mm");
-}
-
-TEST_CASE("the overlaps that the picture leaves out stand in one sentence")
-{
-    CHECK(other_overlaps({}, w).empty());
-    CHECK(other_overlaps({{Range::working, mm(800), mm(200)}}, w) == "Overlap at the longest, working 800 mm: 200 mm");
-    CHECK(other_overlaps({{Range::working, mm(800), mm(200)}, {Range::standing, mm(905), mm(95)}}, w) ==
-          "Overlap at the longest, working 800 mm: 200 mm; standing 905 mm: 95 mm");
-    CHECK(follows(true, true, 2, w) == "▼ continued, all checks on sheet 2");
-    CHECK(follows(true, false, 2, w) == "▼ continued on sheet 2");
-    CHECK(follows(false, true, 3, w) == "▼ all checks on sheet 3");
 }
 
 TEST_CASE("how a length was read says where, in which position and at which angles")

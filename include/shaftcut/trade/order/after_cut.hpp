@@ -32,7 +32,6 @@ namespace shaftcut {
 enum class AfterCutVerdict { right, saw_more, measure, too_short };
 template <> struct Words<AfterCutVerdict> { static constexpr std::array all{"right", "saw-more", "measure", "too-short"}; };
 
-enum class SawnPart { inner_tube, outer_tube, inner_guard, outer_guard };
 template <> struct Words<SawnPart> { static constexpr std::array all{"inner_tube", "outer_tube", "inner_guard", "outer_guard"}; };
 
 struct SawMore {

@@ -15,15 +15,10 @@
 
 #include <optional>
 
+#include "shaftcut/trade/order/expected.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut {
-
-struct Expected {
-    Length value, least, most;
-    // But for what decides nothing (length.hpp).
-    bool holds(Length reading) const { return !clearly_below(reading, least) && !clearly_above(reading, most); }
-};
 
 // Of an answer that is not refused: `order.cut` must be there. `tape`: u.
 Expected expected_half(const WorkOrder& order, Tube tube, Length tape);
@@ -33,14 +28,6 @@ std::optional<Expected> expected_stands_out(const WorkOrder& order, Tube tube, L
 // Telescoping. With a tape of 0: where the true closed length lies. `most` can be less than the value: where closed length and halves
 // differ, within their ±, the cut takes the greater for true.
 Expected expected_closed(const WorkOrder& order, Length tape);
-
-// A reading between the rings less P: how far the shaft is pulled out.
-struct OnRings {
-    Length value;
-    Length good_from, good_to;
-    // Beyond these nobody goes on: too little is left to close, or the tubes overlap by too little.
-    std::optional<Length> never_under, never_over;
-};
 
 // With `closed` the closed length as it is and where it truly lies (a tape of 0). worst: S − u_S − closed.most.
 //     good from max(worst − 2u, floor), never above what is expected, to S + u_S − closed.least + 2u; never under min(floor, worst)

@@ -1,4 +1,4 @@
-// What a fitter is to do and to know, as it is found: steps, cautions, notes. Lengths are telescoping where nothing else is said.
+// What a fitter is to know, as it is found: cautions, notes. What is to be done stands in steps.hpp. Lengths are telescoping where nothing else is said.
 #pragma once
 
 #include <optional>
@@ -13,64 +13,6 @@
 namespace shaftcut {
 
 enum class Caution { leave_shaft_alone, turning_shaft_kills, guards_complete, bottoming_or_parting, manuals_come_first };
-
-// The steps that carry no figure.
-enum class PlainStep {
-    stop_engine,
-    find_out_why_not_closed,
-    mark_phase_and_part,
-    compare_with_stated,
-    confirm_before_sawing,
-    confirm_before_fitting,
-    mark_cuts,
-    hold_halves_side_by_side,
-    have_shortest_read_again,
-    confirm_guard_cut,
-    compare_tube_left,
-    take_end_stop_off,
-    deburr,
-    treat_coated_edge,
-    refit_end_stop,
-    clear_lubrication,
-    clean_uncut,
-    fill_in_boxes,
-    go_to_machine,
-    try_longest,
-    try_every_tractor,
-    fit_second_chain,
-    hook_chains
-};
-
-// The drive tubes, or the guards': both, or that of the half at one end alone.
-struct TubesToSaw {
-    bool guards;
-    std::optional<End> only;
-};
-
-// By how much the speed ripples in per cent, rightly in phase and one step of the tubes out of it.
-struct Ripple {
-    double in_phase, out_of_phase;
-    Angle step;
-};
-
-struct PutTogether {
-    std::optional<Ripple> ripple;  // of two standard joints on a machine whose geometry is known
-};
-
-// To the half at this end.
-struct FitNewGuard {
-    End end;
-};
-
-struct TryShortest {
-    Length clearance;  // the least that must be left to close
-};
-
-struct ShieldsOverlapGuard {
-    Length overlap;  // the least
-};
-
-using Step = std::variant<PlainStep, TubesToSaw, PutTogether, FitNewGuard, TryShortest, ShieldsOverlapGuard>;
 
 // The notes that carry no figure.
 enum class Remark {

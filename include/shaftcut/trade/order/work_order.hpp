@@ -15,6 +15,7 @@
 #include "shaftcut/trade/order/findings.hpp"
 #include "shaftcut/trade/order/machine_extremes.hpp"
 #include "shaftcut/trade/order/machine_view.hpp"
+#include "shaftcut/trade/order/steps.hpp"
 
 namespace shaftcut {
 
@@ -67,7 +68,7 @@ struct WorkOrder {
     std::optional<CutFigures> cut;
     std::vector<Check> checks;          // one for each CheckId, in its order
 
-    std::vector<Step> steps;            // in order
+    std::vector<Step> steps;            // in order; empty when refused
     std::vector<Caution> cautions;
 };
 
