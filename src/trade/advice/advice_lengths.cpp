@@ -200,8 +200,12 @@ std::vector<WayOut> length_ways(const CheckInput& input, const std::vector<Check
     if (failed(checks, CheckId::guard_cover)) ways.emplace_back(guards_reach(input));
     const auto least = shortest_that_serves(input);
     ways.push_back(shortest_served(input, least));
-    if (const auto way = series_lengths(input)) ways.emplace_back(*way);
-    ways.push_back(shaft_to_order(input, least));
+    const WayOut to_order = shaft_to_order(input, least);
+    const auto stocked = series_lengths(input);
+    const bool none_stocked = stocked && stocked->as_is.empty() && stocked->after_cut.empty();
+    // Where no shaft of the series would serve, none of its closed lengths does.
+    if (stocked && !(none_stocked && std::holds_alternative<NoNewShaft>(to_order))) ways.emplace_back(*stocked);
+    ways.push_back(to_order);
     return ways;
 }
 

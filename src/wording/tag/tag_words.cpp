@@ -60,7 +60,7 @@ std::string say(PageCaption caption, const Wording& w)
 std::string say(TagCaption caption, const Wording& w)
 {
     switch (caption) {
-    case TagCaption::not_yet_tried: return w("NOT YET TRIED: try it on the machine first, as its cut sheet says");
+    case TagCaption::not_yet_tried: return w("NOT YET TRIED: do steps 14 to 16 of its cut sheet first");
     case TagCaption::other_machine: return w("Other tractor, hole, drawbar, hitch or coupling frame: have it measured first.");
     case TagCaption::tractor: return w("TRACTOR");
     case TagCaption::machine: return w("MACHINE");
