@@ -4,8 +4,8 @@
 
 #include "catalogue_reader.hpp"
 #include "known.hpp"
-#include "list_questions.hpp"
-#include "lists_reader.hpp"
+#include "lists/list_questions.hpp"
+#include "lists/lists_reader.hpp"
 #include "reading/said.hpp"
 #include "shaftcut/engine/engine.hpp"
 #include "xml/insertion.hpp"

@@ -6,8 +6,8 @@
 #include "batch_plans.hpp"
 #include "build_state.hpp"
 #include "engine/said.hpp"
-#include "orders_reader.hpp"
-#include "pieces.hpp"
+#include "lists/orders_reader.hpp"
+#include "lists/pieces.hpp"
 #include "reading/said.hpp"
 
 namespace shaftcut {

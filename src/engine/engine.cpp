@@ -8,7 +8,7 @@
 #include "job_reader.hpp"
 #include "engine/said.hpp"
 #include "known.hpp"
-#include "lists_reader.hpp"
+#include "lists/lists_reader.hpp"
 #include "measured_reader.hpp"
 #include "order_number.hpp"
 #include "reading/said.hpp"

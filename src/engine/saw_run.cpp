@@ -1,7 +1,7 @@
 #include "shaftcut/engine/saw_run.hpp"
 
 #include "engine/said.hpp"
-#include "pieces.hpp"
+#include "lists/pieces.hpp"
 #include "reading/said.hpp"
 #include "saw/saw_words.hpp"
 #include "saw_in_time.hpp"

@@ -7,7 +7,7 @@
 #include "catalogue_reader.hpp"
 #include "commands/build_calls.hpp"
 #include "load.hpp"
-#include "orders_reader.hpp"
+#include "lists/orders_reader.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
 #include "support/catch.hpp"
 

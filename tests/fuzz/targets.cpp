@@ -13,7 +13,7 @@ const std::array<Target, 8>& targets()
         {"catalogue", try_catalogue, {"config", "tests/reading/good", "tests/reading/bad"}},
         {"workshop", try_workshop, {"config", "tests/reading/good", "tests/reading/bad"}},
         {"orders", try_orders, {"tests/fuzz/corpus/orders", "tests/reading/good", "tests/reading/bad"}},
-        {"workbook", try_workbook, {"tests/fuzz/corpus/workbook", "tests/reading/lists"}},
+        {"workbook", try_workbook, {"tests/fuzz/corpus/workbook", "tests/reading/lists/xlsx"}},
         {"lengths", try_lengths, {"tests/fuzz/corpus/lengths"}},
         {"documents", [](std::string_view bytes) { return try_documents(bytes, papers_of_one_in); }, {"samples", "tests/reading/good"}},
     }};

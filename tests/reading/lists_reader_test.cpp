@@ -1,5 +1,5 @@
 // An office's own maps of its lists, and lists read by them.
-#include "orders_reader.hpp"
+#include "lists/orders_reader.hpp"
 
 #include "reading/support.hpp"
 

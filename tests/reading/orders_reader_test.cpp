@@ -1,5 +1,5 @@
 // Lists of orders: what is read of them, every fault with its place, and the good orders of a list with faults.
-#include "orders_reader.hpp"
+#include "lists/orders_reader.hpp"
 
 #include "reading/support.hpp"
 

@@ -1,5 +1,5 @@
 // The path of each fault's element, for one who shows it at a box of a form: over all kinds of files, XML and lists.
-#include "pieces.hpp"
+#include "lists/pieces.hpp"
 #include "reading/support.hpp"
 
 using namespace reading_test;

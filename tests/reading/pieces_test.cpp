@@ -1,4 +1,4 @@
-#include "pieces.hpp"
+#include "lists/pieces.hpp"
 
 #include "reading/said.hpp"
 #include "support/catch.hpp"

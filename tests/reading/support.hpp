@@ -9,10 +9,10 @@
 
 #include "catalogue_reader.hpp"
 #include "job_reader.hpp"
-#include "lists_reader.hpp"
+#include "lists/lists_reader.hpp"
 #include "load.hpp"
 #include "measured_reader.hpp"
-#include "orders_reader.hpp"
+#include "lists/orders_reader.hpp"
 #include "reading/said.hpp"
 #include "support/catch.hpp"
 #include "workshop_reader.hpp"

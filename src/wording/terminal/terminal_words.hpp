@@ -45,7 +45,7 @@ std::string inner_and_outer(Length inner, Length outer, const Wording& w);
 std::string shafts_of_orders(std::int64_t shafts, std::int64_t orders, const Wording& w);
 std::string orders_held(std::int64_t orders, const Wording& w);
 std::string orders_refused(std::int64_t orders, const Wording& w);
-// The first line of a list; `refused` is empty where none is.
+// The first line of a list: what is built of it, held and refused, as far as there is any.
 std::string list_line(const std::string& list, const std::vector<std::string>& counts, const Wording& w);
 std::string not_planned(const std::string& profile, const std::string& refusal, const Wording& w);
 std::string no_bars_for(const std::string& profile, const Wording& w);

@@ -6,7 +6,7 @@
 #include "documents/build_cases.hpp"
 #include "documents/page/page_checks.hpp"
 #include "load.hpp"
-#include "orders_reader.hpp"
+#include "lists/orders_reader.hpp"
 #include "page/font.hpp"
 #include "shaft_title_words.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"

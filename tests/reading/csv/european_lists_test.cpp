@@ -1,7 +1,7 @@
 // CSV as spreadsheet programs write it in Europe: separators, decimal commas, encodings, empty rows and columns.
 #include "csv/csv.hpp"
 #include "csv/utf16.hpp"
-#include "pieces.hpp"
+#include "lists/pieces.hpp"
 #include "reading/support.hpp"
 #include "text.hpp"
 

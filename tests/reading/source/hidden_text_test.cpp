@@ -1,5 +1,5 @@
 // Characters that nobody sees, in lists and files of every kind; and those that are mended.
-#include "pieces.hpp"
+#include "lists/pieces.hpp"
 #include "reading/support.hpp"
 
 using namespace reading_test;

@@ -1,7 +1,7 @@
 // Lists as workbooks: hostile ones here, those of real programs in tests/reading/lists_test.cpp.
 #include "xlsx/xlsx.hpp"
 
-#include "list_reader.hpp"
+#include "lists/list_reader.hpp"
 #include "reading/support.hpp"
 #include "support/zipped.hpp"
 #include "xlsx/zip.hpp"

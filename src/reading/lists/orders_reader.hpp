@@ -6,7 +6,7 @@
 #include "shaftcut/reading/source/source.hpp"
 #include "shaftcut/trade/data/build_order.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
-#include "order_columns.hpp"
+#include "lists/order_columns.hpp"
 #include "source/faults.hpp"
 
 namespace shaftcut {

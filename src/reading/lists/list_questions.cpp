@@ -1,10 +1,10 @@
-#include "list_questions.hpp"
+#include "lists/list_questions.hpp"
 
 #include <algorithm>
 #include <set>
 
-#include "list_reader.hpp"
-#include "orders_reader.hpp"
+#include "lists/list_reader.hpp"
+#include "lists/orders_reader.hpp"
 #include "table/terms.hpp"
 #include "text.hpp"
 

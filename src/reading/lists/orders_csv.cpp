@@ -1,10 +1,10 @@
 // Lists of orders as CSV: one order a line.
 #include <algorithm>
 
-#include "list_reader.hpp"
-#include "mapped_articles.hpp"
+#include "lists/list_reader.hpp"
+#include "lists/mapped_articles.hpp"
 #include "order_number.hpp"
-#include "orders_reader.hpp"
+#include "lists/orders_reader.hpp"
 #include "source/bounds_of.hpp"
 #include "source/known_names.hpp"
 #include "text.hpp"

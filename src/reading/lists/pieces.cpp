@@ -1,6 +1,6 @@
-#include "pieces.hpp"
+#include "lists/pieces.hpp"
 
-#include "list_reader.hpp"
+#include "lists/list_reader.hpp"
 #include "parse.hpp"
 #include "text.hpp"
 

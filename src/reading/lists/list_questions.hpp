@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "order_columns.hpp"
+#include "lists/order_columns.hpp"
 #include "shaftcut/reading/source/source.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "source/faults.hpp"

@@ -1,7 +1,7 @@
 // What an article of an office's map says of a line. Checked in tests/reading/lists_reader_test.cpp.
 #pragma once
 
-#include "order_columns.hpp"
+#include "lists/order_columns.hpp"
 
 namespace shaftcut {
 

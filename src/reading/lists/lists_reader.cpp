@@ -1,4 +1,4 @@
-#include "lists_reader.hpp"
+#include "lists/lists_reader.hpp"
 
 #include <algorithm>
 #include <set>

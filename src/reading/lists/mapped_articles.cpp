@@ -1,4 +1,4 @@
-#include "mapped_articles.hpp"
+#include "lists/mapped_articles.hpp"
 
 #include <algorithm>
 

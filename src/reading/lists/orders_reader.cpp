@@ -1,4 +1,4 @@
-#include "orders_reader.hpp"
+#include "lists/orders_reader.hpp"
 
 #include "fit_reader.hpp"
 #include "limits_reader.hpp"

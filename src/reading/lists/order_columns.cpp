@@ -1,4 +1,4 @@
-#include "order_columns.hpp"
+#include "lists/order_columns.hpp"
 
 #include "shaftcut/trade/data/build_order.hpp"
 

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "order_columns.hpp"
+#include "lists/order_columns.hpp"
 #include "shaftcut/reading/source/source.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "source/read.hpp"
