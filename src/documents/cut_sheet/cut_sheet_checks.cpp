@@ -4,6 +4,7 @@
 #include "checks/check_sentences.hpp"
 #include "checks/check_words.hpp"
 #include "cut_sheet/cut_sheet_parts.hpp"
+#include "cut_sheet/refusal_words.hpp"
 #include "order/instruction_words.hpp"
 #include "say_all.hpp"
 
@@ -42,22 +43,51 @@ std::vector<std::string> row_of(const Check& check, Sources& sources, const Word
     return {to_word(check.id), check_figure(check, check.value, w), check_figure(check, check.worst, w), check_figure(check, check.limit, w), loudly(check.result, w), numbers};
 }
 
+// What the table of what is stated says already.
+bool is_stated(const Note& note) { return std::holds_alternative<UnmeasuredTractors>(note) || std::holds_alternative<LooserLimit>(note); }
+
+std::vector<std::string> notes_of(const WorkOrder& order, const Wording& w)
+{
+    std::vector<std::string> notes;
+    for (const Note& note : order.notes)
+        if (!is_stated(note)) notes.push_back(say(note, w));
+    return notes;
+}
+
 // A sentence for what is no pass.
 void draw_sentences(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     std::vector<std::string> loud, unchecked;
     for (const Check& check : order.checks) {
-        if (check.result == CheckResult::warn) loud.push_back(warning(check.id, say(check, w), w));
+        if (check.result == CheckResult::warn) loud.push_back(warning(check.id, says_without_places(check, w), w));
         if (check.result == CheckResult::not_checked) unchecked.push_back(not_checked(check.id, basis(check, w), w));
     }
     std::vector<std::string> confirmed;
     for (const Confirmation& one : order.confirm) confirmed.push_back(say(one, w));
     Blocks blocks;
-    add_list(blocks, say(ListHeading::look_out, w), loud);
-    add_list(blocks, say(ListHeading::confirmed_and_why, w), confirmed);
-    add_list(blocks, say(ListHeading::not_checked, w), unchecked);
-    add_list(blocks, say(ListHeading::notes, w), say_all(order.notes, w));
+    const auto add = [&](ListHeading heading, const std::vector<std::string>& texts) {
+        if (!texts.empty()) blocks.push_back({Lead::heading, say(heading, w), false, Spacing::close});
+        for (const std::string& text : texts) blocks.push_back({Lead::bullet, text, false, Spacing::close});
+    };
+    add(ListHeading::look_out, loud);
+    add(ListHeading::confirmed_and_why, confirmed);
+    add(ListHeading::not_checked, unchecked);
+    add(ListHeading::notes, notes_of(order, w));
     sheets.flow(blocks);
+}
+
+// Read by the office alone, and seldom: near.
+void draw_sources(Sheets& sheets, const std::string& all, const Wording& w)
+{
+    const Lettering letters{2.5, Weight::regular, 0.74, 1.4};
+    const std::vector<std::string> lines = sheets.canvas().lines_of(all, sheets.room().width, letters);
+    sheets.ensure(4 * letters.pitch());
+    sheets.flow({{Lead::heading, say(ListHeading::sources, w), false, Spacing::close}});
+    for (const std::string& line : lines) {
+        sheets.ensure(letters.pitch());
+        sheets.canvas().begin(Part::paragraph);
+        sheets.move_to(sheets.canvas().paragraph({sheets.room().x, sheets.y()}, sheets.room().width, line, letters));
+    }
 }
 
 void add_fit_rows(const WorkOrder& order, const FitReading& fit, Table& table, const Wording& w)
@@ -87,25 +117,27 @@ void add_half_rows(const WorkOrder& order, Table& table, const Wording& w)
 
 void draw_checks(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
-    const double figure = 31, source = 26;
-    Table table{say(TableCaption::all_checks, w), {sheets.room().width - 4 * figure - source, figure, figure, figure, figure, source},
+    const double figure = 36.5, result = 22, source = 19;
+    Table table{say(TableCaption::all_checks, w), {sheets.room().width - 3 * figure - result - source, figure, figure, figure, result, source},
                 {say(TableCaption::check, w), say(TableCaption::value, w), say(TableCaption::worst_case, w), say(TableCaption::limit, w), say(TableCaption::result, w), say(TableCaption::source, w)}, {}};
     Sources sources;
     for (const Check& check : order.checks) table.rows.push_back(row_of(check, sources, w));
     draw_table(sheets, table);
     draw_sentences(sheets, order, w);
-    sheets.flow({{Lead::heading, say(ListHeading::sources, w), false, Spacing::close}, {Lead::none, running_text(sources.list(w)), false, Spacing::close}});
+    draw_sources(sheets, running_text(sources.list(w)), w);
 }
 
-void draw_readings(Sheets& sheets, const WorkOrder& order, const Wording& w)
+Table readings_table(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
-    const double width = sheets.room().width;
-    Table table{say(TableCaption::readings, w), {52, width - 52 - 46, 46},
+    const double last = 42;
+    Table table{say(TableCaption::readings, w), {0, 0, last},
                 {say(TableCaption::length, w), say(TableCaption::as_stated, w), say(TableCaption::between_inner_crosses, w)}, {}};
     table.rows.push_back({closed_name(w), closed_reading(order.reading, w), w.both(Rounded::measured, order.reading.closed_at[Reference::inner_cross])});
     for (const FitReading& fit : order.fits) add_fit_rows(order, fit, table, w);
     add_half_rows(order, table, w);
-    draw_table(sheets, table);
+    table.widths[0] = names_width(sheets.canvas(), table, 78);
+    table.widths[1] = sheets.room().width - table.widths[0] - last;
+    return table;
 }
 
 }  // namespace shaftcut::cut_sheet

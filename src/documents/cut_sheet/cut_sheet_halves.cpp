@@ -14,12 +14,14 @@ namespace {
 
 constexpr double outer_tube = 8.4, inner_tube = 6.2;
 constexpr double crosses_apart = 27, end_margin = 5;
+// A half drawn beside the other has no room for more than its lengths.
+constexpr double least_named = 120;
 
 // Heights below the top of the drawing, and that of the guard.
 struct Heights {
     double guard = 15, guard_line = 11.4, axis = 22.9, tube_line = 37.2, boxes = 39.6;
 };
-constexpr Heights heights_of(const Front& front) { return front.low_halves ? Heights{12, 11.2, 20.6, 33.2, 35.6} : Heights{}; }
+constexpr Heights heights_of(const Front& front) { return front.low_halves ? Heights{12, 10.9, 20.2, 32.6, 34.7} : Heights{}; }
 
 // Distances along the drawing from the joint's end of it.
 struct Places {
@@ -77,9 +79,9 @@ void draw_guard(Canvas& canvas, const Frame& frame, const Places& places, const 
     }
 }
 
-std::string dimension_text(const TubeView& view, const Wording& w)
+std::string dimension_text(const Frame& frame, const TubeView& view, const Wording& w)
 {
-    return drawn_length({view.guard, view.measured, view.cut.has_value(), view.comes_off(), view.before, view.kept}, w);
+    return drawn_length({view.guard, view.measured, view.cut.has_value(), view.comes_off(), view.before, view.kept, frame.width < least_named}, w);
 }
 
 // The letter of what is not cut.
@@ -98,7 +100,7 @@ void draw_length(Canvas& canvas, const Frame& frame, const Places& places, const
     const double cross = frame.axis() + (view.guard ? -cross_radius - 0.5 : cross_radius + 0.5);
     const bool flip = frame.mirrored;
     const double inner = frame.x(places.inner_cross), mark = frame.x(cut), free = frame.x(end);
-    draw_dimension(canvas, {flip ? mark : inner, flip ? inner : mark, line, flip ? edge : cross, flip ? cross : edge, dimension_text(view, w)});
+    draw_dimension(canvas, {flip ? mark : inner, flip ? inner : mark, line, flip ? edge : cross, flip ? cross : edge, dimension_text(frame, view, w)});
     const double number_y = line - 0.6 - number_radius;
     if (view.comes_off()) {
         draw_dimension(canvas, {std::min(mark, free), std::max(mark, free), line, edge, edge, ""});
@@ -116,12 +118,12 @@ void draw_cross_names(Canvas& canvas, const Frame& frame, const Places& places, 
     const double in = frame.mirrored ? -1.2 : 1.2;
     const Align after = frame.mirrored ? Align::right : Align::left;
     if (places.inner_cross == places.outer_cross) {
-        canvas.text({inner + in, y}, say(HalfCaption::centre_of_cross, w), lettering::note, after);
+        if (frame.width > least_named) canvas.text({inner + in, y}, say(HalfCaption::centre_of_cross, w), lettering::note, after);
         return;
     }
     // Beside the tube's length, which stands in the middle of its line.
     const TubeView tube = tube_view(order, end, false);
-    const double room = (std::abs(frame.x(places.tube_cut) - inner) - canvas.width_of(dimension_text(tube, w), lettering::figure)) / 2 - 2.5;
+    const double room = (std::abs(frame.x(places.tube_cut) - inner) - canvas.width_of(dimension_text(frame, tube, w), lettering::figure)) / 2 - 2.5;
     canvas.fitted({inner + in, y}, room, say(HalfCaption::inner_cross, w), lettering::strong, after);
     canvas.text({outer, y}, say(HalfCaption::outer_cross, w), lettering::note, Align::centre);
     const double line = frame.top + heights.guard_line, from = frame.axis() - 6.5;
@@ -139,7 +141,7 @@ void draw_half_heading(Canvas& canvas, const Frame& frame, const WorkOrder& orde
     canvas.begin(Part::heading);
     const Rect name = canvas.text({start, y}, half_name(end, w), {4.2, Weight::bold}, side);
     canvas.begin(Part::figure);
-    canvas.text({frame.mirrored ? name.x - 4 : name.right() + 4, y}, carries, lettering::note, side);
+    if (frame.width > least_named) canvas.text({frame.mirrored ? name.x - 4 : name.right() + 4, y}, carries, lettering::note, side);
 }
 
 // In place of the box of a guard that is not used again.
@@ -168,7 +170,8 @@ double draw_half(Canvas& canvas, Rect room, const WorkOrder& order, End end, con
     if (guard.used) draw_length(canvas, frame, places, heights, guard, w);
     draw_length(canvas, frame, places, heights, tube, w);
     draw_cross_names(canvas, frame, places, heights, order, end, w);
-    if (!order.cut) return room.y + heights.boxes;
+    // What is not sawn needs no box: its letter is struck, and its length says so.
+    if (!order.cut || (order.verdict == Verdict::fits && guard.used)) return room.y + heights.boxes;
     const double gap = 3, width = (room.width - gap) / 2;
     if (guard.used) draw_cut_box(canvas, {room.x, room.y + heights.boxes, width, 0}, order, guard, w);
     else draw_no_guard(canvas, {room.x, room.y + heights.boxes, width, 0}, order, guard, w);

@@ -47,6 +47,7 @@ struct Front {
     bool positions_at = true;     // each position with the place where the job says that it was measured
     double gap = 1.2;             // between the halves and what stands over and under them
     BoxedText steps{};
+    bool halves_beside = false;   // one half beside the other, of a shaft that is not sawn
 };
 
 // Each draws within the width of `room` from its top down and returns the y below itself.
@@ -65,8 +66,9 @@ inline constexpr double sign_off_height = 12;
 // What is never forgotten, over the steps of a side from number `from` on, and what is done where a length is not confirmed.
 double draw_rules(Canvas& canvas, Rect room, const WorkOrder& order, std::size_t from, const Wording& w);
 
-// The steps from number `from` on, up to `last` of the bench, on the sheet while they fit. The first that did not, or that behind the last.
-std::size_t draw_steps(Sheets& sheets, const WorkOrder& order, std::size_t from, int last, const BoxedText& style, const Wording& w);
+// The steps from number `from` on, up to `last` of the bench, on the sheet while they fit, all of them with `foot` below. The first that did not,
+// or that behind the last.
+std::size_t draw_steps(Sheets& sheets, const WorkOrder& order, std::size_t from, int last, double foot, const BoxedText& style, const Wording& w);
 // Whether those from number `from` on stand on the sheet down to `bottom`.
 bool steps_fit(Sheets& sheets, const WorkOrder& order, std::size_t from, int last, double bottom, const BoxedText& style, const Wording& w);
 // Where the rings are read, each position in a frame.
@@ -76,7 +78,7 @@ double position_height(const Canvas& canvas, double width, const ReadRings& posi
 void draw_refusal(Sheets& sheets, const WorkOrder& order, const Wording& w);
 // Leaf 2.
 void draw_checks(Sheets& sheets, const WorkOrder& order, const Wording& w);
-void draw_stated(Sheets& sheets, const WorkOrder& order, const Wording& w);
-void draw_readings(Sheets& sheets, const WorkOrder& order, const Wording& w);
+Table readings_table(Sheets& sheets, const WorkOrder& order, const Wording& w);
+Table stated_table(Sheets& sheets, const WorkOrder& order, const Wording& w);
 
 }  // namespace shaftcut::cut_sheet

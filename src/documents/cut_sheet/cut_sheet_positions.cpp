@@ -13,30 +13,31 @@ constexpr BoxedText notes{{2.5, Weight::regular, 0.85, 1.4}, {3.5, Weight::regul
 
 std::string sum(Rounded as, Length length, const Wording& w) { return sum_on_rings(pulled_out(as, length, w), w); }
 
-using Lines = std::vector<std::string>;
+// The range that is good, and what is read; what is expected, and where nobody goes on: two rows of two sums, and the reading beside them.
+struct Cell {
+    std::string text;
+    double left, right;  // parts of the width
+};
+using Row = std::vector<Cell>;
 
-// Expected and read; from and to what is good; and where nobody goes on.
-std::vector<Lines> cells_of(const ReadRings& position, const Wording& w)
+std::vector<Row> rows_of(const ReadRings& position, const Wording& w)
 {
+    constexpr double second = 0.41, third = 0.82;
     const OnRings& rings = position.rings;
-    Lines never{say(RingCaption::never_under, w)};
-    if (rings.never_under) never.push_back(sum(Rounded::at_least, *rings.never_under, w));
-    else never = {say(RingCaption::never_over, w), sum(Rounded::at_most, rings.never_over.value_or(rings.good_to), w)};
-    return {{on_rings(RingCaption::expected, sum(Rounded::measured, rings.value, w), w), say(RingCaption::read, w)},
-            {on_rings(RingCaption::from, sum(Rounded::at_least, rings.good_from, w), w), on_rings(RingCaption::to, sum(Rounded::at_most, rings.good_to, w), w)}, never};
+    const std::string never = rings.never_under ? on_rings(RingCaption::never_under, sum(Rounded::at_least, *rings.never_under, w), w)
+                                                : on_rings(RingCaption::never_over, sum(Rounded::at_most, rings.never_over.value_or(rings.good_to), w), w);
+    return {{{on_rings(RingCaption::from, sum(Rounded::at_least, rings.good_from, w), w), 0, second},
+             {on_rings(RingCaption::to, sum(Rounded::at_most, rings.good_to, w), w), second, third},
+             {say(RingCaption::read, w), third, 1}},
+            {{on_rings(RingCaption::expected, sum(Rounded::measured, rings.value, w), w), 0, second}, {never, second, 1}}};
 }
 
-double height_of(const Canvas& canvas, double width, const Lines& cell)
-{
-    double height = 0;
-    for (const std::string& line : cell) height += boxed_height(canvas, width, line, figures);
-    return height;
-}
+double cell_width(double width, const Cell& cell) { return (width - 2 * inset) * (cell.right - cell.left) - inset; }
 
-double cells_height(const Canvas& canvas, double width, const std::vector<Lines>& cells)
+double height_of(const Canvas& canvas, double width, const Row& row)
 {
     double height = 0;
-    for (const Lines& cell : cells) height = std::max(height, height_of(canvas, width, cell));
+    for (const Cell& cell : row) height = std::max(height, boxed_height(canvas, cell_width(width, cell), cell.text, figures));
     return height;
 }
 
@@ -51,8 +52,9 @@ double name_height(const Canvas& canvas, double width, const ReadRings& position
 
 double position_height(const Canvas& canvas, double width, const ReadRings& position, const Wording& w)
 {
-    const double cell = width / 3 - 2 * inset;
-    return name_height(canvas, width, position, w) + cells_height(canvas, cell, cells_of(position, w)) + boxed_height(canvas, width - 2 * inset, remarks(position, w), notes) + 3;
+    double height = name_height(canvas, width, position, w) + boxed_height(canvas, width - 2 * inset, remarks(position, w), notes) + 3;
+    for (const Row& row : rows_of(position, w)) height += height_of(canvas, width, row);
+    return height;
 }
 
 double draw_position(Canvas& canvas, Rect room, const ReadRings& position, const Wording& w)
@@ -61,15 +63,12 @@ double draw_position(Canvas& canvas, Rect room, const ReadRings& position, const
     const Rect frame{room.x, room.y + 0.5, room.width, position_height(canvas, room.width, position, w) - 1.2};
     canvas.box(frame, pen::guard);
     draw_fitted_lines(canvas, {frame.x + inset, frame.y + 0.5}, frame.width - 2 * inset, position_of(position, w), lettering::name);
-    const std::vector<Lines> cells = cells_of(position, w);
-    const double column = frame.width / 3, y = frame.y + name_height(canvas, frame.width, position, w);
-    double x = frame.x + inset;
-    for (const Lines& cell : cells) {
-        double line_y = y;
-        for (const std::string& line : cell) line_y = draw_boxed(canvas, {x, line_y}, column - 2 * inset, line, figures);
-        x += column;
+    double y = frame.y + name_height(canvas, frame.width, position, w);
+    for (const Row& row : rows_of(position, w)) {
+        for (const Cell& cell : row) draw_boxed(canvas, {frame.x + inset + (frame.width - 2 * inset) * cell.left, y}, cell_width(frame.width, cell), cell.text, figures);
+        y += height_of(canvas, frame.width, row);
     }
-    draw_boxed(canvas, {frame.x + inset, y + cells_height(canvas, column - 2 * inset, cells)}, frame.width - 2 * inset, remarks(position, w), notes);
+    draw_boxed(canvas, {frame.x + inset, y}, frame.width - 2 * inset, remarks(position, w), notes);
     return frame.bottom() + 0.7;
 }
 

@@ -54,11 +54,10 @@ std::vector<std::pair<std::string, std::string>> heading_fields(const WorkOrder&
     return fields;
 }
 
-void draw_stated(Sheets& sheets, const WorkOrder& order, const Wording& w)
+Table stated_table(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     const Circumstances& around = order.circumstances;
-    const double width = sheets.room().width, names = 52;
-    Table table{say(StatedCaption::heading, w), {names, width - names}, {say(StatedCaption::what, w), say(StatedCaption::as_stated, w)}, {}};
+    Table table{say(StatedCaption::heading, w), {0, 0}, {say(StatedCaption::what, w), say(StatedCaption::as_stated, w)}, {}};
     const auto add_row = [&](StatedCaption name, const std::string& stated) { add(table.rows, say(name, w), stated); };
     add_row(StatedCaption::shaft_number, order.shaft.number);
     add_row(StatedCaption::telephone, around.phone);
@@ -72,7 +71,9 @@ void draw_stated(Sheets& sheets, const WorkOrder& order, const Wording& w)
     for (const End end : both_ends) add(table.rows, joint_row(end, w), joint_lengths(order.shaft.ends[end], w));
     for (const FitReading& fit : order.fits) add_fit(table.rows, order, fit, w);
     add_row(StatedCaption::loosened, loosened(around.limits_why, around.limits_by, w));
-    draw_table(sheets, table);
+    table.widths[0] = names_width(sheets.canvas(), table, 70);
+    table.widths[1] = sheets.room().width - table.widths[0];
+    return table;
 }
 
 }  // namespace shaftcut::cut_sheet

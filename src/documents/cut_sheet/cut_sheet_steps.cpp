@@ -57,12 +57,12 @@ bool steps_fit(Sheets& sheets, const WorkOrder& order, std::size_t from, int las
     return sheets.y() + height <= bottom;
 }
 
-std::size_t draw_steps(Sheets& sheets, const WorkOrder& order, std::size_t from, int last, const BoxedText& style, const Wording& w)
+std::size_t draw_steps(Sheets& sheets, const WorkOrder& order, std::size_t from, int last, double foot, const BoxedText& style, const Wording& w)
 {
     const Rect room = sheets.room();
     // Where they go on, the line that says so is left free.
-    const bool all = last == last_saw_step && steps_fit(sheets, order, from, last, room.bottom(), style, w);
-    const double bottom = all ? room.bottom() : sheets.y() + sheets.left_over();
+    const bool all = steps_fit(sheets, order, from, last, room.bottom() - foot, style, w);
+    const double bottom = all ? room.bottom() - foot : sheets.y() + sheets.left_over();
     std::size_t i = from;
     for (; i < order.steps.size() && order.steps[i].number <= last; ++i) {
         const Step& step = order.steps[i];

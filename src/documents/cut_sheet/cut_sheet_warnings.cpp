@@ -2,9 +2,8 @@
 #include <algorithm>
 #include <array>
 
-#include "advice/advice_words.hpp"
-#include "checks/check_sentences.hpp"
 #include "cut_sheet/cut_sheet_parts.hpp"
+#include "cut_sheet/refusal_words.hpp"
 #include "cut_sheet/warning_words.hpp"
 #include "page/fitted_lines.hpp"
 #include "order/instruction_words.hpp"
@@ -50,28 +49,59 @@ bool needs_a_part(const WayOut& way)
            std::holds_alternative<SeriesThatCarries>(way);
 }
 
-// No way out itself, but said of all of them.
-bool is_about_all(const WayOut& way)
+// No way out itself, but said of others: of all, or that there is none of that kind.
+bool is_no_way(const WayOut& way)
 {
-    const auto* remedy = std::get_if<Remedy>(&way);
-    return remedy && *remedy == Remedy::mend_every_failure;
+    if (const auto* remedy = std::get_if<Remedy>(&way)) return *remedy == Remedy::mend_every_failure || *remedy == Remedy::raise_shortest_in_vain;
+    if (const auto* longest = std::get_if<LongestServed>(&way)) return !longest->longest;
+    if (const auto* lengths = std::get_if<SeriesLengths>(&way)) return lengths->as_is.empty() && lengths->after_cut.empty();
+    return std::holds_alternative<NoNewShaft>(way);
 }
 
-// Where no new shaft serves, that comes first; then what needs no part, the shortest first.
-int rank(const WayOut& way)
+bool overlap_fails(const WorkOrder& order)
 {
-    return std::holds_alternative<NoNewShaft>(way) ? 0 : needs_a_part(way) ? 2 : 1;
+    return std::any_of(all_ranges.begin(), all_ranges.end(), [&](Range range) { return check_of(order.checks, overlap_check_id(range)).result == CheckResult::fail; });
 }
 
+// The longest of every range is one way: none of them serves alone.
+std::string longest_served(const WorkOrder& order, const Wording& w)
+{
+    std::vector<std::string> sentences;
+    for (const WayOut& way : order.ways_out)
+        if (std::holds_alternative<LongestServed>(way) && !is_no_way(way)) sentences.push_back(way_in_short(way, w));
+    return running_text(sentences);
+}
+
+// What is no way out comes first, among it that no new shaft serves; then what needs no part, the shortest first. Longer guards alone let no
+// tubes hold better: then they come last.
 std::vector<std::string> ways_out(const WorkOrder& order, const Wording& w)
 {
     std::vector<std::pair<int, std::string>> ranked;
-    for (const WayOut& way : order.ways_out)
-        if (!is_about_all(way)) ranked.emplace_back(rank(way), say(way, w));
+    std::vector<std::string> numbered, besides;
+    for (const WayOut& way : order.ways_out) {
+        if (is_no_way(way)) numbered.push_back(way_in_short(way, w));
+        else if (std::holds_alternative<GuardsReach>(way) && overlap_fails(order)) besides.push_back(way_in_short(way, w));
+        else if (!std::holds_alternative<LongestServed>(way)) ranked.emplace_back(needs_a_part(way), way_in_short(way, w));
+    }
+    if (std::string longest = longest_served(order, w); !longest.empty()) ranked.emplace_back(0, std::move(longest));
     std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first != b.first ? a.first < b.first : a.second.size() < b.second.size(); });
-    std::vector<std::string> numbered;
-    for (const auto& [unused, sentence] : ranked) numbered.push_back(numbered_way(numbered.size() + 1, sentence, w));
+    std::size_t number = 0;
+    for (const auto& [unused, sentence] : ranked) numbered.push_back(numbered_way(++number, sentence, w));
+    numbered.insert(numbered.end(), besides.begin(), besides.end());
     return numbered;
+}
+
+// To be read by two people across a counter.
+void draw_large(Sheets& sheets, const std::string& heading, const std::vector<std::string>& texts, Weight weight)
+{
+    const Lettering letters{3.5, weight, 0.85, 1.5};
+    sheets.flow({{Lead::heading, heading}});
+    for (const std::string& text : texts) {
+        const double height = letters.pitch() * static_cast<double>(sheets.canvas().lines_of(text, sheets.room().width, letters).size());
+        sheets.ensure(height);
+        sheets.canvas().begin(Part::paragraph);
+        sheets.move_to(sheets.canvas().paragraph({sheets.room().x, sheets.y()}, sheets.room().width, text, letters) + 1.5);
+    }
 }
 
 }  // namespace
@@ -86,19 +116,13 @@ double draw_warnings(Canvas& canvas, Rect room, const WorkOrder& order, const Wo
 void draw_refusal(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     const Rect room = sheets.room();
-    const double column = room.width;
-    sheets.move_to(draw_verdict(sheets.canvas(), {room.x, sheets.y(), column, 0}, order, w) + 2);
+    sheets.move_to(draw_verdict(sheets.canvas(), {room.x, sheets.y(), room.width, 0}, order, w) + 2);
     sheets.flow({caution_block(say_all(order.cautions, w))});
-    Blocks why;
-    add_list(why, say(ListHeading::why, w), reasons_to_refuse(order.checks, w), true);
-    sheets.flow(why);
-    Blocks instead{{Lead::heading, say(ListHeading::instead, w)}};
-    for (const WayOut& way : order.ways_out)
-        if (is_about_all(way)) instead.push_back({Lead::none, say(way, w)});
-    for (const std::string& way : ways_out(order, w)) instead.push_back({Lead::none, way});
-    if (instead.size() > 1) sheets.flow(instead);
+    draw_large(sheets, say(ListHeading::why, w), refusal_reasons(order, w), Weight::bold);
+    const std::vector<std::string> ways = ways_out(order, w);
+    if (!ways.empty()) draw_large(sheets, say(ListHeading::instead, w), ways, Weight::regular);
     if (sheets.left_over() < sign_off_height) return;
-    draw_sign_off(sheets.canvas(), {room.x, room.bottom() - sign_off_height, column, 0}, w);
+    draw_sign_off(sheets.canvas(), {room.x, room.bottom() - sign_off_height, room.width, 0}, w);
 }
 
 }  // namespace shaftcut::cut_sheet

@@ -134,6 +134,11 @@ void Sheets::ensure(double height)
     if (left_over() < height) go_on();
 }
 
+void Sheets::ensure_last(double height)
+{
+    if (y_ + height > room().bottom()) go_on();
+}
+
 void Sheets::flow(const Blocks& blocks, std::size_t from)
 {
     const Blocks pieces = in_pieces(canvas(), room().width, remaining(blocks, from, words()));

@@ -116,6 +116,7 @@ public:
     std::size_t count() const { return before_ + sheets_.size(); }  // the number of the sheet being drawn on
     void next();                          // begins a new sheet
     void ensure(double height);           // continues on a new sheet where less is left over
+    void ensure_last(double height);      // likewise of what is the last, which needs no line that says where it continues
     // Blocks from number `from` on, over the whole width and as many sheets as it takes. What was begun elsewhere gets its
     // heading again.
     void flow(const Blocks& blocks, std::size_t from = 0);
@@ -142,7 +143,10 @@ struct Table {
     std::vector<double> widths;
     std::vector<std::string> titles;
     std::vector<std::vector<std::string>> rows;
+    bool is_last = false;  // nothing follows it: its last row may stand where a sheet says that it goes on
 };
 void draw_table(Sheets& sheets, const Table& table);
+// What the first column needs, so that no name is broken, up to `most`.
+double names_width(const Canvas& canvas, const Table& table, double most);
 
 }  // namespace shaftcut::sheet

@@ -112,7 +112,8 @@ void add_reading_steps(std::vector<Step>& steps, const WorkOrder& order)
 
 void add_machine_steps(std::vector<Step>& steps, const WorkOrder& order)
 {
-    Tasks close{PlainTask::together};
+    const bool parted = std::any_of(steps.begin(), steps.end(), [](const Step& step) { return step.number == 3 || step.number == 4; });
+    Tasks close{parted ? PlainTask::together : PlainTask::push_home};
     if (const auto found = ripple(order)) close.emplace_back(*found);
     if (order.verdict == Verdict::cut) close.emplace_back(CloseGreased{overall_apart, guard_to_spare(order)});
     close.emplace_back(PlainTask::two_rings);

@@ -79,11 +79,14 @@ const FitReading* deciding(const WorkOrder& order)
     return nullptr;
 }
 
+ReadShortestAgain read_again(const WorkOrder& order) { return {order.fit.shortest->value, order.fit.shortest->plus_minus + order.measuring_plus_minus}; }
+
 SideBySide side_by_side(const WorkOrder& order)
 {
     const CutPlan& plan = order.cut->plan;
     const Length shortest = order.fit.shortest->value, shoulder = order.stops->shoulder[Tube::inner];
-    SideBySide check{shortest - plan.half[Tube::outer] - shoulder, false, plan.overlap_at(shortest), side_by_side_plus_minus, plan.cuts_tube(Tube::inner), plan.cuts_tube(Tube::outer), "", {}};
+    SideBySide check{shortest - plan.half[Tube::outer] - shoulder, false, plan.overlap_at(shortest), side_by_side_plus_minus, plan.cuts_tube(Tube::inner), plan.cuts_tube(Tube::outer), "", {},
+                     read_again(order)};
     if (!order.reading.shaft.halves[Tube::inner].shoulder) {
         check.from_face = order.limits.length(Limit::closing_clearance);
         check.from_face_at_least = true;
@@ -98,7 +101,7 @@ SideBySide side_by_side(const WorkOrder& order)
 Task check_before_saw(const WorkOrder& order)
 {
     if (order.circumstances.machine_here) return side_by_side(order);
-    return ReadShortestAgain{order.fit.shortest->value, order.fit.shortest->plus_minus + order.measuring_plus_minus};
+    return read_again(order);
 }
 
 Tasks together_tasks(const WorkOrder& order)

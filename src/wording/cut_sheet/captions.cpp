@@ -26,7 +26,7 @@ std::string say(ListHeading heading, const Wording& w)
     case ListHeading::sources: return w("Sources");
     case ListHeading::notes: return w("Notes");
     case ListHeading::why: return w("Why");
-    case ListHeading::instead: return w("What would serve instead");
+    case ListHeading::instead: return w("What would serve instead; then measured again, and a new sheet");
     case ListHeading::confirmed_and_why: break;
     }
     return w("What is confirmed, and why");

@@ -98,7 +98,7 @@ std::string drawn_length(const DrawnLength& length, const Wording& w)
         return w("{guard:tube|guard} {length}, worked out", {guard, {"length", before}});
     }
     const NamedValue kept{"kept", w.length(Rounded::kept, *length.kept)};
-    if (!length.comes_off) return w("{guard:tube|guard} {kept}, stays", {guard, kept});
+    if (!length.comes_off) return length.alone ? w("{guard:tube|guard} {kept}", {guard, kept}) : w("{guard:tube|guard} {kept}, stays", {guard, kept});
     const NamedValue was{"before", bare_figure(w, Rounded::measured, *length.before)};
     if (length.measured) return w("{guard:tube|guard} {kept}  (was {before})", {guard, kept, was});
     return w("{guard:tube|guard} {kept}  (worked out: {before})", {guard, kept, was});

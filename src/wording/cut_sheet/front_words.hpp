@@ -46,6 +46,7 @@ std::string millimetres_of(Length cut, const std::optional<Length>& kept, const 
 struct DrawnLength {
     bool guard = false, measured = false, cut_known = false, comes_off = false;
     std::optional<Length> before, kept;
+    bool alone = false;  // no room for that it stays, which its letter says
 };
 std::string drawn_length(const DrawnLength& length, const Wording& w);
 

@@ -2,6 +2,8 @@
 
 #include "checks/check_sentences.hpp"
 #include "checks/check_words.hpp"
+#include "checks/limit_words.hpp"
+#include "cut_sheet/refusal_words.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -26,9 +28,75 @@ std::string one_line(const Check& check, const Wording& w)
     case CheckId::locking: return w("WARNING: a lock stands out or is not known: cover it, look at it.");
     case CheckId::connection: return w("WARNING: the speed is not the one that its ends are rated for.");
     case CheckId::shortening_allowed: return w("WARNING: there is work after the cut: coating, end stop or chain.");
-    case CheckId::consistency: return w("WARNING: not all lengths or limits agree: read leaf 2 first.");
-    default: return w("WARNING: {check}: read leaf 2 first.", {{"check", spoken(check.id, w)}});
+    default: return w("WARNING: {check}: {says}", {{"check", spoken(check.id, w)}, {"says", says_without_places(check, w)}});
     }
+}
+
+enum class LengthOfFit { shortest, working, turning, standing };
+
+LengthOfFit which(const std::optional<Range>& range)
+{
+    if (!range) return LengthOfFit::shortest;
+    return *range == Range::working ? LengthOfFit::working : *range == Range::turning ? LengthOfFit::turning : LengthOfFit::standing;
+}
+
+// What of the lengths and limits does not agree, or is not sure. Empty of what warns of nothing.
+template <class Finding>
+std::string doubt(const Finding&, const Wording&)
+{
+    return {};
+}
+
+std::string doubt(const ReadInLine& found, const Wording& w)
+{
+    return w("WARNING: the longest {range:at work|turning|standing} was read with the joints in line: bent it may be {longer} longer.",
+             {{"range", found.range}, {"longer", w.length(Rounded::longest, found.longer)}});
+}
+
+std::string doubt(const MachineDisagrees& found, const Wording& w)
+{
+    const DisputedLength& one = found.disputed;
+    return w("WARNING: {which:the shortest|the longest at work|the longest turning|the longest standing} was measured as {measured}, by the machine's dimensions it is {reached}.",
+             {{"which", which(one.range)},
+              {"measured", w.length(Rounded::measured, one.measured.value)},
+              {"reached", w.length(one.range ? Rounded::longest : Rounded::shortest, one.reached.length)}});
+}
+
+std::string doubt(const LimitLoosened& found, const Wording& w)
+{
+    return w("WARNING: a limit was made looser than the workshop's: {limit} {value} instead of {workshop}.",
+             {{"limit", row_of(found.limit).name}, {"value", limit_text(found.limit, found.value, w)}, {"workshop", limit_text(found.limit, found.workshop, w)}});
+}
+
+std::string doubt(const StopRestsAlone& found, const Wording& w)
+{
+    return w("WARNING: the {tube:inner|outer} half's stop, {length} from its cross, rests on one figure alone.",
+             {{"tube", found.shoulder.tube}, {"length", w.length(Rounded::measured, found.shoulder.length)}});
+}
+
+std::string doubt(const ClosedDisagrees& found, const Wording& w)
+{
+    return w("WARNING: it closes at {closed}{wide:| between its inner crosses}, by its halves it should at {modelled}{guards:|: its guards stop it}.",
+             {{"closed", w.length(Rounded::measured, found.closed)}, {"wide", found.wide_angle}, {"modelled", w.length(Rounded::measured, found.modelled)}, {"guards", found.guards_stop}});
+}
+
+std::string doubt(const ClosedNotListed& found, const Wording& w)
+{
+    return w("WARNING: nothing confirms the closed length of {closed}: was it ever cut?", {{"closed", w.length(Rounded::measured, found.closed.length)}});
+}
+
+std::string doubt(const HalvesExchanged& found, const Wording& w)
+{
+    return w("WARNING: the halves of {inner} and {outer} are perhaps exchanged: measure both again.",
+             {{"inner", w.length(Rounded::measured, found.inner.length)}, {"outer", w.length(Rounded::measured, found.outer.length)}});
+}
+
+std::vector<std::string> doubts(const Check& check, const Wording& w)
+{
+    std::vector<std::string> lines;
+    for (const CheckFinding& finding : check.findings)
+        if (std::string line = std::visit([&](const auto& one) { return doubt(one, w); }, finding); !line.empty()) lines.push_back(std::move(line));
+    return lines;
 }
 
 bool is_about_guard(const CheckFinding& finding)
@@ -41,6 +109,7 @@ bool is_about_guard(const CheckFinding& finding)
 
 std::vector<std::string> in_one_line(const Check& check, bool guard_said, const Wording& w)
 {
+    if (check.id == CheckId::consistency) return doubts(check, w);
     if (check.id != CheckId::condition) return {one_line(check, w)};
     std::vector<std::string> lines, tractors;
     for (const CheckFinding& finding : check.findings) {

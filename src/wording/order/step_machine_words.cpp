@@ -56,8 +56,8 @@ std::string said(const CloseDry& task, const Wording& w)
         closed = w("Closed length from the {from:OUTER cross|INNER cross}: {most} ({other} from the {from:inner|outer}).", {{"from", *task.from}, most, other});
     }
     return running_text({w("Dry, guards off, strokes in line, joints straight: push fully together (on wood, hands on the tubes: the fork pinches)."), closed,
-                         w("Over both outer ends, between two edges that stay in sight with the guards on: {box}.", {{"box", in_one_piece(w("O = ▭"))}}),
-                         w("More: a burr, chips; look, then 10."), w("Less than {least}: sawn short or a deeper stop; do 10 first.", {least})});
+                         w("More: a burr, chips; look, then 10."), w("Less than {least}: sawn short or a deeper stop; do 10 first.", {least}),
+                         w("Over both outer ends, between two edges that stay in sight with the guards on: {box}.", {{"box", in_one_piece(w("O = ▭"))}})});
 }
 
 std::string said(const KeptTubes& task, const Wording& w)

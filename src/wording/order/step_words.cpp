@@ -101,6 +101,7 @@ std::string said(PlainTask task, const Wording& w)
         return running_text({w("Grease inner tube, guard bearings, crosses."), w("Guards on until they latch; pull each: it does not come off ☐, it turns freely ☐.")});
     case PlainTask::fit_new_guard: return running_text({w("GUARD MISSING OR DAMAGED: fit a new one first."), w("Without it this sheet ends here: the shaft goes on no stub.")});
     case PlainTask::together: return w("Push it together, strokes in line.");
+    case PlainTask::push_home: return w("Push it fully together.");
     case PlainTask::two_rings:
         return running_text({w("Two rings all round, tape or paint: ring 1 on the wider guard tube, ring 2 on the hard collar in which the narrower one sits, not on a soft cone, at least 250 mm apart."),
                              w("Guards pushed to their joints, fully together, tape along the shaft from ring to ring: {box}.", {{"box", in_one_piece(w("P = ▭"))}})});
@@ -111,7 +112,7 @@ std::string said(PlainTask task, const Wording& w)
     case PlainTask::try_every_tractor: return w("Every other tractor: 13 to 16 again; P stays ☐.");
     case PlainTask::sign_and_hand_out: break;
     }
-    return w("Older sheets torn up; readings to the office.");
+    return w("Tag to the driver; older sheets torn up; readings to the office.");
 }
 
 std::string said(const LookOver& task, const Wording& w)
@@ -165,6 +166,8 @@ std::string said(const SideBySide& task, const Wording& w)
                               {{"inner_cut", task.inner_cut}, {"outer_cut", task.outer_cut}, {"past", expected_box(Rounded::measured, task.past, task.plus_minus, w)}}));
     sentences.push_back(w("Either outside: do not saw."));
     sentences.push_back(w("Both halves off before the engine starts."));
+    sentences.push_back(w("Cannot be done, why ________: shortest read again, this sheet out of sight: {shortest} ± {tolerance} ☐.",
+                          {{"shortest", w.both(Rounded::shortest, task.otherwise.shortest)}, {"tolerance", w.length(Rounded::allowed, task.otherwise.plus_minus)}}));
     return running_text(sentences);
 }
 

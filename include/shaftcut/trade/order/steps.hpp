@@ -28,7 +28,7 @@ enum class PlainTask {
     hold_to_saw, saw_coated,     // 7
     deburr, treat_coated_edge, refit_end_stop, clear_lubrication,  // 8
     grease_and_guards_on, fit_new_guard,  // 11
-    together, two_rings,         // 12
+    together, push_home, two_rings,  // 12: of a shaft that was parted; of one that was not
     go_to_machine,               // 13
     hook_chains, fit_second_chain, turn_by_hand, try_every_tractor, sign_and_hand_out  // 16
 };
@@ -56,6 +56,11 @@ struct MarkCuts {
     std::vector<SawnPart> guess;  // guards that were not measured: by what comes off their tube
 };
 
+// 6, where the machine is elsewhere or the halves cannot be held up to it.
+struct ReadShortestAgain {
+    Length shortest, plus_minus;
+};
+
 // 6: both halves side by side on the bare stubs at the shortest position: the check that owes nothing to tape, typing or program.
 struct SideBySide {
     Length from_face;        // from the face on the inner half's yoke to the outer half's mark
@@ -65,10 +70,7 @@ struct SideBySide {
     bool inner_cut, outer_cut;  // a tube that is not sawn has its end for a mark
     std::string at;          // the shortest position as the job names it; may be empty
     std::optional<Posture> posture;
-};
-// 6, where the machine is elsewhere.
-struct ReadShortestAgain {
-    Length shortest, plus_minus;
+    ReadShortestAgain otherwise;
 };
 
 // 7
