@@ -29,8 +29,8 @@ constexpr double foot = sign_off_height + 1.5;
 double draw_halves_beside(Canvas& canvas, Rect room, const WorkOrder& order, const Front& front, const Wording& w)
 {
     const double gap = 2, width = (room.width - gap) / 2;
-    return std::max(draw_half(canvas, {room.x, room.y, width, 0}, order, End::tractor, front, w),
-                    draw_half(canvas, {room.x + width + gap, room.y, width, 0}, order, End::implement, front, w));
+    const double left = draw_half(canvas, {room.x, room.y, width, 0}, order, End::tractor, front, w);
+    return std::max(left, draw_half(canvas, {room.x + width + gap, room.y, width, 0}, order, End::implement, front, w));
 }
 
 void draw_head(Sheets& sheets, const WorkOrder& order, const Front& front, const Wording& w)

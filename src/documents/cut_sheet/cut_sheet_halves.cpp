@@ -21,7 +21,7 @@ constexpr double least_named = 120;
 struct Heights {
     double guard = 15, guard_line = 11.4, axis = 22.9, tube_line = 37.2, boxes = 39.6;
 };
-constexpr Heights heights_of(const Front& front) { return front.low_halves ? Heights{12, 10.9, 20.2, 32.6, 34.7} : Heights{}; }
+constexpr Heights heights_of(const Front& front) { return front.low_halves ? Heights{12, 10.9, 20.2, 32.6, 34.5} : Heights{}; }
 
 // Distances along the drawing from the joint's end of it.
 struct Places {

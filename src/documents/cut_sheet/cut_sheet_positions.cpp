@@ -9,6 +9,7 @@ namespace {
 
 constexpr double inset = 1.5;
 constexpr BoxedText figures{{3.5, Weight::regular, 0.64, 1.4}, {3.5, Weight::regular, 0.64}, 13};
+constexpr BoxedText nowhere{{3.5, Weight::bold, 0.64, 1.4}, {3.5, Weight::bold, 0.64}, 13};
 constexpr BoxedText notes{{2.5, Weight::regular, 0.85, 1.4}, {3.5, Weight::regular, 0.8}, 15};
 
 std::string sum(Rounded as, Length length, const Wording& w) { return sum_on_rings(pulled_out(as, length, w), w); }
@@ -17,6 +18,7 @@ std::string sum(Rounded as, Length length, const Wording& w) { return sum_on_rin
 struct Cell {
     std::string text;
     double left, right;  // parts of the width
+    BoxedText style = figures;
 };
 using Row = std::vector<Cell>;
 
@@ -29,7 +31,7 @@ std::vector<Row> rows_of(const ReadRings& position, const Wording& w)
     return {{{on_rings(RingCaption::from, sum(Rounded::at_least, rings.good_from, w), w), 0, second},
              {on_rings(RingCaption::to, sum(Rounded::at_most, rings.good_to, w), w), second, third},
              {say(RingCaption::read, w), third, 1}},
-            {{on_rings(RingCaption::expected, sum(Rounded::measured, rings.value, w), w), 0, second}, {never, second, 1}}};
+            {{on_rings(RingCaption::expected, sum(Rounded::measured, rings.value, w), w), 0, second}, {never, second, 1, nowhere}}};
 }
 
 double cell_width(double width, const Cell& cell) { return (width - 2 * inset) * (cell.right - cell.left) - inset; }
@@ -37,7 +39,7 @@ double cell_width(double width, const Cell& cell) { return (width - 2 * inset) *
 double height_of(const Canvas& canvas, double width, const Row& row)
 {
     double height = 0;
-    for (const Cell& cell : row) height = std::max(height, boxed_height(canvas, cell_width(width, cell), cell.text, figures));
+    for (const Cell& cell : row) height = std::max(height, boxed_height(canvas, cell_width(width, cell), cell.text, cell.style));
     return height;
 }
 
@@ -52,7 +54,7 @@ double name_height(const Canvas& canvas, double width, const ReadRings& position
 
 double position_height(const Canvas& canvas, double width, const ReadRings& position, const Wording& w)
 {
-    double height = name_height(canvas, width, position, w) + boxed_height(canvas, width - 2 * inset, remarks(position, w), notes) + 3;
+    double height = name_height(canvas, width, position, w) + boxed_height(canvas, width - 2 * inset, remarks(position, w), notes) + 3.4;
     for (const Row& row : rows_of(position, w)) height += height_of(canvas, width, row);
     return height;
 }
@@ -65,10 +67,10 @@ double draw_position(Canvas& canvas, Rect room, const ReadRings& position, const
     draw_fitted_lines(canvas, {frame.x + inset, frame.y + 0.5}, frame.width - 2 * inset, position_of(position, w), lettering::name);
     double y = frame.y + name_height(canvas, frame.width, position, w);
     for (const Row& row : rows_of(position, w)) {
-        for (const Cell& cell : row) draw_boxed(canvas, {frame.x + inset + (frame.width - 2 * inset) * cell.left, y}, cell_width(frame.width, cell), cell.text, figures);
+        for (const Cell& cell : row) draw_boxed(canvas, {frame.x + inset + (frame.width - 2 * inset) * cell.left, y}, cell_width(frame.width, cell), cell.text, cell.style);
         y += height_of(canvas, frame.width, row);
     }
-    draw_boxed(canvas, {frame.x + inset, y}, frame.width - 2 * inset, remarks(position, w), notes);
+    draw_boxed(canvas, {frame.x + inset, y + 0.4}, frame.width - 2 * inset, remarks(position, w), notes);
     return frame.bottom() + 0.7;
 }
 

@@ -1,6 +1,6 @@
 #include "geometry_sheet/geometry_sheet.hpp"
 
-#include "checks/check_sentences.hpp"
+#include "cut_sheet/refusal_words.hpp"
 #include "cut_sheet/cut_sheet_parts.hpp"
 #include "drawing/geometry_parts.hpp"
 #include "order/instruction_words.hpp"
@@ -27,7 +27,7 @@ void draw_shaft(Sheets& sheets, const WorkOrder& order, const Wording& w)
 {
     if (order.verdict != Verdict::refused) return sheets.flow({{Lead::none, say(order.shaft_title, w), true}});
     sheets.move_to(draw_verdict(sheets.canvas(), {sheets.room().x, sheets.y(), sheets.room().width, 0}, order, w));
-    sheets.flow(listed_under(say(ListHeading::why, w), reasons_to_refuse(order.checks, w)));
+    sheets.flow(listed_under(say(ListHeading::why, w), cut_sheet::refusal_reasons(order, w)));
 }
 
 // All of an order's sheets, and which of them is the first machine's.

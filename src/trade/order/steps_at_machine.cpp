@@ -105,8 +105,9 @@ void add_reading_steps(std::vector<Step>& steps, const WorkOrder& order)
     const ExpectedAfterCut after = expected_after_cut(order);
     add(steps, 9, {close_dry(order, after.closed)});
     if (cuts_a_tube(order)) add(steps, 10, {KeptTubes{after.half}});
-    Tasks guards{PlainTask::grease_and_guards_on, stands_out(order, after)};
+    Tasks guards;
     if (!every_guard_used(order)) guards.emplace_back(PlainTask::fit_new_guard);
+    guards.insert(guards.end(), {PlainTask::grease_and_guards_on, stands_out(order, after)});
     add(steps, 11, guards);
 }
 

@@ -154,8 +154,9 @@ void add_saw_steps(std::vector<Step>& steps, const WorkOrder& order)
     if (hole_near_cut(order)) marks.emplace_back(PlainTask::no_hole_in_waste);
     add(steps, 5, marks);
     if (cuts_a_tube(order)) add(steps, 6, {check_before_saw(order)});
-    Tasks saw{PlainTask::hold_to_saw, SawCuts{parts.guards, parts.tubes, parts.not_cut}};
+    Tasks saw{PlainTask::hold_to_saw};
     if (cut_feature(order, Feature::coated)) saw.emplace_back(PlainTask::saw_coated);
+    saw.emplace_back(SawCuts{parts.guards, parts.tubes, parts.not_cut});
     add(steps, last_saw_step, saw);
     add(steps, 8, end_tasks(order));
 }

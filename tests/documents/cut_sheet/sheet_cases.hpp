@@ -99,6 +99,13 @@ inline Job fits_job()
     return found;
 }
 
+inline Job guards_alone_job()
+{
+    Job found = fits_job();
+    for (const Tube tube : both_tubes) found.shaft.halves[tube].guard = measured(tube == Tube::inner ? 600 : 578);
+    return found;
+}
+
 inline Job several_tractors_job()
 {
     Job found = demo_job();

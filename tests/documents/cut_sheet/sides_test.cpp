@@ -1,4 +1,5 @@
 // The sides of the cut sheet: what stands on which, in every unit, on every paper, and in a language that takes more room.
+#include "cut_sheet/refusal_words.hpp"
 #include "documents/cut_sheet/sheet_cases.hpp"
 #include "documents/page/page_checks.hpp"
 #include "documents/sample_orders.hpp"
@@ -39,18 +40,20 @@ std::size_t side_of(const std::vector<Page>& pages, int number)
     return static_cast<std::size_t>(found - pages.begin());
 }
 
-// Front and back hold all steps, each on its side; where there is too much, they follow one another over one side more. Leaf 2 begins behind them.
+// Front and back hold all steps, each on its side; where there is too much, they follow one another over one side more. Of a shaft that fits the
+// front takes what it has room for. Leaf 2 begins behind them.
 void check_sides(const WorkOrder& order, const std::vector<Page>& pages, bool too_much)
 {
+    const bool fits = order.verdict == Verdict::fits;
     const std::size_t sides = too_much ? 3 : 2;
-    REQUIRE(pages.size() > sides);
+    REQUIRE(pages.size() > (fits ? 1u : 2u));
     std::size_t before = 0;
     for (const Step& step : order.steps) {
         INFO("step " << step.number);
         const std::size_t side = side_of(pages, step.number);
         CHECK(side >= before);
         CHECK(side < sides);
-        if (!too_much) CHECK(side == (step.number <= last_saw_step ? 0u : 1u));
+        if (!too_much && !fits) CHECK(side == (step.number <= last_saw_step ? 0u : 1u));
         before = side;
     }
     for (const Page& page : pages) check_side(page);
@@ -81,11 +84,33 @@ TEST_CASE("front and back of every sample hold its steps, on every paper, in eve
     }
 }
 
-TEST_CASE("a plain job is three printed sides on A4")
+TEST_CASE("a plain job is three printed sides")
 {
-    CHECK(cut_sheet_of(worked_in(demo_job(), Units::mm), Paper::a4).size() == 3);
-    // The shorter paper's leaf for the office has two sides.
-    CHECK(cut_sheet_of(worked_in(demo_job(), Units::mm), Paper::letter).size() == 4);
+    for (const Units units : {Units::mm, Units::in})
+        for (const Paper paper : {Paper::a4, Paper::letter}) CHECK(cut_sheet_of(worked_in(demo_job(), units), paper).size() == 3);
+}
+
+TEST_CASE("a shaft that fits has its steps on its front and the office's leaf behind it")
+{
+    for (const Units units : {Units::mm, Units::in}) CHECK(cut_sheet_of(worked_in(fits_job(), units), Paper::a4).size() <= 3);
+    for (const SheetCase& one : sample_orders(SHAFTCUT_SOURCE_DIR)) {
+        if (one.order.verdict != Verdict::fits) continue;
+        INFO(one.name);
+        for (const Paper paper : {Paper::a4, Paper::letter}) CHECK(draw_cut_sheet(one.order, paper, font_files(), Wording(one.order.units)).size() == 2);
+    }
+}
+
+TEST_CASE("the office's leaf of every sample without a machine's dimensions is one side")
+{
+    for (const SheetCase& one : sample_orders(SHAFTCUT_SOURCE_DIR)) {
+        if (std::any_of(one.order.fits.begin(), one.order.fits.end(), [](const FitReading& fit) { return fit.geometry.has_value(); })) continue;
+        for (const Paper paper : {Paper::a4, Paper::letter})
+            for (const Units units : {Units::mm, Units::in}) {
+                INFO(one.name << (paper == Paper::a4 ? ", A4, " : ", Letter, ") << unit_word(units));
+                const std::vector<Page> pages = draw_cut_sheet(one.order, paper, font_files(), Wording(units));
+                CHECK(find(pages.back(), "All checks"));
+            }
+    }
 }
 
 TEST_CASE("a shaft that fits has no step of the saw")
@@ -95,11 +120,22 @@ TEST_CASE("a shaft that fits has no step of the saw")
     for (const int number : {1, 12, 13, 14, 15, 16}) CHECK(has(order, number));
 }
 
+TEST_CASE("a shaft that fits is parted only where a look needs it")
+{
+    const WorkOrder whole = worked_in(fits_job(), Units::mm);
+    CHECK_FALSE(has(whole, 4));
+    CHECK(says(whole.steps, "Push it fully together."));
+    CHECK_FALSE(says(whole.steps, "strokes in line"));
+    Job job_ = fits_job();
+    job_.shaft.halves[Tube::inner].guard_use = GuardUse::damaged;
+    const WorkOrder parted = worked_in(job_, Units::mm);
+    CHECK(has(parted, 4));
+    CHECK(says(parted.steps, "Push it together, strokes in line."));
+}
+
 TEST_CASE("a shaft whose guards alone are cut says so, and is not held side by side")
 {
-    Job job_ = fits_job();
-    for (const Tube tube : both_tubes) job_.shaft.halves[tube].guard = measured(tube == Tube::inner ? 600 : 578);
-    const WorkOrder order = worked_in(job_, Units::mm);
+    const WorkOrder order = worked_in(guards_alone_job(), Units::mm);
     REQUIRE(order.verdict == Verdict::cut);
     REQUIRE_FALSE((order.cut->plan.cuts_tube(Tube::inner) || order.cut->plan.cuts_tube(Tube::outer)));
     CHECK(find(cut_sheet_of(order, Paper::a4).front(), "CUT THE GUARDS ONLY"));
@@ -115,7 +151,7 @@ TEST_CASE("a refused shaft has no step, and its ways out are numbered")
     const Page first = cut_sheet_of(order, Paper::a4).front();
     for (int number = 1; number <= last_saw_step; ++number) CHECK_FALSE(numbered(first, number));
     REQUIRE_FALSE(order.ways_out.empty());
-    for (const WayOut& way : order.ways_out) CHECK(contains({first}, say(way, Wording(Units::mm))));
+    for (const WayOut& way : order.ways_out) CHECK(contains({first}, cut_sheet::way_in_short(way, Wording(Units::mm))));
     CHECK(contains({first}, "1. "));
 }
 

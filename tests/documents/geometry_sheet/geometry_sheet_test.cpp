@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cut_sheet/refusal_words.hpp"
 #include "data/machine_dimensions.hpp"
 #include "documents/page/page_checks.hpp"
 #include "hitch/geometry_figures.hpp"
@@ -201,7 +202,7 @@ TEST_CASE("a refused machine's sheet shows no overlap and no limit of a cut")
         CHECK(contains(pages, "overlap after the cut") == !refused);
         CHECK(contains(pages, "least allowed") == !refused);
         for (const Page& page : pages) CHECK(says(page, "DO NOT CUT") == refused);
-        for (const std::string& reason : reasons_of(one.order)) CHECK(contains(pages, reason));
+        for (const std::string& reason : cut_sheet::refusal_reasons(one.order, wording_of(one.order))) CHECK(contains(pages, reason));
     }
 }
 
