@@ -24,7 +24,7 @@ using Row = std::vector<Cell>;
 
 std::vector<Row> rows_of(const ReadRings& position, const Wording& w)
 {
-    constexpr double second = 0.41, third = 0.82;
+    constexpr double second = 0.425, third = 0.85;
     const OnRings& rings = position.rings;
     const std::string never = rings.never_under ? on_rings(RingCaption::never_under, sum(Rounded::at_least, *rings.never_under, w), w)
                                                 : on_rings(RingCaption::never_over, sum(Rounded::at_most, rings.never_over.value_or(rings.good_to), w), w);

@@ -5,6 +5,7 @@
 #include "cut_sheet/cut_sheet_parts.hpp"
 #include "cut_sheet/refusal_words.hpp"
 #include "cut_sheet/warning_words.hpp"
+#include "drawing/lock_drawing.hpp"
 #include "page/fitted_lines.hpp"
 #include "order/instruction_words.hpp"
 #include "order/instructions.hpp"
@@ -104,6 +105,25 @@ void draw_large(Sheets& sheets, const std::string& heading, const std::vector<st
     }
 }
 
+// The locks that refuse, each under its end's name, to be known by looking.
+void draw_refused_locks(Sheets& sheets, const WorkOrder& order, const Wording& w)
+{
+    const Check& locking = check_of(order.checks, CheckId::locking);
+    if (locking.result != CheckResult::fail) return;
+    const double width = 46, height = 18;
+    sheets.ensure(height + 6);
+    Rect place{sheets.room().x, sheets.y() + 1, width, height};
+    for (const CheckFinding& finding : locking.findings) {
+        const auto* lock = std::get_if<LockStandsOut>(&finding);
+        if (!lock) continue;
+        sheets.canvas().begin(Part::figure);
+        sheets.canvas().text({place.x, place.y + 3}, half_name(lock->end, w), lettering::strong);
+        draw_lock(sheets.canvas(), {place.x, place.y + 3, place.width, place.height - 3}, lock->lock);
+        place.x += width + 6;
+    }
+    sheets.move_to(place.bottom() + 2);
+}
+
 }  // namespace
 
 double draw_warnings(Canvas& canvas, Rect room, const WorkOrder& order, const Wording& w)
@@ -119,6 +139,7 @@ void draw_refusal(Sheets& sheets, const WorkOrder& order, const Wording& w)
     sheets.move_to(draw_verdict(sheets.canvas(), {room.x, sheets.y(), room.width, 0}, order, w) + 2);
     sheets.flow({caution_block(say_all(order.cautions, w))});
     draw_large(sheets, say(ListHeading::why, w), refusal_reasons(order, w), Weight::bold);
+    draw_refused_locks(sheets, order, w);
     const std::vector<std::string> ways = ways_out(order, w);
     if (!ways.empty()) draw_large(sheets, say(ListHeading::instead, w), ways, Weight::regular);
     if (sheets.left_over() < sign_off_height) return;

@@ -1,4 +1,5 @@
 // The two ends: lock by its drawing, joint and device to tick for each end, its connection and the stub that it is coupled to.
+#include "drawing/lock_drawing.hpp"
 #include "form/measuring_form_parts.hpp"
 
 namespace shaftcut::measuring_form {

@@ -49,8 +49,7 @@ double draw_ticks(Canvas& canvas, Point at, const std::string& name, const std::
 // A joint that may be either kind: as a standard one, and dashed what a wide-angle joint has beyond its inner cross.
 void draw_either_joint(Canvas& canvas, const Frame& frame, double outer_cross, double inner_cross, bool may_be_wide);
 
-// Small drawings in the middle of `picture`.
-void draw_lock(Canvas& canvas, Rect picture, Lock lock);
+// A small drawing in the middle of `picture`.
 void draw_section(Canvas& canvas, Rect picture, Shape shape);
 
 // Each draws within the width of `room` from its top down and returns the y below itself.

@@ -25,9 +25,7 @@ std::string one_line(const Check& check, const Wording& w)
                  {{"end", check.id == CheckId::joint_angle_tractor ? End::tractor : End::implement}, value, limit});
     case CheckId::irregularity: return w("WARNING: the speed ripples by up to {value}; {limit} is the most.", {value, limit});
     case CheckId::rating: return w("WARNING: it carries {value}, near the {limit} that it is made for.", {value, limit});
-    case CheckId::locking: return w("WARNING: a lock stands out or is not known: cover it, look at it.");
     case CheckId::connection: return w("WARNING: the speed is not the one that its ends are rated for.");
-    case CheckId::shortening_allowed: return w("WARNING: there is work after the cut: coating, end stop or chain.");
     default: return w("WARNING: {check}: {says}", {{"check", spoken(check.id, w)}, {"says", says_without_places(check, w)}});
     }
 }
@@ -40,7 +38,7 @@ LengthOfFit which(const std::optional<Range>& range)
     return *range == Range::working ? LengthOfFit::working : *range == Range::turning ? LengthOfFit::turning : LengthOfFit::standing;
 }
 
-// What of the lengths and limits does not agree, or is not sure. Empty of what warns of nothing.
+// The thing that a check warns of; empty of what is said with the check's own figures.
 template <class Finding>
 std::string doubt(const Finding&, const Wording&)
 {
@@ -91,6 +89,32 @@ std::string doubt(const HalvesExchanged& found, const Wording& w)
              {{"inner", w.length(Rounded::measured, found.inner.length)}, {"outer", w.length(Rounded::measured, found.outer.length)}});
 }
 
+std::string doubt(const WorkAfterCut& found, const Wording& w)
+{
+    const NamedValue tube{"tube", found.tube};
+    switch (found.feature) {
+    case Feature::coated: return w("WARNING: the {tube:inner|outer} tube is coated: its bare edge is treated after the cut.", {tube});
+    case Feature::end_stop: return w("WARNING: the {tube:inner|outer} tube has an end stop: off before the cut, on again after it.", {tube});
+    case Feature::one_chain_guard: break;
+    }
+    return w("WARNING: the {tube:inner|outer} half's guard has one chain and loses much: it needs a second one.", {tube});
+}
+
+std::string doubt(const LockNotStated& found, const Wording& w)
+{
+    return w("WARNING: the lock at the {end:tractor|implement} end is not stated: look whether a part of it stands out.", {{"end", found.end}});
+}
+std::string doubt(const LockUnknown& found, const Wording& w)
+{
+    return w("WARNING: the lock at the {end:tractor|implement} end is not known: look whether a part of it stands out.", {{"end", found.end}});
+}
+std::string doubt(const LockStandsOut& found, const Wording& w)
+{
+    return w("WARNING: the {pin:sliding collar|push pin} at the {end:tractor|implement} end stands out and can catch clothing: cover it.",
+             {{"pin", found.lock == Lock::exposed_push_pin}, {"end", found.end}});
+}
+
+// A line for each thing.
 std::vector<std::string> doubts(const Check& check, const Wording& w)
 {
     std::vector<std::string> lines;
@@ -109,8 +133,10 @@ bool is_about_guard(const CheckFinding& finding)
 
 std::vector<std::string> in_one_line(const Check& check, bool guard_said, const Wording& w)
 {
-    if (check.id == CheckId::consistency) return doubts(check, w);
-    if (check.id != CheckId::condition) return {one_line(check, w)};
+    if (check.id != CheckId::condition) {
+        const std::vector<std::string> things = doubts(check, w);
+        return things.empty() ? std::vector{one_line(check, w)} : things;
+    }
     std::vector<std::string> lines, tractors;
     for (const CheckFinding& finding : check.findings) {
         if (const auto* other = std::get_if<OtherTractor>(&finding)) tractors.push_back(other->tractor);

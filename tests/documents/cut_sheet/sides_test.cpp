@@ -155,6 +155,25 @@ TEST_CASE("a refused shaft has no step, and its ways out are numbered")
     CHECK(contains({first}, "1. "));
 }
 
+TEST_CASE("a lock that refuses is drawn under its end")
+{
+    // The pin is black, and nothing else on such a front.
+    const auto pins = [](const Page& page) {
+        return std::count_if(page.marks.begin(), page.marks.end(), [](const Mark& mark) {
+            const auto* path = std::get_if<Path>(&mark.what);
+            return path && path->fill == Fill::black;
+        });
+    };
+    const Page lock = cut_sheet_of(worked_in(refused_job(), Units::mm), Paper::a4).front();
+    CHECK(find(lock, "TRACTOR HALF"));
+    CHECK(pins(lock) == 1);
+    const WorkOrder short_tubes = worked_in(cut_job(420, 430, 440), Units::mm);
+    REQUIRE(short_tubes.verdict == Verdict::refused);
+    const Page other = cut_sheet_of(short_tubes, Paper::a4).front();
+    CHECK_FALSE(find(other, "TRACTOR HALF"));
+    CHECK(pins(other) == 0);
+}
+
 TEST_CASE("a warning is one line on the front, and one that is confirmed stands there alone")
 {
     Job job_ = demo_job();

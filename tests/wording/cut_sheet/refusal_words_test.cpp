@@ -134,3 +134,18 @@ TEST_CASE("a way out is said in few words")
     CHECK(way_in_short(ways[23], w) == "Demo 90: Pitch it by 4° at most with the PTO stopped (now 6°).");
     CHECK(way_in_short(ways[27], w) == "Move the pin 50 mm forwards along the drawbar, the machine with it.");
 }
+
+TEST_CASE("a warning of a lock or of work after the cut names the thing")
+{
+    Check check{};
+    check.id = CheckId::locking;
+    check.findings = {LockNotStated{End::tractor}, LockUnknown{End::implement}, LockStandsOut{End::implement, Lock::exposed_collar, LockRule::before_it}};
+    CHECK(in_one_line(check, false, w) == std::vector<std::string>{"WARNING: the lock at the tractor end is not stated: look whether a part of it stands out.",
+                                                                   "WARNING: the lock at the implement end is not known: look whether a part of it stands out.",
+                                                                   "WARNING: the sliding collar at the implement end stands out and can catch clothing: cover it."});
+    check.id = CheckId::shortening_allowed;
+    check.findings = {WorkAfterCut{Tube::inner, Feature::coated, {}}, WorkAfterCut{Tube::outer, Feature::end_stop, {}}, WorkAfterCut{Tube::outer, Feature::one_chain_guard, mm(70)}};
+    CHECK(in_one_line(check, false, w) == std::vector<std::string>{"WARNING: the inner tube is coated: its bare edge is treated after the cut.",
+                                                                   "WARNING: the outer tube has an end stop: off before the cut, on again after it.",
+                                                                   "WARNING: the outer half's guard has one chain and loses much: it needs a second one."});
+}

@@ -1,7 +1,10 @@
-// What holds a yoke on its stub, drawn so that it is known by looking: the stub from the left with its groove, the yoke's hub around it.
-#include "form/measuring_form_parts.hpp"
+#include "drawing/lock_drawing.hpp"
 
-namespace shaftcut::measuring_form {
+#include <string>
+
+#include "drawing/joint_drawing.hpp"
+
+namespace shaftcut {
 namespace {
 
 constexpr double hub_half = 3.4, stub_half = 1.5, hub_from = -3, hub_to = 7, groove = 1.5;
@@ -87,4 +90,4 @@ void draw_lock(Canvas& canvas, Rect picture, Lock lock)
     }
 }
 
-}  // namespace shaftcut::measuring_form
+}  // namespace shaftcut
