@@ -22,6 +22,13 @@ std::optional<OtherSeries> other_series(const Attribute& attribute, const KnownN
     return name ? std::optional(OtherSeries{name}) : std::nullopt;
 }
 
+// Without a length nothing is held against it.
+std::optional<Length> read_cut_to(const Attribute& cut_to, const Attribute& length)
+{
+    if (cut_to.given() && !length.given()) cut_to.fault(Contradiction::cut_to_alone);
+    return cut_to.length();
+}
+
 void check_stop_depth(const Attribute& stop_depth, const Attribute& shoulder, const Attribute& length)
 {
     if (!stop_depth.given()) return;
@@ -49,6 +56,7 @@ HalfReading read_half(Element& half, const KnownNames& series)
     read.shoulder = read_measurement(shoulder, plus_minus);
     read.stop_depth = read_measurement(stop_depth, plus_minus);
     read.lubrication_hole = read_measurement(hole, plus_minus);
+    read.cut_to = read_cut_to(half.optional("cut-to"), length);
     read.series = other_series(reading.series, series);
     reading.sound = read.series || !reading.series.given();
     check_stop_depth(stop_depth, shoulder, length);

@@ -14,7 +14,7 @@ struct HalfReading {
 };
 
 // Reads what a `half` states beside its tube. Faults beside those of form: a stop depth beside a shoulder, in whose place it stands, or of a half
-// without a length, which it is taken off. Checked in tests/reading/job_says_test.cpp and by tests/reading/bad/.
+// without a length, which it is taken off, and cut-to of a half without a length. Checked in tests/reading/job_says_test.cpp and by tests/reading/bad/.
 HalfReading read_half(Element& half, const KnownNames& series);
 
 }  // namespace shaftcut

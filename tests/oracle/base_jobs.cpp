@@ -190,6 +190,20 @@ BaseJob uneven_halves()
     return base("uneven-halves", changed);
 }
 
+// As an earlier sheet cut it, read a little longer; its guards have faces of their own to stop at.
+BaseJob cut_before()
+{
+    BaseJob found = guard_shoulders();
+    found.name = "cut-before";
+    found.job.order = "T-cut-before";
+    found.job.shaft.closed = measured(706);
+    found.job.shaft.halves[Tube::inner] = {measured(600), measured(582), std::nullopt, std::nullopt, {}};
+    found.job.shaft.halves[Tube::outer] = {measured(575), measured(557), std::nullopt, std::nullopt, {}};
+    found.job.shaft.halves[Tube::inner].cut_to = mm(596);
+    found.job.shaft.halves[Tube::outer].cut_to = mm(574);
+    return found;
+}
+
 BaseJob one_shoulder()
 {
     BaseJob found = base("one-shoulder", standard().job);
@@ -282,7 +296,7 @@ std::vector<BaseJob> base_jobs()
     std::vector<BaseJob> all{standard(),        outer_with_angles(), outer_without_angles(), grooves(),      grooves_without_yokes(), halves_derived(), one_half_derived(),
             guard_shoulders(), inches(),            several_fits(),         features(),     forbidden(),             refused_overlap(), refused_lock(),
             no_series(),       nothing_known(),     fits_as_it_is(),        odd_workshop(), least_cut(),             one_shoulder(),
-            uneven_halves(),   trailed_wide_angle(),
+            uneven_halves(),   cut_before(),           trailed_wide_angle(),
             mounted_with_measured_longest(), mounted_with_measured_shortest(), mounted_between_grooves(), mounted_in_inches(),
             two_tractors_one_geometry(), machine_without_yokes()};
     for (BaseJob& base : slipped_jobs()) all.push_back(std::move(base));

@@ -86,6 +86,7 @@ TEST_CASE("halves of another series and of none, and what their ends state")
     REQUIRE(outer.series);
     CHECK_FALSE(outer.series->name);
     CHECK(outer.stop_depth->length == mm(556));
+    CHECK(outer.cut_to == mm(668));
     CHECK_FALSE(outer.shoulder);
     CHECK(inner.guard_use == GuardUse::damaged);
     CHECK(outer.guard_use == GuardUse::none);

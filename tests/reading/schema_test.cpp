@@ -61,6 +61,7 @@ const std::array exceptions{
     Exception{"job", "other-tractors=\"none\" beside an other-tractor", "for states other-tractors"},
     Exception{"job", "a guard that the condition and a half speak of differently", "guard \"(complete|missing)\", but"},
     Exception{"job", "a stop-depth beside a shoulder or without a length", "half states (shoulder and stop-depth|stop-depth and no length)"},
+    Exception{"job", "a cut-to without a length", "half states cut-to and no length"},
     Exception{"job", "a half of the shaft's own series", "states the shaft's own series"},
     Exception{"job", "what an end states and its half's series states", "and its half is of series"},
     Exception{"job", "a spacing at a standard joint, or beside the shaft's", "(end states spacing, and its joint is standard|shaft and end state spacing)"},

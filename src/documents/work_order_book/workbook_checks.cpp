@@ -28,15 +28,27 @@ std::string any_of(const std::vector<std::string>& conditions)
     return text + ")";
 }
 
-LiveCheck clearance_check(const WorkOrder&, const Wording& w)
+// Whether a half is left as an earlier sheet cut it, which may then lack clearance; nothing where no sheet did.
+std::vector<std::string> left_as_cut(const WorkOrder& order)
+{
+    std::vector<std::string> found;
+    for (const Tube tube : both_tubes)
+        if (order.reading.shaft.halves[tube].cut_to) found.push_back(for_tube("left_as_cut_THIS", tube));
+    return found;
+}
+
+LiveCheck clearance_check(const WorkOrder& order, const Wording& w)
 {
     LiveCheck check;
     check.known = cut_known(w);
     check.value = "clearance_value";
     check.worst = "clearance_worst";
     check.limit = "closing_clearance";
-    check.fails = any_of({clearly_below_expression("clearance_value", "closing_clearance"), "clearance_worst<0.01"});
+    const std::string lacks = clearly_below_expression("clearance_value", "closing_clearance");
+    const auto left = left_as_cut(order);
+    check.fails = any_of({left.empty() ? lacks : "IF(" + any_of(left) + ",FALSE," + lacks + ")", "clearance_worst<0.01"});
     check.warns = clearly_below_expression("clearance_worst", "closing_clearance_floor");
+    if (!left.empty()) check.warns = any_of({lacks, check.warns});
     return check;
 }
 

@@ -34,6 +34,7 @@ std::vector<ConstantLine> shaft_constants(const WorkOrder& order, const Wording&
         lines.push_back(constant(order, tube, "THIS_seat", HalfFigure::seat, half.seat, origin(Origin::series, w), w));
         lines.push_back(constant(order, tube, "THIS_least_tube", HalfFigure::least_tube, half.least_tube, origin(Origin::series, w), w));
         lines.push_back(constant(order, tube, "THIS_hole", HalfFigure::lubrication_hole, half.lubrication_hole, origin(Origin::measured, w), w));
+        if (half.cut_to) lines.push_back(constant(order, tube, "THIS_cut_to", HalfFigure::cut_to, half.cut_to, origin(Origin::earlier_sheet, w), w));
     }
     const Fraction step = order.saw.step_um;
     lines.push_back({"saw_step", name_of(FigureName::saw_step, w), static_cast<double>(step.numerator) / static_cast<double>(step.denominator) / 1000.0, origin(Origin::workshop, w)});

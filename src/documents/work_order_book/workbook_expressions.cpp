@@ -23,6 +23,40 @@ std::string steps_for(const std::string& need) { return "ROUNDUP(MAX(0," + need 
 
 std::string sawn_in(const std::string& steps) { return "IF(" + steps + "=0,0,MAX(ROUND(" + steps + "*saw_step,3),least_cut))"; }
 
+bool has_cut_to(const WorkOrder& order, Tube tube) { return order.reading.shaft.halves[tube].cut_to.has_value(); }
+
+// By an earlier sheet, as that allowed: what is typed must be a length that was measured.
+void add_left_as_cut(Names& names, const WorkOrder& order)
+{
+    for (const Tube tube : both_tubes)
+        if (has_cut_to(order, tube))
+            names.emplace_back(for_tube("left_as_cut_THIS", tube), for_tube("IF(ISNUMBER(THIS_half),ROUND(THIS_length-THIS_cut_to-saw_plus_minus-2*THIS_plus_minus,3)<0.01,FALSE)", tube));
+}
+
+// The guard of such a half, which stays too unless it would stop the shaft before the tubes do.
+void add_guard_left_as_cut(Names& names, const WorkOrder& order, Tube tube)
+{
+    if (!has_cut_to(order, tube)) return;
+    names.emplace_back(for_tube("left_as_cut_THIS_guard", tube), for_tube("AND(left_as_cut_THIS,ROUND(over_THIS_guard-saw_plus_minus-2*THIS_guard_plus_minus,3)<0.01)", tube));
+}
+
+// The saw's steps of a tube, or of a guard, none where it is left as it was cut.
+std::string steps_unless(const WorkOrder& order, Tube tube, const std::string& left, const std::string& need)
+{
+    return has_cut_to(order, tube) ? for_tube("IF(" + left + ",0," + steps_for(need) + ")", tube) : for_tube(steps_for(need), tube);
+}
+
+void add_tube_steps(Names& names, const WorkOrder& order)
+{
+    for (const Tube tube : both_tubes) names.emplace_back(for_tube("steps_THIS_tube", tube), steps_unless(order, tube, "left_as_cut_THIS", "need_THIS_tube"));
+}
+
+// To where a guard must come down: of a half that is left as it was cut to where the tubes stop.
+std::string guard_wanted(const WorkOrder& order, Tube tube)
+{
+    return has_cut_to(order, tube) ? "IF(left_as_cut_THIS,MAX(wanted_closed,closes_after),wanted_closed)" : "wanted_closed";
+}
+
 void add_guards(Names& names, const WorkOrder& order)
 {
     for (const Tube tube : both_tubes) {
@@ -32,9 +66,10 @@ void add_guards(Names& names, const WorkOrder& order)
             continue;
         }
         names.emplace_back(for_tube("over_THIS_guard", tube),
-                           for_tube(face_known ? "ROUND(THIS_guard_length+OTHER_guard_shoulder-wanted_closed,3)" : "ROUND(THIS_guard_length-left_THIS_half,3)", tube));
+                           for_tube(face_known ? "ROUND(THIS_guard_length+OTHER_guard_shoulder-" + guard_wanted(order, tube) + ",3)" : "ROUND(THIS_guard_length-left_THIS_half,3)", tube));
         names.emplace_back(for_tube("need_THIS_guard", tube), for_tube("MAX(sawn_THIS_tube,over_THIS_guard)", tube));
-        names.emplace_back(for_tube("steps_THIS_guard", tube), steps_for(for_tube("need_THIS_guard", tube)));
+        add_guard_left_as_cut(names, order, tube);
+        names.emplace_back(for_tube("steps_THIS_guard", tube), steps_unless(order, tube, "left_as_cut_THIS_guard", "need_THIS_guard"));
         names.emplace_back(for_tube("sawn_THIS_guard", tube), for_tube("IF(has_THIS_guard," + sawn_in("steps_THIS_guard") + ",sawn_THIS_tube)", tube));
     }
     add_for_both(names, "has_THIS_guard", "ISNUMBER(THIS_guard_length)");
@@ -174,7 +209,8 @@ Names cut_expressions(const WorkOrder& order)
     Names names;
     names.emplace_back("wanted_closed", "ROUND(shortest_length-closing_clearance,3)");
     add_for_both(names, "need_THIS_tube", "ROUND(THIS_length+OTHER_stop-wanted_closed,3)");
-    add_for_both(names, "steps_THIS_tube", steps_for("need_THIS_tube"));
+    add_left_as_cut(names, order);
+    add_tube_steps(names, order);
     add_for_both(names, "sawn_THIS_tube", sawn_in("steps_THIS_tube"));
     add_for_both(names, "left_THIS_half", "ROUND(THIS_length-sawn_THIS_tube,3)");
     add_for_both(names, "closes_THIS", "ROUND(left_THIS_half+OTHER_stop,3)");

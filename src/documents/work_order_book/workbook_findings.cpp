@@ -111,6 +111,17 @@ void add_fit(std::vector<FindingLine>& lines, const WorkOrder& order, const Word
     add_ranges(lines, order, w);
 }
 
+// Of a half that an earlier sheet kept so much of.
+void add_cut_to(std::vector<FindingLine>& lines, const WorkOrder& order, Tube tube, const Wording& w)
+{
+    const Half& half = order.reading.shaft.halves[tube];
+    if (!half.cut_to) return;
+    const bool less = half.length && clearly_below(half.length->value + saw_and_two_readings(half.length->plus_minus, order.saw), *half.cut_to);
+    lines.push_back({half_below_cut_to(tube, w),
+                     {for_tube(yes_if("ISNUMBER(THIS_half)", "ROUND(THIS_cut_to-THIS_length-saw_plus_minus-2*THIS_plus_minus,3)>=0.01", w), tube), yes_or_no(less, w)}});
+    if (half.seat) lines.push_back({cut_to_within_seat(tube, w), {"", yes_or_no(!clearly_above(*half.cut_to, *half.seat), w)}});
+}
+
 void add_halves(std::vector<FindingLine>& lines, const WorkOrder& order, const Wording& w)
 {
     const Shaft& shaft = order.reading.shaft;
@@ -121,6 +132,7 @@ void add_halves(std::vector<FindingLine>& lines, const WorkOrder& order, const W
         add_not_less(lines, half_not_below_closed(tube, w), figure, closed, w);
         add_not_less(lines, guard_half_not_below_closed(tube, w), {for_tube("THIS_guard_length", tube), value_of(half.guard)}, closed, w);
         if (half.seat) add_not_more(lines, half_within_its_seat(tube, w), figure, {for_tube("THIS_seat", tube), half.seat}, w);
+        add_cut_to(lines, order, tube, w);
     }
     const bool apart = order.stops && !clearly_below(shaft.closed.value, shaft.halves[Tube::inner].length->value + shaft.halves[Tube::outer].length->value);
     lines.push_back({clause(FindingClause::halves_do_not_meet, w),

@@ -258,7 +258,7 @@ struct UnknownYoke {
 
 // What no name or figure belongs to: of two things said, or of one that is not said.
 enum class Contradiction {
-    other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
+    other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, cut_to_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
     column_reference_of_grooves, no_shortest, no_turning, no_turning_of_machine, neither_series_nor_shape, closed_and_fit, neither_closed_nor_fit, column_closed_and_fit,
     column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list
 };

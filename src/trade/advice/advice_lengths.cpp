@@ -60,6 +60,7 @@ std::optional<Shaft> new_shaft(const CheckInput& input, Length closed)
     for (const Tube tube : both_tubes) {
         Half& half = shaft.halves[tube];
         half.lubrication_hole.reset();
+        half.cut_to.reset();
         half.measured = true;
         half.guard_used = true;
         half.length = Toleranced{closed - shaft.halves[other(tube)].shoulder->value, plus_minus};

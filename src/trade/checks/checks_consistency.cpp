@@ -44,6 +44,16 @@ void compare_angles(Findings& found, const JobFit& fit)
     }
 }
 
+// What an earlier sheet kept of a half is more than its seat and, as saw and tapes read it, no more than the half itself.
+void compare_cut_to(Findings& found, const CheckInput& input, Tube tube)
+{
+    const Half& half = input.reading.shaft.halves[tube];
+    if (!half.cut_to || !half.length) return;
+    const StatedFigure kept{FigureOf::cut_to, *half.cut_to, {}, tube};
+    if (clearly_below(half.length->value + saw_and_two_readings(half.length->plus_minus, input.saw), kept.length)) contradict(found, half_figure(input, tube), Relation::less, kept);
+    if (half.seat && !clearly_above(kept.length, *half.seat)) contradict(found, kept, Relation::not_more, {FigureOf::seat, *half.seat, {}});
+}
+
 void compare_halves(Findings& found, const CheckInput& input)
 {
     const Shaft& shaft = input.reading.shaft;
@@ -56,6 +66,7 @@ void compare_halves(Findings& found, const CheckInput& input)
             contradict(found, guard_figure(half, tube, closed.place), Relation::not_less, closed);
         if (half.length && half.seat && !clearly_above(half.length->value, *half.seat))
             contradict(found, half_figure(input, tube), Relation::not_more, {FigureOf::seat, *half.seat, {}});
+        compare_cut_to(found, input, tube);
     }
     if (!input.stops) return;
     const StatedFigure inner = half_figure(input, Tube::inner), outer = half_figure(input, Tube::outer);

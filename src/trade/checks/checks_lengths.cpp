@@ -109,6 +109,15 @@ Length least_overlap(const LimitsInForce& limits, Range range, Length closed_ove
     return std::max(fraction_of(limits.fraction(Limit::overlap_turning), closed_overlap), limits.length(Limit::least_overlap_turning));
 }
 
+// Those halves that an earlier sheet cut: they alone can lack the clearance, any other is cut to leave it.
+void add_left_as_cut(Check& check, const CheckInput& input)
+{
+    LeftAsCut found;
+    for (const Tube tube : both_tubes)
+        if (input.plan->left_as_cut[tube]) found.kept[tube] = input.reading.shaft.halves[tube].cut_to;
+    if (found.kept[Tube::inner] || found.kept[Tube::outer]) check.findings.emplace_back(found);
+}
+
 Check check_closing_clearance(const CheckInput& input)
 {
     const CheckId id = CheckId::closing_clearance;
@@ -120,10 +129,12 @@ Check check_closing_clearance(const CheckInput& input)
     const Length value = input.fit.shortest->value - plan.closed;
     const Length worst = input.fit.shortest->value - input.fit.shortest->plus_minus - closed_at_worst(input.reading.shaft, *input.stops, plan, input.saw);
     Check check = length_check(id, value, worst, limit);
-    if (clearly_below(worst, floor)) check.result = CheckResult::warn;
-    if (clearly_below(value, limit) || !clearly_above(worst, Length())) check.result = CheckResult::fail;
+    const bool lacks = clearly_below(value, limit), as_cut = plan.left_as_cut[Tube::inner] || plan.left_as_cut[Tube::outer];
+    if (lacks || clearly_below(worst, floor)) check.result = CheckResult::warn;
+    if ((lacks && !as_cut) || !clearly_above(worst, Length())) check.result = CheckResult::fail;
     check.findings = {ClearanceLeft{value, limit}};
     if (check.result != CheckResult::pass) check.findings.emplace_back(ClearanceAtWorst{worst, floor});
+    if (lacks) add_left_as_cut(check, input);
     check.basis = {PlainBasis::clearance, input.limits.basis(Limit::closing_clearance), LimitFloor{floor, input.limits.basis(Limit::closing_clearance_floor)}};
     if (const ExtremeLength* computed = deciding_shortest(input.fits, input.fit)) check.basis.emplace_back(LengthOfGeometry{*computed, true});
     return check;

@@ -13,14 +13,21 @@ Length closed_over(const PerEach<Tube, Length>& half, const PerEach<Tube, Length
     return std::max(half[Tube::inner] + shoulder[Tube::outer], half[Tube::outer] + shoulder[Tube::inner]);
 }
 
+bool was_cut_so(const Half& half, const SawSettings& saw)
+{
+    return half.cut_to && !clearly_above(half.length->value, *half.cut_to + saw_and_two_readings(half.length->plus_minus, saw));
+}
+
 std::optional<Length> guard_cut(const Shaft& shaft, Tube tube, const CutPlan& plan, Length target, const SawSettings& saw)
 {
     if (!shaft.halves[tube].guard_used) return std::nullopt;
     const auto& guard = shaft.halves[tube].guard;
     if (!guard) return plan.cut[tube];
     const auto& face = shaft.halves[other(tube)].guard_shoulder;
+    const bool as_cut = plan.left_as_cut[tube];
     // Without a known face no guard is left longer than its tube.
-    const Length too_long = face ? guard->value + *face - target : guard->value - plan.half[tube];
+    const Length too_long = face ? guard->value + *face - (as_cut ? std::max(target, plan.closed) : target) : guard->value - plan.half[tube];
+    if (as_cut && !clearly_above(too_long, saw_and_two_readings(guard->plus_minus, saw))) return Length();
     return sawn(std::max(plan.cut[tube], too_long), saw);
 }
 
@@ -53,7 +60,8 @@ std::optional<CutPlan> plan_cut(const Shaft& shaft, const std::optional<Stops>& 
     CutPlan plan;
     for (const Tube tube : both_tubes) {
         const Length length = shaft.halves[tube].length->value;
-        plan.cut[tube] = sawn(length + stops->shoulder[other(tube)] - target, saw);
+        plan.left_as_cut[tube] = was_cut_so(shaft.halves[tube], saw);
+        plan.cut[tube] = plan.left_as_cut[tube] ? Length() : sawn(length + stops->shoulder[other(tube)] - target, saw);
         plan.half[tube] = length - plan.cut[tube];
     }
     plan.closed = closed_over(plan.half, stops->shoulder);
@@ -63,6 +71,8 @@ std::optional<CutPlan> plan_cut(const Shaft& shaft, const std::optional<Stops>& 
     }
     return plan;
 }
+
+Length saw_and_two_readings(Length plus_minus, const SawSettings& saw) { return saw.plus_minus + 2 * plus_minus; }
 
 bool nothing_to_cut(const CutPlan& plan)
 {

@@ -71,6 +71,7 @@ void take_measured(Half& half, const JobHalf& job, Length measuring_plus_minus)
         half.length = with_tolerance(*job.length, measuring_plus_minus);
         half.length_place = job.length->place;
         half.measured = true;
+        half.cut_to = job.cut_to;
     }
     if (job.lubrication_hole) half.lubrication_hole = job.lubrication_hole->length;
     take_own_shoulder(half, job, measuring_plus_minus);

@@ -120,6 +120,7 @@ CutPlan plan_now(const Judged& judged, const SawnAgain& again)
     const Stops stops = stops_now(judged);
     CutPlan plan;
     plan.cut = again.tube;
+    plan.left_as_cut = judged.order.cut->plan.left_as_cut;
     plan.guard_cut = judged.order.cut->plan.guard_cut;
     plan.guard_half = judged.order.cut->plan.guard_half;
     for (const Tube tube : both_tubes) plan.half[tube] = tube_after(judged, tube, again);

@@ -30,6 +30,7 @@ std::string sentence(const HalvesExchanged& finding, const Wording& w);
 
 std::string sentence(const ClearanceLeft& finding, const Wording& w);
 std::string sentence(const ClearanceAtWorst& finding, const Wording& w);
+std::string sentence(const LeftAsCut& finding, const Wording& w);
 std::string sentence(const OverlapLeft& finding, const Wording& w);
 std::string sentence(const OverlapAtWorst& finding, const Wording& w);
 std::string sentence(const NeverLongEnough& finding, const Wording& w);

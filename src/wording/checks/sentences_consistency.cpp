@@ -30,6 +30,7 @@ std::string figure_text(const StatedFigure& stated, const Wording& w)
     case FigureOf::shoulder_by_stop_depth: return with("{tube:inner|outer} half's shoulder (half − stop-depth) {length}");
     case FigureOf::shoulder_by_closed: return with("{tube:inner|outer} half's shoulder, closed length less {tube:outer|inner} half, {length}");
     case FigureOf::seat: return with("its seat in the series {length}");
+    case FigureOf::cut_to: return with("what an earlier sheet kept of it (cut-to) {length}");
     case FigureOf::shortest: return with("shortest {length}");
     case FigureOf::longest: return with("longest {range:working|turning|standing} {length}");
     case FigureOf::spacing: break;

@@ -40,6 +40,16 @@ std::string sentence(const ClearanceAtWorst& found, const Wording& w)
     return w("Tolerances could leave {worst} (floor {floor}).", {{"worst", w.beside(Rounded::clearance, found.worst, found.floor)}, {"floor", w.both(Rounded::clearance, found.floor)}});
 }
 
+std::string sentence(const LeftAsCut& found, const Wording& w)
+{
+    const auto kept = [&](Tube tube) { return found.kept[tube] ? w.both(Rounded::kept, *found.kept[tube]) : std::string(); };
+    if (found.kept[Tube::inner] && found.kept[Tube::outer])
+        return w("An earlier sheet kept {inner} of the inner half and {outer} of the outer half: neither is cut again. For another machine leave cut-to out.",
+                 {{"inner", kept(Tube::inner)}, {"outer", kept(Tube::outer)}});
+    const Tube tube = found.kept[Tube::inner] ? Tube::inner : Tube::outer;
+    return w("An earlier sheet kept {kept} of the {tube:inner|outer} half: it is not cut again. For another machine leave cut-to out.", {{"kept", kept(tube)}, {"tube", tube}});
+}
+
 std::string sentence(const OverlapLeft& found, const Wording& w)
 {
     const bool apart = found.overlap < Length();

@@ -118,6 +118,8 @@ Said say(Contradiction found, const Wording& w)
         return {w("half states shoulder and stop-depth"), w("leave one of them out: the shoulder is the length less the stop depth")};
     case Contradiction::stop_depth_alone:
         return {w("half states stop-depth and no length"), w("add length=\"...\": the shoulder is the length less the stop depth")};
+    case Contradiction::cut_to_alone:
+        return {w("half states cut-to and no length"), w("add length=\"...\", as it is measured now")};
     case Contradiction::guard_missing_but_stated:
         return {w("guard \"missing\", but both halves state theirs"), w("write guard=\"none\" in the half whose guard is missing, or guard=\"damaged\" here")};
     case Contradiction::guard_and_stands_out:

@@ -38,6 +38,7 @@ const char* english(HalfFigure which)
     case HalfFigure::least_guard: return "{end:Tractor|Implement} half ({tube:inner|outer} tube): least that is kept of a guard that is cut";
     case HalfFigure::seat: return "{end:Tractor|Implement} half ({tube:inner|outer} tube): seat";
     case HalfFigure::least_tube: return "{end:Tractor|Implement} half ({tube:inner|outer} tube): least tube";
+    case HalfFigure::cut_to: return "{end:Tractor|Implement} half ({tube:inner|outer} tube): kept length by an earlier sheet";
     case HalfFigure::lubrication_hole: break;
     }
     return "{end:Tractor|Implement} half ({tube:inner|outer} tube): lubrication hole, far edge";
@@ -57,6 +58,7 @@ const char* english(Origin from)
 {
     switch (from) {
     case Origin::measured: return "measured on this shaft";
+    case Origin::earlier_sheet: return "an earlier sheet, by the job";
     case Origin::series: return "the series";
     case Origin::half_series: return "the half's own series";
     case Origin::workshop: break;

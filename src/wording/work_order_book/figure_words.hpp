@@ -21,14 +21,14 @@ std::string shoulder_name(End end, Tube tube, const Wording& w);
 std::string stop_name(End end, Tube tube, const Wording& w);
 
 // A half's fixed figures.
-enum class HalfFigure { guard_shoulder, least_guard, seat, least_tube, lubrication_hole };
+enum class HalfFigure { guard_shoulder, least_guard, seat, least_tube, cut_to, lubrication_hole };
 std::string name_of(HalfFigure which, End end, Tube tube, const Wording& w);
 
 enum class OverlapFigure { value, worst, limit };
 std::string overlap_name(Range range, OverlapFigure which, const Wording& w);
 
 // Where a fixed figure comes from.
-enum class Origin { measured, series, half_series, workshop };
+enum class Origin { measured, earlier_sheet, series, half_series, workshop };
 std::string origin(Origin from, const Wording& w);
 std::string origin_by_stop_depth(Length depth, const Wording& w);
 std::string origin_of_least_guard(bool seat_known, Length free, const Wording& w);

@@ -60,6 +60,11 @@ std::string longest_below_longest_both_measured(Range range, Range other, const 
 std::string half_not_below_closed(Tube tube, const Wording& w) { return w("the {tube:inner|outer} half is not less than the closed length", {{"tube", tube}}); }
 std::string guard_half_not_below_closed(Tube tube, const Wording& w) { return w("the {tube:inner|outer} guard half is not less than the closed length", {{"tube", tube}}); }
 std::string half_within_its_seat(Tube tube, const Wording& w) { return w("the {tube:inner|outer} half is not more than its seat in the series", {{"tube", tube}}); }
+std::string half_below_cut_to(Tube tube, const Wording& w) { return w("the {tube:inner|outer} half is less than what an earlier sheet kept of it", {{"tube", tube}}); }
+std::string cut_to_within_seat(Tube tube, const Wording& w)
+{
+    return w("what an earlier sheet kept of the {tube:inner|outer} half is not more than its seat in the series (as issued)", {{"tube", tube}});
+}
 
 std::string fit_read_in_line(Range range, const Wording& w)
 {

@@ -27,6 +27,9 @@ std::string longest_below_longest_both_measured(Range range, Range other, const 
 std::string half_not_below_closed(Tube tube, const Wording& w);
 std::string guard_half_not_below_closed(Tube tube, const Wording& w);
 std::string half_within_its_seat(Tube tube, const Wording& w);
+// What an earlier sheet kept of a half.
+std::string half_below_cut_to(Tube tube, const Wording& w);
+std::string cut_to_within_seat(Tube tube, const Wording& w);
 // A range, nothing for the shortest.
 std::string fit_read_in_line(Range range, const Wording& w);
 std::string geometry_goes_past(std::optional<Range> range, const Wording& w);

@@ -82,6 +82,7 @@ void say_more(Dice& dice, World& world)
         JobHalf& half = world.job.shaft.halves[tube];
         if (dice.one_in(14)) take_from_another(dice, world, tube);
         if (dice.one_in(6)) state_stop(dice, world, tube);
+        if (half.length && dice.one_in(5)) half.cut_to = half.length->length + Length::millimetres(dice.from(dice.one_in(8) ? -400 : -12, dice.one_in(4) ? 12 : 6)) + dice.nudge();
         if (!dice.one_in(14)) continue;
         half.guard_use = dice.one_in(2) ? GuardUse::none : GuardUse::damaged;
         half.guard.reset();

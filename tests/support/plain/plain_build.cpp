@@ -54,7 +54,8 @@ Um floor_to_step(Um length, std::int64_t step)
 {
     if (length <= 0) return length;
     std::int64_t steps = 2 * length / step;
-    if ((steps + 1) * step - 2 * length < 20) ++steps;
+    // As it is stored, to the micrometre.
+    if (((steps + 1) * step + 1) / 2 - length < 10) ++steps;
     return (steps * step + 1) / 2;
 }
 

@@ -19,6 +19,8 @@ bool halves_contradict(const PlainShaft& shaft)
         if (half.length && !below(half.length->value, c)) return true;
         if (half.guard && !below(half.guard->value, c)) return true;
         if (half.length && half.seat && !below(*half.seat, half.length->value)) return true;
+        if (half.cut_to && below(half.length->value + saw_and_two_tapes(shaft, half.length->plus_minus), *half.cut_to)) return true;
+        if (half.cut_to && half.seat && !below(*half.seat, *half.cut_to)) return true;
     }
     return false;
 }

@@ -39,6 +39,8 @@ void take_shoulder(PlainHalf& half, const JobHalf& from, const Workshop& worksho
 
 }  // namespace
 
+Um saw_and_two_tapes(const PlainShaft& shaft, Um tape) { return shaft.workshop->saw.plus_minus.um() + 2 * tape; }
+
 PlainHalf read_half(const PlainShaft& shaft, std::size_t which)
 {
     const Tube tube = static_cast<Tube>(which);
@@ -50,6 +52,7 @@ PlainHalf read_half(const PlainShaft& shaft, std::size_t which)
     half.series = !half.of_another ? shaft.series : from.series->name ? named(*shaft.catalogue, *from.series->name) : nullptr;
     half.length = figure_of(from.length, *shaft.workshop);
     half.measured = half.length.has_value();
+    if (half.measured && from.cut_to) half.cut_to = from.cut_to->um();
     half.guard_used = from.guard_use == GuardUse::kept;
     if (half.guard_used) half.guard = figure_of(from.guard, *shaft.workshop);
     if (from.lubrication_hole) half.hole = from.lubrication_hole->length.um();

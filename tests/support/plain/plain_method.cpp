@@ -57,9 +57,18 @@ void cut_guard(PlainCut& plan, const PlainShaft& shaft, std::size_t i, Um room, 
     if (!shaft.halves[i].guard) return;
     const Um guard = shaft.halves[i].guard->value;
     const Maybe faces = shaft.halves[1 - i].guard_shoulder;
-    const Um need = std::max(plan.cut[i], faces ? guard + *faces - room : guard - plan.half[i]);
-    plan.guard_cut[i] = cut_for(need, shaft.workshop->saw, units);
+    // Beside a tube that stays as it is a guard may reach as far as the tubes do.
+    const Um beyond = faces ? guard + *faces - (plan.spared[i] && plan.closed > room ? plan.closed : room) : guard - plan.half[i];
+    plan.guard_cut[i] = cut_for(std::max(plan.cut[i], beyond), shaft.workshop->saw, units);
+    if (plan.spared[i] && !below(saw_and_two_tapes(shaft, shaft.halves[i].guard->plus_minus), beyond)) plan.guard_cut[i] = 0;
     plan.guard_half[i] = guard - *plan.guard_cut[i];
+}
+
+// Sawn by an earlier sheet, and no longer now than saw and tapes explain.
+bool spared(const PlainShaft& shaft, std::size_t i)
+{
+    const PlainHalf& half = shaft.halves[i];
+    return half.cut_to && !below(*half.cut_to + saw_and_two_tapes(shaft, half.length->plus_minus), half.length->value);
 }
 
 void make_cut(PlainShaft& shaft, Units units)
@@ -71,7 +80,8 @@ void make_cut(PlainShaft& shaft, Units units)
     for (std::size_t i = 0; i < 2; ++i) {
         const Um half = shaft.halves[i].length->value;
         const Um faces = (*shaft.stops.shoulders)[1 - i];
-        plan.cut[i] = cut_for(half + faces - room, shaft.workshop->saw, units);
+        plan.spared[i] = spared(shaft, i);
+        plan.cut[i] = plan.spared[i] ? 0 : cut_for(half + faces - room, shaft.workshop->saw, units);
         plan.half[i] = half - plan.cut[i];
         reach[i] = plan.half[i] + faces;
     }

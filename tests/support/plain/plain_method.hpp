@@ -38,6 +38,7 @@ struct PlainHalf {
     MaybeFigure shoulder;                // as stated by the job or a series
     bool shoulder_of_job = false;
     Maybe series_shoulder;
+    Maybe cut_to;                        // what an earlier sheet kept of it
     Maybe guard_shoulder, guard_seat, seat, least_tube, hole;
     bool forbidden = false;
     bool coated = false, end_stop = false, one_chain = false;
@@ -84,6 +85,7 @@ struct PlainCut {
     std::array<Um, 2> cut{}, half{};
     std::array<Maybe, 2> guard_cut{}, guard_half{};
     Um closed = 0;
+    std::array<bool, 2> spared{};  // sawn by an earlier sheet as it allowed: not again
 };
 
 // A half with the face that stops its tube: the inner half's path ends at the outer half's shoulder.
@@ -146,6 +148,9 @@ Um spacing(const PlainShaft& shaft, std::size_t end);
 
 // Where its closed length starts when the job does not say: true for the outer cross; nothing where nobody knows.
 std::optional<bool> usual_from_outer_cross(const Series* series, Shape shape);
+
+// t + 2u: how far what was sawn may read from what was to be kept.
+Um saw_and_two_tapes(const PlainShaft& shaft, Um tape);
 
 PlainHalf read_half(const PlainShaft& shaft, std::size_t which);
 PlainFit read_fit(const JobFit& from, const PlainShaft& shaft, const std::optional<PlainMachine>& machine);

@@ -120,6 +120,11 @@ void of_lengths(const Hold& hold)
     hold(ClearanceLeft{mm(44.09), mm(40)}, "Clearance left at the shortest length is 44 mm; 40 mm is asked.");
     hold(ClearanceLeft{mm(39.999), mm(40)}, "Clearance left at the shortest length is 39.9 mm; 40 mm is asked.");
     hold(ClearanceAtWorst{mm(20), mm(25)}, "Tolerances could leave 20 mm (floor 25 mm).");
+    LeftAsCut one, both;
+    one.kept[Tube::outer] = both.kept[Tube::outer] = mm(574);
+    both.kept[Tube::inner] = mm(596);
+    hold(one, "An earlier sheet kept 574 mm of the outer half: it is not cut again. For another machine leave cut-to out.");
+    hold(both, "An earlier sheet kept 596 mm of the inner half and 574 mm of the outer half: neither is cut again. For another machine leave cut-to out.");
     hold(OverlapLeft{Range::working, mm(300), mm(250), Fraction{1, 2}, false}, "At the longest working length the overlap is 300 mm; at least 250 mm of overlap is asked (1/2 of the new closed overlap).");
     hold(OverlapLeft{Range::turning, mm(149), mm(150), {}, true},
          "Cut to fit the shortest position, at the longest turning length the overlap would be 149 mm; at least 150 mm of overlap is asked (the least with the PTO turning).");

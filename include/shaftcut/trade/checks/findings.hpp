@@ -48,14 +48,14 @@ enum class PlainFinding {
 
 // Which of the lengths that a job states, or that follow from them.
 enum class FigureOf {
-    closed, closed_between_inner_crosses, half, guard_half, shoulder, shoulder_by_stop_depth, shoulder_by_closed, seat, shortest, longest, spacing
+    closed, closed_between_inner_crosses, half, guard_half, shoulder, shoulder_by_stop_depth, shoulder_by_closed, seat, cut_to, shortest, longest, spacing
 };
 // With the place where the job states it; a place without a file is not printed.
 struct StatedFigure {
     FigureOf of = FigureOf::closed;
     Length length;
     Place place;
-    Tube tube = Tube::inner;       // of half, guard and shoulder
+    Tube tube = Tube::inner;       // of half, guard, shoulder and cut_to
     Range range = Range::working;  // of a longest
     End end = End::tractor;        // of a spacing
 };
@@ -96,6 +96,7 @@ struct HalvesExchanged { StatedFigure inner, outer; bool refuses; };
 // Clearance, overlaps, what is left of the tubes.
 struct ClearanceLeft { Length clearance, asked; };
 struct ClearanceAtWorst { Length worst, floor; };
+struct LeftAsCut { PerEach<Tube, std::optional<Length>> kept; };  // by an earlier sheet, that kept so much of one half or both: not cut again
 struct OverlapLeft {
     Range range;
     Length overlap, least;
@@ -142,7 +143,7 @@ struct OtherTractor { std::string tractor; };
 using CheckFinding =
     std::variant<PlainFinding, NotChecked, Contradicting, AnglesContradict, TubesDoNotMeet, OutOfBounds, LengthsUnreadable, ReadInLine, MachineDisagrees, LimitLoosened,
                  StopImpossible, StopUnlikeSeries, StopRestsAlone, ClosedDisagrees, ReadAtOtherCross, ListedAtOtherCross, ClosedNotListed, HalvesExchanged, ClearanceLeft,
-                 ClearanceAtWorst, OverlapLeft, OverlapAtWorst, NeverLongEnough, TubeTooShort, TubesLeft, GuardClearance, GuardOverlap, GuardsApartAtWorst, GuardCutAway,
+                 ClearanceAtWorst, LeftAsCut, OverlapLeft, OverlapAtWorst, NeverLongEnough, TubeTooShort, TubesLeft, GuardClearance, GuardOverlap, GuardsApartAtWorst, GuardCutAway,
                  GuardSetback, GuardBeyondTube, JointAngles, SpeedRipple, RippleGreatestAt, RippleOutOfPhase, ShorteningForbidden, HoleCutOff, WorkAfterCut, LockNotStated,
                  LockUnknown, LockStandsOut, CouplingNotStated, CouplingDiffers, SpeedNotRated, DeviceAtTractor, LoadTaken, HalfWithoutGuard, OtherTractor>;
 

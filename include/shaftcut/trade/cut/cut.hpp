@@ -6,6 +6,10 @@
 //     C = max(a + s_B, b + s_A)        overlap v(L) = a + b − L for L ≥ C
 //     need_A = a + s_B − (S − k)       cut_A = 0 where need_A ≤ 0, else up(need_A) to the saw's step, at least its least cut
 //
+// A half that an earlier sheet kept a_0 of (cut_to), t the saw's ±, u the half's own, is not cut again where it is no longer than that
+// sheet allowed, a ≤ a_0 + t + 2u (it was read once before the saw and once now): cut_A = 0. Its guard is cut only where it would stop
+// the shaft before the tubes do, by more than t + 2u of its own.
+//
 // Derived from the geometry of two tubes that slide in one another; checked by the published worked examples in cut_test and
 // by its properties there (swap the ends, scale, cut and measure again).
 #pragma once
@@ -31,6 +35,7 @@ struct CutPlan {
     PerEach<Tube, std::optional<Length>> guard_cut;   // off each guard tube's free end; nothing where it is not used again
     PerEach<Tube, std::optional<Length>> guard_half;  // what is kept of it; nothing where it was not measured or is not used again
     Length closed;                                    // C' = max(a' + s_B, b' + s_A)
+    PerEach<Tube, bool> left_as_cut;                  // by an earlier sheet, as that allowed: nothing more comes off
 
     bool cuts_tube(Tube tube) const { return cut[tube] != Length(); }
     bool cuts_guard(Tube tube) const { return guard_cut[tube].value_or(Length()) != Length(); }
@@ -41,6 +46,9 @@ struct CutPlan {
 // Nothing where the stops or the shortest length are not known. `clearance` is k.
 std::optional<CutPlan> plan_cut(const Shaft& shaft, const std::optional<Stops>& stops, const std::optional<Toleranced>& shortest,
                                 Length clearance, const SawSettings& saw);
+
+// t + 2u: how far what was sawn may read from what was to be kept, `plus_minus` being that of its reading.
+Length saw_and_two_readings(Length plus_minus, const SawSettings& saw);
 
 // True where nothing comes off any tube.
 bool nothing_to_cut(const CutPlan& plan);

@@ -50,6 +50,7 @@ struct JobHalf {
     GuardUse guard_use = GuardUse::kept;
     std::optional<OtherSeries> series{};          // nothing: the shaft's
     Place place{};                                // of its element; of a half that is left out, nowhere
+    std::optional<Length> cut_to{};               // its length that an earlier sheet kept
 };
 
 // How the shaft came in. What is left out was not looked at.

@@ -33,6 +33,7 @@ struct Half {
     std::optional<Length> lubrication_hole;    // to the far edge of the hole
     bool of_other_series = false;              // its joint is of another series than the shaft, or of none
     bool shortening_forbidden = false;
+    std::optional<Length> cut_to;              // its length that an earlier sheet kept; only where it was measured
     std::vector<Feature> features;
     std::optional<Place> length_place, guard_place, shoulder_place;  // where the job states them
 };
