@@ -28,8 +28,8 @@ const std::map<std::string, std::set<std::string>> below{{"words", {}},
 const std::map<std::string, std::vector<std::string>> rooms{
     {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order"}},
     {"reading", {"source", "xml", "table", "csv", "xlsx", "", "lists"}},
-    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "terminal", "engine", "commands"}},
-    {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "json", "terminal", ""}},
+    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "terminal", "engine", "commands"}},
+    {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "json", "terminal", ""}},
 };
 
 struct Place {

@@ -7,6 +7,7 @@
 #include "engine_command.hpp"
 #include "hand_out.hpp"
 #include "learn.hpp"
+#include "plate/plate_words.hpp"
 #include "saw_options.hpp"
 #include "saw_progress.hpp"
 
@@ -32,7 +33,8 @@ private:
         auto options = common_options(texts(), w);
         add_saw_options(options, saw_texts_, OptionText::stock_of_orders, w);
         options.add_options()("list", boost::program_options::value(&list_)->value_name("NAME"), say(OptionText::list, w).c_str())(
-            "learn", boost::program_options::bool_switch(&learn_), say(OptionText::learn, w).c_str());
+            "learn", boost::program_options::bool_switch(&learn_), say(OptionText::learn, w).c_str())(
+            "plate", boost::program_options::bool_switch(&plate_), say(OptionText::plate, w).c_str());
         return options;
     }
 
@@ -40,6 +42,7 @@ private:
     {
         const auto comes = [](Format format) { return comes_as(Question::build, format); };
         if (!std::all_of(options().formats.begin(), options().formats.end(), comes)) return formats_fault(CommandName::build, texts().offered, w);
+        if (plate_ && !options().asks_for(Format::pdf)) return plate_without_pdf(w);
         const auto read = checked(saw_texts_, options().units.value_or(Units::mm), w);
         if (!read.fault.empty()) return read.fault;
         saw_ = read.value;
@@ -64,6 +67,7 @@ private:
         if (own_stock) saw_.stock = load_or_report(saw_texts_.stock, console);
         wishes_ = wishes(console);
         wishes_.list = list_;
+        wishes_.plate = plate_;
         if (!list) return std::max(Outcome::unwritable, report(Engine::stock_problems(Question::build, wishes_, saw_), console));
         wishes_.labels_drawn = [&](std::size_t sheets, std::size_t of) { show_progress(sheets, of, Counted::label_sheets, console); };
         BuildStart start = engine.build(*list, wishes_, saw_);
@@ -75,7 +79,7 @@ private:
         if (own_stock && !saw_.stock) return Outcome::unwritable;
         if (!start.run) return faults;
         if (const Outcome outcome = make_folder(options(), console); outcome != Outcome::answered) return outcome;
-        if (const Outcome outcome = check_names(start.run->document_names(options().formats), options(), console); outcome != Outcome::answered) return outcome;
+        if (const Outcome outcome = check_names(start.run->document_names(options().formats, plate_), options(), console); outcome != Outcome::answered) return outcome;
         return std::max(faults, build(*start.run, console));
     }
 
@@ -102,6 +106,7 @@ private:
         if (std::any_of(batch.plans.begin(), batch.plans.end(), [](const ProfilePlan& plan) { return !plan.order; })) outcome = std::max(outcome, Outcome::refused);
         const bool refused = outcome == Outcome::refused;
         words(console) << documents(batch, {Format::terminal}, wishes_).front().bytes;
+        if (plate_) words(console) << plates_bear_no_mark(console.wording) << "\n";
         // First, for until its file has its name the process cannot be ended at once, and labels may take long.
         outcome = std::max(outcome, json.finish(batch.plans));
         return std::max(outcome, hand_out_batch(batch, refused, console));
@@ -122,7 +127,9 @@ private:
         const std::vector<Document> papers = documents(plan, options().formats, wishes_);
         const Outcome outcome = papers.empty() ? Outcome::answered : hand_out(papers, text, options(), console);
         if (outcome != Outcome::answered || plan.built) return outcome;
-        return supersede_others(assembly_document_names(plan.order, file_formats()), papers, options(), console);
+        std::vector<std::string> names = assembly_document_names(plan.order, file_formats());
+        for (std::string& name : plate_document_names(plan.order)) names.push_back(std::move(name));
+        return supersede_others(names, papers, options(), console);
     }
 
     // One format's documents at a time: not all are held.
@@ -156,6 +163,7 @@ private:
     SawOptionTexts saw_texts_;
     std::string list_;    // of --list
     bool learn_ = false;
+    bool plate_ = false;
     SawWishes saw_;
     Wishes wishes_;
 };

@@ -104,7 +104,10 @@ std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<
 
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes)
 {
-    return made(plan, file_name_of(plan.order), chosen(documents_of(Question::build), build_plan_writings(), formats), wishes);
+    auto rows = chosen(documents_of(Question::build), build_plan_writings(), formats);
+    if (wishes.plate && plan.built)
+        for (const auto& row : chosen(documents_with_new_shaft(), build_plan_writings(), formats)) rows.push_back(row);
+    return made(plan, file_name_of(plan.order), std::move(rows), wishes);
 }
 
 std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes)
@@ -132,6 +135,11 @@ std::vector<std::string> tag_document_names(const Answer& answer) { return names
 std::vector<std::string> assembly_document_names(const std::string& number, const std::vector<Format>& formats)
 {
     return names_of(file_name_of(number), chosen(documents_of(Question::build), build_plan_writings(), formats));
+}
+
+std::vector<std::string> plate_document_names(const std::string& number)
+{
+    return names_of(file_name_of(number), chosen(documents_with_new_shaft(), build_plan_writings(), {Format::pdf}));
 }
 
 std::vector<std::string> batch_document_names(const std::string& list, const std::vector<Format>& formats)

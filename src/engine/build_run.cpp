@@ -105,11 +105,14 @@ BuildRun::~BuildRun() = default;
 const std::string& BuildRun::name() const { return state_->name; }
 std::size_t BuildRun::left() const { return state_->list.orders.size(); }
 
-std::vector<std::string> BuildRun::document_names(const std::vector<Format>& formats) const
+std::vector<std::string> BuildRun::document_names(const std::vector<Format>& formats, bool with_plates) const
 {
     std::vector<std::string> names;
-    for (const BuildOrder& order : state_->list.orders)
+    for (const BuildOrder& order : state_->list.orders) {
         for (std::string& name : assembly_document_names(order.order, formats)) names.push_back(std::move(name));
+        if (!with_plates) continue;
+        for (std::string& name : plate_document_names(order.order)) names.push_back(std::move(name));
+    }
     for (std::string& name : batch_document_names(state_->name, formats)) names.push_back(std::move(name));
     return names;
 }
@@ -119,6 +122,7 @@ BuildPlan BuildRun::next()
     const Catalogue& catalogue = state_->known->catalogue;
     const BuildOrder& order = state_->list.orders.front();
     BuildPlan plan = plan_build(order, catalogue, state_->workshop, state_->units);
+    plan.firm = state_->known->firm;
     state_->builder.add(plan, *find_series(catalogue, *order.shaft.series));
     state_->list.orders.pop_front();
     return plan;

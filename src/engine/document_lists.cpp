@@ -10,6 +10,7 @@
 #include "geometry_sheet/geometry_sheet.hpp"
 #include "labels/labels_sheet.hpp"
 #include "page/cairo_pages.hpp"
+#include "plate/plate_sheet.hpp"
 #include "saw_book/batch_workbook.hpp"
 #include "saw_book/saw_workbook.hpp"
 #include "saw_sheet/batch_saw_sheets.hpp"
@@ -88,6 +89,7 @@ constexpr std::array tag_rows{
 
 constexpr std::array build_plan_rows{
     Writing<BuildPlan>{assembly, Format::pdf, "-assembly.pdf", pdf<BuildPlan, draw_assembly_sheet, assembly_sheet_info>},
+    Writing<BuildPlan>{plate, Format::pdf, "-plate.pdf", pdf<BuildPlan, draw_plates, plates_info>},
     Writing<BuildPlan>{assembly_answer, Format::terminal, ".txt", [](const BuildPlan& plan, const Wishes& wishes, const Wording& w) { return terminal_text(plan, wishes.colour, w); }},
 };
 
@@ -136,6 +138,7 @@ constexpr std::array form_rows{
 
 constexpr std::array cut_kinds{cut_sheet, work_order, answer};
 constexpr std::array with_shaft_kinds{DocumentKind::tag};
+constexpr std::array with_new_shaft_kinds{plate};
 constexpr std::array lengths_kinds{lengths_sheet, lengths_answer};
 constexpr std::array after_cut_kinds{after_cut_answer};
 constexpr std::array build_kinds{assembly, assembly_answer};
@@ -159,6 +162,8 @@ std::span<const DocumentKind> documents_of(Question question)
 }
 
 std::span<const DocumentKind> documents_with_shaft() { return with_shaft_kinds; }
+
+std::span<const DocumentKind> documents_with_new_shaft() { return with_new_shaft_kinds; }
 
 std::span<const DocumentKind> documents_of_batch() { return batch_kinds; }
 

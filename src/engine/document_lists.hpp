@@ -16,7 +16,7 @@ enum class DocumentKind {
     cut_sheet, work_order, answer, tag,                     // of a shaft that exists
     lengths_sheet, lengths_answer,                          // of a machine
     after_cut_answer,                                       // of a shaft as it was cut
-    assembly, assembly_answer,                              // of one order of a list
+    assembly, assembly_answer, plate,                       // of one order of a list
     batch_summary, batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
     saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
     measuring_form
@@ -26,6 +26,8 @@ enum class DocumentKind {
 std::span<const DocumentKind> documents_of(Question question);
 // What goes with a shaft that was cut, where it is wished.
 std::span<const DocumentKind> documents_with_shaft();
+// What goes on a new shaft, where it is wished.
+std::span<const DocumentKind> documents_with_new_shaft();
 // Those of a whole list of orders; documents_of(build) are each order's.
 std::span<const DocumentKind> documents_of_batch();
 

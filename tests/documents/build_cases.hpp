@@ -47,6 +47,7 @@ inline Catalogue build_catalogue()
                     {PartKind::guard_bearing, "guard bearing 54", 1},
                     {PartKind::chain, "restraint chain 500", 1},
                     {PartKind::label, "safety label", 1},
+                    {PartKind::book, "instruction book", 1},
                     {PartKind::device, "slip clutch, four plates", 1, {}, {}, {}, {}, Device::slip_clutch, Replaces::nothing}};
     return found;
 }

@@ -17,7 +17,7 @@ inline void name_parts(Series& series)
         series.parts.push_back({PartKind::tube, series.name + " " + to_word(tube) + " tube", 1, tube});
         series.parts.push_back({PartKind::guard_tube, series.name + " " + to_word(tube) + " guard tube", 1, tube});
     }
-    for (const PartKind kind : {PartKind::tube_yoke, PartKind::pin, PartKind::double_yoke, PartKind::connection_yoke, PartKind::guard_bearing, PartKind::chain, PartKind::label})
+    for (const PartKind kind : {PartKind::tube_yoke, PartKind::pin, PartKind::double_yoke, PartKind::connection_yoke, PartKind::guard_bearing, PartKind::chain, PartKind::label, PartKind::book})
         series.parts.push_back({kind, to_word(kind), 1});
     CataloguePart device{PartKind::device, "device", 1};
     device.replaces = Replaces::nothing;

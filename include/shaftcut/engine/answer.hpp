@@ -62,7 +62,7 @@ bool comes_as(Question question, Format format);
 std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 // ORDER-after-cut.json, .txt. `answer` must hold a shaft.
 std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
-// ORDER-assembly.pdf and ORDER.txt of a shaft made to order. Its figures stand in the batch's JSON.
+// ORDER-assembly.pdf and ORDER.txt of a shaft made to order; where it is wished and the shaft can be built, ORDER-plate.pdf. Its figures stand in the batch's JSON.
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-summary.pdf; NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing is sawn; NAME-labels.pdf, none where nothing
 // can be built or too many were asked for (why_no_labels()); NAME-batch.xlsx; NAME.txt. Its JSON is made piece by piece by BatchJson.
@@ -76,6 +76,8 @@ std::vector<Document> documents(const MeasuringForm& form, const std::vector<For
 // with "-" for what cannot stand in a file's name; `list`: a list's name.
 std::vector<std::string> document_names(const Answer& answer, const std::vector<Format>& formats);
 std::vector<std::string> assembly_document_names(const std::string& number, const std::vector<Format>& formats);
+// That of the plate, which an earlier call may have written.
+std::vector<std::string> plate_document_names(const std::string& number);
 std::vector<std::string> batch_document_names(const std::string& list, const std::vector<Format>& formats);
 std::vector<std::string> saw_document_names(const std::string& list, const std::vector<Format>& formats);
 

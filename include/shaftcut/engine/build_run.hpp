@@ -20,7 +20,7 @@ public:
 
     const std::string& name() const;  // of the list: its file's, without folder and last suffix
     // Those that files of these formats may have, of every order still to be answered and of the batch.
-    std::vector<std::string> document_names(const std::vector<Format>& formats) const;
+    std::vector<std::string> document_names(const std::vector<Format>& formats, bool with_plates = false) const;
     std::size_t left() const;         // orders still to be answered
     BuildPlan next();                 // answers one, of which the run lets go. left() must not be 0
     // The batch of all that were answered, with its saw plans; to be asked once.

@@ -22,6 +22,7 @@ struct Wishes {
     JsonLayout json = JsonLayout::indented;
     std::string list = {};                  // of a list of orders: the configuration's map by which it is read; empty: none
     bool tag = false;                       // with the answer to a cut, what goes with the shaft to its driver
+    bool plate = false;                     // with each shaft made to order that can be built, its plate
     FontFiles fonts;                        // what sheets and pictures are drawn with; needed for those alone
     std::function<void(std::size_t drawn, std::size_t of)> labels_drawn = {};  // after each sheet of labels; from any thread
 };

@@ -68,6 +68,7 @@ bool is_asked(const std::vector<OpenPoint>& open, const OpenPoint& point)
         const auto* one = std::get_if<PartWithoutName>(&asked);
         const auto* other = std::get_if<PartWithoutName>(&point);
         if (one && other) return one->part == other->part;
+        if (std::holds_alternative<BookMissing>(asked) && std::holds_alternative<BookMissing>(point)) return true;
         const auto* hold = std::get_if<HoldNotKnown>(&asked);
         const auto* other_hold = std::get_if<HoldNotKnown>(&point);
         return hold && other_hold && hold->tube == other_hold->tube;

@@ -68,6 +68,7 @@ BuiltShaft built_shaft(const BuildSetting& setting, const BuildTrial& trial)
     }
     built.parts = parts_of(setting.series, setting.order, *trial.lengths);
     built.tubes_mass = tubes_mass(built.parts);
+    built.plate = plate_figures(setting.order, setting.catalogue, setting.series);
     return built;
 }
 

@@ -58,6 +58,7 @@ std::vector<OpenPoint> open_points(const Series& series, const BuildOrder& order
         if (part.kind == PartKind::device && !part.replaces) points.emplace_back(YokeOfDevice{*part.end, *order.shaft.ends[*part.end].device});
         if (part.in_catalogue() || is_asked_already(points, part)) continue;
         if (part.kind == PartKind::pin && !has_hole(series, part)) points.emplace_back(HoldNotKnown{*part.tube});
+        else if (part.kind == PartKind::book) points.emplace_back(BookMissing{series.name, std::int64_t{part.count} * order.count});
         else add_name(points, part, std::int64_t{part.count} * order.count);
     }
     return points;

@@ -51,7 +51,8 @@ PartName unnamed(const Series& series, const Slot& slot)
     case PartKind::guard_bearing: name.tube = slot.tube; break;
     case PartKind::double_yoke:
     case PartKind::chain:
-    case PartKind::label: break;
+    case PartKind::label:
+    case PartKind::book: break;
     }
     return name;
 }
@@ -152,6 +153,7 @@ std::vector<ShaftPart> parts_of(const Series& series, const BuildOrder& order, c
     for (const Tube tube : both_tubes) add_end(parts, series, order.shaft, tube);
     for (const Tube tube : both_tubes) add_guard(parts, series, order.shaft, lengths, tube);
     parts.push_back(part_for(series, {PartKind::label}));
+    parts.push_back(part_for(series, {PartKind::book}));
     return parts;
 }
 

@@ -15,6 +15,7 @@ std::string can(const SeriesAbilities& abilities, const Wording& w)
 std::string lacked(const ConnectionNotStated&, const Wording& w) { return w("a yoke"); }
 std::string lacked(const YokeLockNotStated&, const Wording& w) { return w("a lock"); }
 std::string lacked(const PartWithoutName& point, const Wording& w) { return say(point.part, w); }
+std::string lacked(const BookMissing&, const Wording& w) { return w("its instruction book"); }
 std::string lacked(const HoldNotKnown& point, const Wording& w) { return w("how the {tube:inner|outer} tube is held in its yoke", {{"tube", point.tube}}); }
 std::string lacked(const YokeOfDevice& point, const Wording& w) { return w("what the {device} replaces", {{"device", to_word(point.device)}}); }
 

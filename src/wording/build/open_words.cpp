@@ -10,6 +10,10 @@ namespace {
 std::string open(const ConnectionNotStated& point, const Wording& w) { return w("What the {end:tractor|implement} end fits is not stated.", {{"end", point.end}}); }
 std::string open(const YokeLockNotStated& point, const Wording& w) { return w("How the {end:tractor|implement} end is locked is not stated, and the yokes differ by it.", {{"end", point.end}}); }
 std::string open(const PartWithoutName& point, const Wording& w) { return w("{count} × {part}: the catalogue has no name for it.", {{"count", point.count}, {"part", say(point.part, w)}}); }
+std::string open(const BookMissing& point, const Wording& w)
+{
+    return w("{count} × instruction book of {series}: the catalogue has none, and no new shaft goes out without it.", {{"count", point.count}, {"series", point.series}});
+}
 std::string open(const HoldNotKnown& point, const Wording& w)
 {
     return w("How is the {tube:inner|outer} tube held in its yoke? The catalogue states neither a pin hole nor a pin.", {{"tube", point.tube}});
@@ -24,6 +28,10 @@ std::string asked(const YokeLockNotStated& point, const Wording& w) { return w("
 std::string asked(const PartWithoutName& point, const Wording& w)
 {
     return w("What do you call the {part}? We need {count}.", {{"part", say(point.part, w)}, {"count", point.count}});
+}
+std::string asked(const BookMissing& point, const Wording& w)
+{
+    return w("Please send {count} × the instruction book of {series} in the language of the country where it is used, and what you call it.", {{"count", point.count}, {"series", point.series}});
 }
 std::string asked(const HoldNotKnown& point, const Wording& w) { return w("How is the {tube:inner|outer} tube held in its yoke, and if by a pin, by which and where?", {{"tube", point.tube}}); }
 std::string asked(const YokeOfDevice& point, const Wording& w)

@@ -32,6 +32,7 @@ std::string unnamed(const PartName& name, const Wording& w)
     case PartKind::guard_bearing: return w("{series} guard bearing, {tube:inner|outer} half", {series, tube});
     case PartKind::chain: return w("{series} guard chain", {series});
     case PartKind::device: return w("{series} {device} {connection}", {series, {"device", to_word(name.device.value_or(Device::none))}, {"connection", name.connection.value_or("")}});
+    case PartKind::book: return w("{series} instruction book", {series});
     case PartKind::label: break;
     }
     return w("{series} safety label", {series});
@@ -61,6 +62,7 @@ std::string place_of(const ShaftPart& part, const Wording& w)
     case PartKind::chain: return w("{tube:inner|outer} half, at the {end:tractor|implement} end", {tube, end});
     case PartKind::connection_yoke:
     case PartKind::device: return w("{end:tractor|implement} end", {end});
+    case PartKind::book: return w("with the shaft");
     case PartKind::label: break;
     }
     return w("on the guard, or the shaft where it has none");

@@ -29,7 +29,7 @@ std::string usage(CommandName command, const Wording& w)
     case CommandName::build:
         return w("shaftcut build ORDERS.csv|ORDERS.xlsx|ORDERS.xml\n\nMakes out a whole list of shafts made to order: an assembly work order of each (PDF) with\n"
                  "its blanks, checks, parts and operations; for all of them together saw plans, labels (PDF), a workbook (XLSX) and the\n"
-                 "figures (JSON). Ctrl-C ends the search for saw plans with the best so far.");
+                 "figures (JSON); with --plate also what stands on each new shaft's plate (PDF). Ctrl-C ends the search for saw plans with the best so far.");
     case CommandName::saw:
         return w("shaftcut saw PIECES.csv\n\nPlans how to saw a list of pieces out of stock bars at the least cost: a saw sheet (PDF), a workbook (XLSX) and the\n"
                  "figures (JSON). The file has the columns length, count and label. Ctrl-C ends the search with the best plan so far.");
@@ -79,7 +79,8 @@ std::string say(OptionText option, const Wording& w)
     case OptionText::trim_start: return w("waste at a bar's starting end, kerf included (default: 0)");
     case OptionText::trim_end: return w("waste at a bar's other end (default: 0)");
     case OptionText::list: return w("read the list by this map of the configuration's lists.xml: its headings, words and articles");
-    case OptionText::learn: return w("ask what the list's unknown headings and words are, and write that into the map of --list; nothing is built");
+    case OptionText::learn: return w("ask what the list's unknown headings, words and articles are, and write that into the map of --list; nothing is built");
+    case OptionText::plate: return w("write ORDER-plate.pdf too: what stands on a new shaft's plate");
     case OptionText::seconds: break;
     }
     return w("time allowed for the plan (default: 10)");

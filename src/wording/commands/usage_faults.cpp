@@ -66,6 +66,7 @@ std::string unknown_machine(const std::string& kind, const Wording& w)
     return w("--machine {kind} is not known; write trailed or mounted, or leave it out for lengths", {{"kind", quoted(kind)}});
 }
 
+std::string plate_without_pdf(const Wording& w) { return w("--plate: the plate is a PDF; add pdf to --formats"); }
 std::string tag_without_pdf(const Wording& w) { return w("--tag: the tag is a PDF; add pdf to --formats"); }
 
 std::string standard_output_fault(CommandName command, const Wording& w)

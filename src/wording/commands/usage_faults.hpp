@@ -31,6 +31,8 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
 std::string unknown_machine(const std::string& kind, const Wording& w);
 // Of --tag without a PDF.
 std::string tag_without_pdf(const Wording& w);
+// Likewise of --plate.
+std::string plate_without_pdf(const Wording& w);
 // Of --output -, where it is not JSON that is written.
 std::string standard_output_fault(CommandName command, const Wording& w);
 

@@ -23,7 +23,7 @@ void name_parts(Dice& dice, Series& series)
     if (series.wide_angle)
         for (Cross& cross : series.wide_angle->crosses) cross.part = dice.one_in(60) ? "" : "other cross";
     for (const PartKind kind : {PartKind::tube, PartKind::tube_yoke, PartKind::guard_tube}) name({kind, to_word(kind), 1});
-    for (const PartKind kind : {PartKind::pin, PartKind::double_yoke, PartKind::connection_yoke, PartKind::guard_bearing, PartKind::chain, PartKind::label}) name({kind, to_word(kind), 1});
+    for (const PartKind kind : {PartKind::pin, PartKind::double_yoke, PartKind::connection_yoke, PartKind::guard_bearing, PartKind::chain, PartKind::label, PartKind::book}) name({kind, to_word(kind), 1});
     CataloguePart device{PartKind::device, "device", 1};
     if (!dice.one_in(3)) device.replaces = dice.one_in(2) ? Replaces::nothing : Replaces::connection_yoke;
     name(std::move(device));

@@ -243,7 +243,7 @@ bool end_is_known(const Wanted& wanted, End which)
 // The random catalogues' parts do not depend on tube, joint, connection or lock.
 bool all_known(const Wanted& wanted)
 {
-    for (const PartKind kind : {PartKind::tube, PartKind::tube_yoke, PartKind::pin, PartKind::label})
+    for (const PartKind kind : {PartKind::tube, PartKind::tube_yoke, PartKind::pin, PartKind::label, PartKind::book})
         if (!is_named(wanted, kind)) return false;
     if (wanted.order.guard)
         for (const PartKind kind : {PartKind::guard_tube, PartKind::guard_bearing, PartKind::chain})

@@ -58,7 +58,7 @@ TEST_CASE("without a shoulder the halves must be measured")
 
 TEST_CASE("each part without a name is asked for, and its orders are held")
 {
-    for (const PartKind kind : {PartKind::double_yoke, PartKind::tube_yoke, PartKind::pin, PartKind::guard_tube, PartKind::guard_bearing, PartKind::chain, PartKind::label, PartKind::connection_yoke}) {
+    for (const PartKind kind : {PartKind::double_yoke, PartKind::tube_yoke, PartKind::pin, PartKind::guard_tube, PartKind::guard_bearing, PartKind::chain, PartKind::label, PartKind::book, PartKind::connection_yoke}) {
         INFO(to_word(kind));
         Catalogue catalogue = build_catalogue();
         catalogue.series[0] = without(kind);

@@ -112,6 +112,19 @@ TEST_CASE("the text that is ready to send asks everything of one addressee, and 
     for (const char* words : {"B-2001", "due 2026-12-04", "guard chain? We need 2.", "safety label? We need 1."}) CHECK(texts[1].text.find(words) != std::string::npos);
 }
 
+TEST_CASE("without an instruction book in the catalogue an order is held, and the text asks for it")
+{
+    Held held;
+    held.forget(PartKind::book);
+    const BuildPlan plan = held.plan();
+    CHECK(plan.verdict == BuildVerdict::held);
+    CHECK(held.open() == std::vector<std::string>{"1 × instruction book of Alder 2: the catalogue has none, and no new shaft goes out without it."});
+    const auto texts = texts_to_send(plan, wording_of(plan));
+    REQUIRE(texts.size() == 1);
+    CHECK(texts[0].to == Asked::supplier);
+    CHECK(texts[0].text.find("Please send 1 × the instruction book of Alder 2") != std::string::npos);
+}
+
 TEST_CASE("of a held order nothing is picked and nothing sawn")
 {
     Held held;

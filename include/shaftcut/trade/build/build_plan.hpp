@@ -10,6 +10,8 @@
 #include "shaftcut/trade/build/open_points.hpp"
 #include "shaftcut/trade/build/operations.hpp"
 #include "shaftcut/trade/build/parts.hpp"
+#include "shaftcut/trade/build/plate.hpp"
+#include "shaftcut/trade/data/firm.hpp"
 #include "shaftcut/trade/data/shaft_title.hpp"
 
 namespace shaftcut {
@@ -48,10 +50,12 @@ struct BuiltShaft {
     std::vector<ShaftPart> parts;               // of one shaft
     std::optional<std::int64_t> tubes_mass;  // of both drive tubes of one shaft, in grams; nothing where one is not known
     std::vector<Operation> operations;     // in order
+    PlateFigures plate;
 };
 
 struct BuildPlan {
     std::string order, customer, machine, due, owner;
+    Firm firm;                 // whom the plate names
     int count = 1;
     Units units = Units::mm;   // of the documents
     ShaftTitle shaft_title;

@@ -22,6 +22,11 @@ struct PartWithoutName {
     PartName part;
     std::int64_t count = 0;  // for all shafts of the order
 };
+// The instruction book that goes with every new shaft.
+struct BookMissing {
+    std::string series;
+    std::int64_t count = 0;  // for all shafts of the order
+};
 // Neither a pin nor its hole is in the catalogue.
 struct HoldNotKnown {
     Tube tube;
@@ -31,7 +36,7 @@ struct YokeOfDevice {
     End end;
     Device device;
 };
-using OpenPoint = std::variant<ConnectionNotStated, YokeLockNotStated, PartWithoutName, HoldNotKnown, YokeOfDevice>;
+using OpenPoint = std::variant<ConnectionNotStated, YokeLockNotStated, PartWithoutName, BookMissing, HoldNotKnown, YokeOfDevice>;
 
 enum class Asked { customer, supplier };
 template <> struct Words<Asked> { static constexpr std::array all{"customer", "supplier"}; };

@@ -53,11 +53,11 @@ struct Yoke {
     std::optional<Length> cross_to_groove;   // from its cross (a wide-angle joint's outer one) to its locking groove
 };
 
-// What a shaft is put together from, besides its crosses. A double yoke joins the two crosses of a wide-angle joint.
-enum class PartKind { double_yoke, connection_yoke, tube_yoke, tube, pin, guard_tube, guard_bearing, chain, device, label };
+// What a shaft is put together from, besides its crosses, and its instruction book. A double yoke joins the two crosses of a wide-angle joint.
+enum class PartKind { double_yoke, connection_yoke, tube_yoke, tube, pin, guard_tube, guard_bearing, chain, device, label, book };
 template <> struct Words<PartKind> {
     static constexpr std::array all{"double-yoke", "connection-yoke", "tube-yoke", "tube",  "pin",
-                                    "guard-tube",  "guard-bearing",   "chain",     "device", "label"};
+                                    "guard-tube",  "guard-bearing",   "chain",     "device", "label", "book"};
 };
 
 // Whether a device sits where the connection yoke would and has that yoke's bore.
