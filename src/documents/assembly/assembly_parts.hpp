@@ -27,6 +27,7 @@ Blocks part_blocks(const BuildPlan& plan, Spacing spacing);       // to fetch, f
 Blocks operation_blocks(const BuildPlan& plan, Spacing spacing);  // in order, to tick
 Blocks warning_blocks(const BuildPlan& plan, Spacing spacing);    // bold; empty where nothing warns
 Blocks check_blocks(const BuildPlan& plan, Spacing spacing);      // a line each: those that passed or failed, and what was not checked
+Blocks check_blocks_run_on(const BuildPlan& plan);                // the same of a plan that can be built, one behind the other
 Blocks note_blocks(const BuildPlan& plan, Spacing spacing);
 Blocks refusal_blocks(const BuildPlan& plan);  // why it cannot be built, and what could be; or what is open, and texts to send
 // "BUILD 3 ALIKE", "HELD: 3 open", "DO NOT BUILD".

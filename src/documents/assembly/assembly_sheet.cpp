@@ -1,6 +1,7 @@
 #include "assembly/assembly_sheet.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "assembly/assembly_parts.hpp"
 #include "shaft_title_words.hpp"
@@ -9,6 +10,8 @@ namespace shaftcut {
 namespace assembly_sheet {
 namespace {
 
+constexpr double equal_share = 0.5;
+constexpr std::array narrower_shares{0.5, 0.45, 0.42, 0.39};
 constexpr double column_gap = 3, continued_line = 5, below_drawing = 0.8;
 
 sheet::Heading heading_of(const BuildPlan& plan)
@@ -108,25 +111,64 @@ std::optional<Columns> work_alone(const Canvas& canvas, Rect left, Rect right, c
     return first_that_fits(canvas, left, right, lists.words, {{lists.parts, lists.operations}}, {joined({lists.parts, lists.operations})});
 }
 
-Columns columns_of(const Canvas& canvas, Rect left, Rect right, const BuildPlan& plan)
+struct Sides {
+    Rect left, right;
+};
+
+Sides split(Rect between, double left_share)
 {
-    const Lists usual = lists_of(plan, Spacing::usual), close = lists_of(plan, Spacing::close);
-    for (const Lists& lists : {usual, close})
-        if (auto columns = on_one_sheet(canvas, left, right, lists)) return *columns;
+    const double width = between.width - column_gap, left = width * left_share;
+    return {{between.x, between.y, left, between.height}, {between.x + left + column_gap, between.y, width - left, between.height}};
+}
+
+struct Laid {
+    Sides sides;
+    Columns columns;
+};
+
+// All of it on one sheet: in equal columns, else with the checks run on and more width for the work, whose sentences are the longer ones.
+std::optional<Laid> laid_on_one_sheet(const Canvas& canvas, Rect between, const BuildPlan& plan, const std::array<Lists, 2>& spaced)
+{
+    const auto on = [&](double share, const Lists& lists) -> std::optional<Laid> {
+        const Sides sides = split(between, share);
+        auto columns = on_one_sheet(canvas, sides.left, sides.right, lists);
+        return columns ? std::optional(Laid{sides, std::move(*columns)}) : std::nullopt;
+    };
+    for (const Lists& lists : spaced)
+        if (auto laid = on(equal_share, lists)) return laid;
+    Lists run_on = spaced.back();
+    run_on.checks = check_blocks_run_on(plan);
+    for (const double share : narrower_shares)
+        if (auto laid = on(share, run_on)) return laid;
+    return std::nullopt;
+}
+
+Columns columns_of_first_sheet(const Canvas& canvas, Sides sides, const std::array<Lists, 2>& spaced)
+{
+    const auto& [usual, close] = spaced;
+    auto& [left, right] = sides;
     right.height -= continued_line;
-    for (const Lists& lists : {usual, close})
+    for (const Lists& lists : spaced)
         if (auto columns = work_and_warnings(canvas, left, right, lists)) {
             columns->rest = joined({usual.checks, usual.notes});
             return *columns;
         }
     const Blocks rest = joined({usual.warnings, usual.checks, usual.notes});
-    for (const Lists& lists : {usual, close})
+    for (const Lists& lists : spaced)
         if (auto columns = work_alone(canvas, left, right, lists)) {
             columns->rest = rest;
             columns->rest_warns = !usual.warnings.empty();
             return *columns;
         }
     return {joined({close.parts, close.operations}), {}, true, rest, !usual.warnings.empty()};
+}
+
+Laid laid(const Canvas& canvas, Rect between, const BuildPlan& plan)
+{
+    const std::array spaced{lists_of(plan, Spacing::usual), lists_of(plan, Spacing::close)};
+    if (auto all = laid_on_one_sheet(canvas, between, plan, spaced)) return *all;
+    const Sides sides = split(between, equal_share);
+    return {sides, columns_of_first_sheet(canvas, sides, spaced)};
 }
 
 // `warns`: what follows has a warning, which is not to be missed.
@@ -140,10 +182,10 @@ void say_continued(sheet::Sheets& sheets, Rect column, const BuildPlan& plan, bo
 void draw_lists(sheet::Sheets& sheets, Rect between, const BuildPlan& plan)
 {
     Canvas& canvas = sheets.canvas();
-    const double width = (between.width - column_gap) / 2;
-    const Rect left{between.x, between.y, width, between.height};
-    Rect right{between.x + width + column_gap, between.y, width, between.height};
-    const Columns columns = columns_of(canvas, left, right, plan);
+    const Laid lists = laid(canvas, between, plan);
+    const Columns& columns = lists.columns;
+    const Rect left = lists.sides.left;
+    Rect right = lists.sides.right;
     const std::size_t next = sheet::place(canvas, left, columns.left).next;
     const Blocks beside = columns.runs_on ? sheet::remaining(columns.left, next, sheets.words()) : columns.right;
     const bool continued = !columns.rest.empty() || !fits(canvas, right, beside);

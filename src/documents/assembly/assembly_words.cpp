@@ -10,6 +10,14 @@ namespace {
 
 using sheet::add_list;
 
+// How a shaft came in is no question to a new one.
+bool is_of_used_shafts(const Check& check)
+{
+    const auto* reason = check.basis.empty() ? nullptr : std::get_if<NotCheckedReason>(&check.basis.front());
+    const auto* plain = reason ? std::get_if<PlainReason>(reason) : nullptr;
+    return plain && *plain == PlainReason::made_new;
+}
+
 // Those that passed or failed, a line each.
 std::vector<std::string> made_texts(const BuildPlan& plan)
 {
@@ -53,7 +61,7 @@ std::vector<std::string> not_made_texts(const BuildPlan& plan)
 {
     std::vector<std::pair<std::string, std::vector<std::string>>> reasons;  // and the checks' names
     for (const Check& check : plan.checks) {
-        if (check.result != CheckResult::not_checked) continue;
+        if (check.result != CheckResult::not_checked || is_of_used_shafts(check)) continue;
         const std::string why = basis(check, wording_of(plan));
         const auto same = std::find_if(reasons.begin(), reasons.end(), [&](const auto& reason) { return reason.first == why; });
         (same == reasons.end() ? reasons.emplace_back(why, std::vector<std::string>()) : *same).second.push_back(spoken(check.id, wording_of(plan)));
@@ -61,6 +69,13 @@ std::vector<std::string> not_made_texts(const BuildPlan& plan)
     std::vector<std::string> texts;
     for (const auto& [reason, names] : reasons) texts.push_back(assembly_words::not_made(names, reason, wording_of(plan)));
     return texts;
+}
+
+// How far the shaft may be pushed and pulled, and a saw that is exact enough: over the drawing, and with the lengths to saw.
+bool stands_over_the_lists(const BuildNote& note)
+{
+    const auto* saw = std::get_if<SawAgainstClassC>(&note);
+    return std::holds_alternative<UsableRange>(note) || (saw && saw->saw <= saw->class_c);
 }
 
 Blocks held_blocks(const BuildPlan& plan)
@@ -115,11 +130,22 @@ Blocks check_blocks(const BuildPlan& plan, Spacing spacing)
     return list.blocks;
 }
 
+Blocks check_blocks_run_on(const BuildPlan& plan)
+{
+    const Wording w = wording_of(plan);
+    List list(say(Caption::checks_on_finished, w), Spacing::close);
+    list.add(Lead::none, assembly_words::run_on(made_texts(plan), w));
+    list.add(Lead::none, running_text(not_made_texts(plan)));
+    return list.blocks;
+}
+
 Blocks note_blocks(const BuildPlan& plan, Spacing spacing)
 {
-    if (plan.notes.empty()) return {};
+    std::vector<BuildNote> notes = plan.notes;
+    if (plan.built) std::erase_if(notes, stands_over_the_lists);
+    if (notes.empty()) return {};
     List list(say(Caption::notes, wording_of(plan)), spacing);
-    for (const std::string& note : say(plan.notes, wording_of(plan))) list.add(Lead::bullet, note);
+    for (const std::string& note : say(notes, wording_of(plan))) list.add(Lead::bullet, note);
     return list.blocks;
 }
 

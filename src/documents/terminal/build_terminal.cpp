@@ -30,14 +30,17 @@ std::int64_t orders_of(const Batch& batch, BuildVerdict verdict)
     return std::count_if(batch.orders.begin(), batch.orders.end(), [&](const BatchOrder& order) { return order.verdict == verdict; });
 }
 
-std::vector<std::string> counts_of(const Batch& batch, Colour colour, const Wording& w)
+ListCounts counts_of(const Batch& batch)
 {
-    std::int64_t shafts = 0;
-    for (const BatchOrder& order : batch.orders) shafts += order.built ? order.count : 0;
-    std::vector<std::string> counts{painted(shafts_of_orders(shafts, orders_of(batch, BuildVerdict::build), w), colour_of(BuildVerdict::build), colour)};
-    if (const auto held = orders_of(batch, BuildVerdict::held); held > 0) counts.push_back(painted(orders_held(held, w), colour_of(BuildVerdict::held), colour));
-    if (const auto refused = orders_of(batch, BuildVerdict::refused); refused > 0) counts.push_back(painted(orders_refused(refused, w), colour_of(BuildVerdict::refused), colour));
+    ListCounts counts{0, orders_of(batch, BuildVerdict::build), orders_of(batch, BuildVerdict::held), orders_of(batch, BuildVerdict::refused)};
+    for (const BatchOrder& order : batch.orders) counts.shafts += order.built ? order.count : 0;
     return counts;
+}
+
+ListInks inks_of(Colour colour)
+{
+    const auto ink = [&](BuildVerdict verdict) { return colour_on(colour_of(verdict), colour); };
+    return {ink(BuildVerdict::build), ink(BuildVerdict::held), ink(BuildVerdict::refused), colour_off(colour)};
 }
 
 }  // namespace
@@ -59,7 +62,7 @@ std::string terminal_text(const BuildPlan& plan, Colour colour, const Wording& w
 
 std::string terminal_text(const Batch& batch, Colour colour, const Wording& w)
 {
-    std::string text = list_line(batch.name, counts_of(batch, colour, w), w) + "\n";
+    std::string text = list_line(batch.name, counts_of(batch), inks_of(colour), w) + "\n";
     for (const ProfilePlan& plan : batch.plans) {
         if (plan.order) text += terminal_text(*plan.order, colour, w);
         else text += named_line(LineName::no_saw_plan, not_planned(plan.profile, say(*plan.refusal, w), w), w);

@@ -1,17 +1,12 @@
 // What is to be fitted instead, and how far the machine may move.
 #include "advice/advice_parts_words.hpp"
+#include "whose.hpp"
 
 namespace shaftcut::advice {
 namespace {
 
 // What a machine bears is rounded down, to a tenth of a degree.
 std::string served_angle(Angle angle, const Wording& w) { return w.angle(Angle::millidegrees(angle.mdeg() / 100 * 100)); }
-
-// A whole sentence under the name of the tractor that it is about; an empty name is left out.
-std::string about(const std::string& tractor, const std::string& sentence, const Wording& w)
-{
-    return tractor.empty() ? sentence : w("{tractor}: {sentence}", {{"tractor", tractor}, {"sentence", sentence}});
-}
 
 std::string yoke_sentence(const MatchConnection& way, const Wording& w)
 {
@@ -50,7 +45,7 @@ std::string said(const SeriesThatCarries& way, const Wording& w)
 // What must be cut with another movement is not known before it is worked out.
 std::string said(const TurnServed& way, const Wording& w)
 {
-    return about(way.tractor,
+    return of_tractor(way.tractor,
                  w("This shaft, cut if its new sheet says so, would serve {range:in the usual working position|with the PTO turning|with the PTO stopped} "
                    "up to a turn of {served} (now {now}), pitch and roll as stated.",
                    {{"range", way.range}, {"served", served_angle(way.served, w)}, {"now", w.angle(way.now)}}),
@@ -59,7 +54,7 @@ std::string said(const TurnServed& way, const Wording& w)
 
 std::string said(const PitchServed& way, const Wording& w)
 {
-    return about(way.tractor,
+    return of_tractor(way.tractor,
                  w("This shaft, cut if its new sheet says so, would serve {range:in the usual working position|with the PTO turning|with the PTO stopped} "
                    "up to a pitch of {served} (now {now}), turn and roll as stated.",
                    {{"range", way.range}, {"served", served_angle(way.served, w)}, {"now", w.angle(way.now)}}),
@@ -71,18 +66,18 @@ std::string said(const LiftRangeServed& way, const Wording& w)
     const NamedValue range{"range", way.range}, lowest{"lowest", w.both(Rounded::measured, way.lowest)}, highest{"highest", w.both(Rounded::measured, way.highest)};
     const NamedValue up_to{"up_to", way.up_to ? w.both(Rounded::at_most, *way.up_to) : ""}, down_to{"down_to", way.down_to ? w.both(Rounded::at_least, *way.down_to) : ""};
     if (!way.down_to)
-        return about(way.tractor,
+        return of_tractor(way.tractor,
                      w("This shaft, cut if its new sheet says so, would serve {range:in the usual working position|with the PTO turning|with the PTO stopped} "
                        "with the lower hitch point lifted from {lowest} up to {up_to} (now {highest}).",
                        {range, lowest, up_to, highest}),
                      w);
     if (!way.up_to)
-        return about(way.tractor,
+        return of_tractor(way.tractor,
                      w("This shaft, cut if its new sheet says so, would serve {range:in the usual working position|with the PTO turning|with the PTO stopped} "
                        "with the lower hitch point lowered from {highest} down to {down_to} (now {lowest}).",
                        {range, lowest, down_to, highest}),
                      w);
-    return about(way.tractor,
+    return of_tractor(way.tractor,
                  w("This shaft, cut if its new sheet says so, would serve {range:in the usual working position|with the PTO turning|with the PTO stopped} "
                    "with the lower hitch point lifted from {lowest} up to {up_to} (now {highest}), or lowered from {highest} down to {down_to} (now {lowest}).",
                    {range, lowest, up_to, down_to, highest}),
@@ -92,7 +87,7 @@ std::string said(const LiftRangeServed& way, const Wording& w)
 std::string said(const PinMoveServed& way, const Wording& w)
 {
     const bool forwards = way.move < Length();
-    return about(way.tractor,
+    return of_tractor(way.tractor,
                  w("With the pin moved {move} {forwards:rearwards|forwards} along the drawbar, the machine with it, it would serve all ranges as stated, cut if its new sheet says so.",
                    {{"move", w.both(Rounded::at_least, forwards ? -way.move : way.move)}, {"forwards", forwards}}),
                  w);

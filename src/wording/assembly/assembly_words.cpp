@@ -6,6 +6,7 @@
 
 #include "build/build_words.hpp"
 #include "checks/check_words.hpp"
+#include "separated.hpp"
 
 namespace shaftcut::assembly_words {
 namespace {
@@ -105,20 +106,24 @@ std::string continued_on(std::size_t sheet, bool warns, const Wording& w)
 
 std::string made(const Check& check, const Wording& w)
 {
-    const auto figure = [&](const std::optional<std::int64_t>& value) { return check_figure(check, value, w); };
-    std::string line = w("{check}: {failed:pass|FAILED}", {{"check", spoken(check.id, w)}, {"failed", check.result == CheckResult::fail}});
-    if (check.value) line += w(", {value}", {{"value", figure(check.value)}});
-    if (check.worst) line += w(", worst {worst}", {{"worst", figure(check.worst)}});
-    if (check.limit) line += w(", limit {limit}", {{"limit", figure(check.limit)}});
-    return line;
+    const auto with = [&](std::string_view pattern) {
+        return w(pattern, {{"check", spoken(check.id, w)}, {"failed", check.result == CheckResult::fail}, {"value", check_figure(check, check.value, w)},
+                           {"worst", check_figure(check, check.worst, w)}, {"limit", check_figure(check, check.limit, w)}});
+    };
+    if (check.value && check.worst && check.limit) return with("{check}: {failed:pass|FAILED}, {value}, worst {worst}, limit {limit}");
+    if (check.value && check.worst) return with("{check}: {failed:pass|FAILED}, {value}, worst {worst}");
+    if (check.value && check.limit) return with("{check}: {failed:pass|FAILED}, {value}, limit {limit}");
+    if (check.value) return with("{check}: {failed:pass|FAILED}, {value}");
+    if (check.limit) return with("{check}: {failed:pass|FAILED}, limit {limit}");
+    return with("{check}: {failed:pass|FAILED}");
 }
 
 std::string not_made(const std::vector<std::string>& checks, const std::string& reason, const Wording& w)
 {
-    std::string names;
-    for (const std::string& check : checks) names += (names.empty() ? "" : ", ") + check;
-    return w("NOT CHECKED, {checks}: {reason}.", {{"checks", names}, {"reason", reason}});
+    return w("NOT CHECKED, {checks}: {reason}.", {{"checks", w.all_of(checks)}, {"reason", reason}});
 }
+
+std::string run_on(const std::vector<std::string>& made, const Wording& w) { return w("{checks}.", {{"checks", separated(made, "; ")}}); }
 
 std::string warning(const Check& check, const Wording& w) { return w("WARNING, {check}: {says}", {{"check", spoken(check.id, w)}, {"says", say(check, w)}}); }
 

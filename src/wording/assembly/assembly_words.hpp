@@ -63,6 +63,8 @@ std::string continued_on(std::size_t sheet, bool warns, const Wording& w);
 // "closing clearance: pass, 44 mm, worst 42 mm, limit 40 mm".
 std::string made(const Check& check, const Wording& w);
 std::string not_made(const std::vector<std::string>& checks, const std::string& reason, const Wording& w);
+// Several made() behind each other.
+std::string run_on(const std::vector<std::string>& made, const Wording& w);
 std::string warning(const Check& check, const Wording& w);
 
 }  // namespace shaftcut::assembly_words

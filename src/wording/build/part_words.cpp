@@ -54,18 +54,18 @@ std::string place_of(const ShaftPart& part, const Wording& w)
     if (!part.kind) return cross_place(part, end, w);
     switch (*part.kind) {
     case PartKind::tube:
-    case PartKind::guard_tube: return w("{tube:inner|outer} half", {tube});
-    case PartKind::tube_yoke: return w("{tube:inner|outer} tube, at the {end:tractor|implement} end", {tube, end});
-    case PartKind::pin: return w("{tube:inner|outer} tube, in its yoke", {tube});
-    case PartKind::double_yoke: return w("{end:tractor|implement} end, between the crosses", {end});
+    case PartKind::guard_tube:
     case PartKind::guard_bearing:
-    case PartKind::chain: return w("{tube:inner|outer} half, at the {end:tractor|implement} end", {tube, end});
+    case PartKind::chain: return w("{tube:inner|outer} half", {tube});
+    case PartKind::tube_yoke:
+    case PartKind::pin: return w("{tube:inner|outer} tube", {tube});
+    case PartKind::double_yoke: return w("{end:tractor|implement} end, between the crosses", {end});
     case PartKind::connection_yoke:
     case PartKind::device: return w("{end:tractor|implement} end", {end});
     case PartKind::book: return w("with the shaft");
     case PartKind::label: break;
     }
-    return w("on the guard, or the shaft where it has none");
+    return w("on the guard, if it has one");
 }
 
 std::string say(ShaftTube tube, const Wording& w) { return w("{tube:inner|outer} {kind:tube|guard tube}", {{"tube", tube.tube}, {"kind", tube.kind}}); }

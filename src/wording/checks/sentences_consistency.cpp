@@ -3,6 +3,7 @@
 #include "checks/limit_words.hpp"
 #include "hitch/geometry_figures.hpp"
 #include "hitch/hitch_problem_words.hpp"
+#include "whose.hpp"
 
 namespace shaftcut {
 namespace {
@@ -160,8 +161,7 @@ std::string sentence(const ReadInLine& found, const Wording& w)
 
 std::string sentence(const MachineDisagrees& found, const Wording& w)
 {
-    const std::string says = disputed_text(found.disputed, w);
-    return found.tractor.empty() ? says : w("{tractor}: {says}", {{"tractor", found.tractor}, {"says", says}});
+    return of_tractor(found.tractor, disputed_text(found.disputed, w), w);
 }
 
 std::string sentence(const LimitLoosened& found, const Wording& w)

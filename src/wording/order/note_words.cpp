@@ -1,6 +1,7 @@
 // What a fitter is to know besides the checks.
 #include "hitch/geometry_figures.hpp"
 #include "order/instruction_words.hpp"
+#include "whose.hpp"
 
 namespace shaftcut {
 namespace {
@@ -80,7 +81,7 @@ std::string whole(const ShortestOfMachine& note, const Wording& w)
 
 std::string said(const ShortestOfMachine& note, const Wording& w)
 {
-    return note.tractor.empty() ? whole(note, w) : w("{tractor}: {note}", {{"tractor", note.tractor}, {"note", whole(note, w)}});
+    return of_tractor(note.tractor, whole(note, w), w);
 }
 
 std::string size_of(Length move, const Wording& w) { return w.length(Rounded::measured, move < Length() ? -move : move); }

@@ -37,13 +37,16 @@ std::string title(const std::string& name, const Wording& w) { return w("Saw pla
 
 std::string settings(const SawOrder& order, const Wording& w)
 {
-    std::string text = w("Kerf {kerf}  ·  start trim {start}  ·  end trim {end}",
-                         {{"kerf", length_of(order.task.kerf, w)}, {"start", length_of(order.task.trim_start, w)}, {"end", length_of(order.task.trim_end, w)}});
-    if (order.plus_minus > Length()) text += w("  ·  sawn lengths ± {tolerance}", {{"tolerance", figure_with_unit(order.plus_minus, Units::mm, Toward::nearest, 3)}});
-    if (order.reusable) text += w("  ·  back to the rack from {reusable}", {{"reusable", length_of(*order.reusable, w)}});
-    return text;
+    const auto with = [&](std::string_view pattern) {
+        return w(pattern, {{"kerf", length_of(order.task.kerf, w)}, {"start", length_of(order.task.trim_start, w)}, {"end", length_of(order.task.trim_end, w)},
+                           {"tolerance", figure_with_unit(order.plus_minus, Units::mm, Toward::nearest, 3)}, {"reusable", length_of(order.reusable.value_or(Length()), w)}});
+    };
+    if (order.plus_minus > Length() && order.reusable)
+        return with("Kerf {kerf}  ·  start trim {start}  ·  end trim {end}  ·  sawn lengths ± {tolerance}  ·  back to the rack from {reusable}");
+    if (order.plus_minus > Length()) return with("Kerf {kerf}  ·  start trim {start}  ·  end trim {end}  ·  sawn lengths ± {tolerance}");
+    if (order.reusable) return with("Kerf {kerf}  ·  start trim {start}  ·  end trim {end}  ·  back to the rack from {reusable}");
+    return with("Kerf {kerf}  ·  start trim {start}  ·  end trim {end}");
 }
-
 
 std::vector<std::string> how_to_saw(const Wording& w)
 {

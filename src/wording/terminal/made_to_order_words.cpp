@@ -25,19 +25,20 @@ std::string inner_and_outer(Length inner, Length outer, const Wording& w)
     return w("inner {inner}, outer {outer}", {{"inner", saw_figure_with_unit(inner, w.units())}, {"outer", saw_figure_with_unit(outer, w.units())}});
 }
 
-std::string shafts_of_orders(std::int64_t shafts, std::int64_t orders, const Wording& w)
+std::string list_line(const std::string& list, const ListCounts& counts, const ListInks& inks, const Wording& w)
 {
-    return w("{shafts} {many:shaft|shafts} of {orders} {several:order|orders}", {{"shafts", shafts}, {"many", shafts != 1}, {"orders", orders}, {"several", orders != 1}});
-}
-
-std::string orders_held(std::int64_t orders, const Wording& w) { return w("{orders} {several:order|orders} held", {{"orders", orders}, {"several", orders != 1}}); }
-std::string orders_refused(std::int64_t orders, const Wording& w) { return w("{orders} {several:order|orders} refused", {{"orders", orders}, {"several", orders != 1}}); }
-
-std::string list_line(const std::string& list, const std::vector<std::string>& counts, const Wording& w)
-{
-    std::string all;
-    for (const std::string& count : counts) all += (all.empty() ? "" : ", ") + count;
-    return w("{list}: {counts}", {{"list", list}, {"counts", all}});
+    const auto with = [&](std::string_view pattern) {
+        return w(pattern, {{"list", list}, {"build_ink", inks.build}, {"held_ink", inks.held}, {"refused_ink", inks.refused}, {"end", inks.end},
+                           {"shafts", counts.shafts}, {"many", counts.shafts != 1}, {"orders", counts.built}, {"several", counts.built != 1},
+                           {"held", counts.held}, {"several_held", counts.held != 1}, {"refused", counts.refused}, {"several_refused", counts.refused != 1}});
+    };
+    if (counts.held == 0 && counts.refused == 0) return with("{list}: {build_ink}{shafts} {many:shaft|shafts} of {orders} {several:order|orders}{end}");
+    if (counts.refused == 0)
+        return with("{list}: {build_ink}{shafts} {many:shaft|shafts} of {orders} {several:order|orders}{end}, {held_ink}{held} {several_held:order|orders} held{end}");
+    if (counts.held == 0)
+        return with("{list}: {build_ink}{shafts} {many:shaft|shafts} of {orders} {several:order|orders}{end}, {refused_ink}{refused} {several_refused:order|orders} refused{end}");
+    return with("{list}: {build_ink}{shafts} {many:shaft|shafts} of {orders} {several:order|orders}{end}, {held_ink}{held} {several_held:order|orders} held{end}, "
+                "{refused_ink}{refused} {several_refused:order|orders} refused{end}");
 }
 
 std::string not_planned(const std::string& profile, const std::string& refusal, const Wording& w) { return w("{profile}: {refusal}", {{"profile", profile}, {"refusal", refusal}}); }

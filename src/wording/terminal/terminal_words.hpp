@@ -42,11 +42,14 @@ std::string check_text(const Check& check, const std::string& says, const Wordin
 std::string build_verdict(const BuildPlan& plan, const Wording& w);  // "BUILD 3", "HELD: 2 open", "DO NOT BUILD"
 std::string closed_of(const BuildPlan& plan, const Wording& w);
 std::string inner_and_outer(Length inner, Length outer, const Wording& w);
-std::string shafts_of_orders(std::int64_t shafts, std::int64_t orders, const Wording& w);
-std::string orders_held(std::int64_t orders, const Wording& w);
-std::string orders_refused(std::int64_t orders, const Wording& w);
-// The first line of a list: what is built of it, held and refused, as far as there is any.
-std::string list_line(const std::string& list, const std::vector<std::string>& counts, const Wording& w);
+// The first line of a list: what is built of it, held and refused, as far as there is any; each count in the colour that starts with its ink.
+struct ListCounts {
+    std::int64_t shafts = 0, built = 0, held = 0, refused = 0;  // all but the shafts are orders
+};
+struct ListInks {
+    std::string build, held, refused, end;
+};
+std::string list_line(const std::string& list, const ListCounts& counts, const ListInks& inks, const Wording& w);
 std::string not_planned(const std::string& profile, const std::string& refusal, const Wording& w);
 std::string no_bars_for(const std::string& profile, const Wording& w);
 

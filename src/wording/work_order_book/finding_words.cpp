@@ -41,7 +41,7 @@ const char* english(const OutOfBounds& found)
 
 std::string contradiction_or_doubt(bool refuses, const std::string& clause, const std::string& more, const Wording& w)
 {
-    return refuses ? w("Contradiction: {found}{more}.", {{"found", clause}, {"more", more}}) : w("Doubt: {found}{more}.", {{"found", clause}, {"more", more}});
+    return (refuses ? w("Contradiction: {found}.", {{"found", clause}}) : w("Doubt: {found}.", {{"found", clause}})) + more;
 }
 
 std::string consequence(bool refuses, const Wording& w) { return refuses ? w("the job is refused") : w("a warning"); }
@@ -89,7 +89,7 @@ std::string out_of_bounds(const OutOfBounds& found, const Wording& w)
 
 std::string asks_for_unit(Units measured_in, const Wording& w)
 {
-    return measured_in == Units::in ? w(": is its unit right? Measured in inches, not in mm, it would do") : w(": is its unit right? Measured in mm, not in inches, it would do");
+    return " " + (measured_in == Units::in ? w("Is its unit right? Measured in inches, not in mm, it would do.") : w("Is its unit right? Measured in mm, not in inches, it would do."));
 }
 
 std::string shoulder_below_least(Tube tube, const Wording& w)
@@ -102,7 +102,7 @@ std::string shoulder_unlike_series(Tube tube, const Wording& w)
 }
 std::string shoulder_alone(Tube tube, const Wording& w) { return w("the {tube:inner|outer} half's shoulder rests on this one figure: confirm it before sawing", {{"tube", tube}}); }
 
-std::string guards_stop_it(const Wording& w) { return w(": the guards stop it before its tubes do; slide them back and measure the tubes alone, less may come off"); }
+std::string guards_stop_it(const Wording& w) { return " " + w("The guards stop it before its tubes do: slide them back and measure the tubes alone, less may come off."); }
 
 std::string seems_from_other_cross(Reference other, const Wording& w)
 {

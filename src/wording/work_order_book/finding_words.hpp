@@ -10,7 +10,7 @@
 
 namespace shaftcut::workbook {
 
-// The sentence; `more`: what is put behind the clause, a formula perhaps; may be empty.
+// The sentence; `more`: what is put behind it, a sentence with a blank before it or a formula that gives one; may be empty.
 std::string contradiction_or_doubt(bool refuses, const std::string& clause, const std::string& more, const Wording& w);
 // What it does to the job.
 std::string consequence(bool refuses, const Wording& w);
@@ -44,13 +44,13 @@ struct OutOfBounds {
     Length least, greatest;
 };
 std::string out_of_bounds(const OutOfBounds& found, const Wording& w);
-// Behind that clause: whether its unit is right, where that alone explains it.
+// Behind that sentence: whether its unit is right, where that alone explains it.
 std::string asks_for_unit(Units measured_in, const Wording& w);
 
 std::string shoulder_below_least(Tube tube, const Wording& w);
 std::string shoulder_unlike_series(Tube tube, const Wording& w);
 std::string shoulder_alone(Tube tube, const Wording& w);
-// Behind the clause that the closed length disagrees.
+// Behind the sentence that the closed length disagrees.
 std::string guards_stop_it(const Wording& w);
 std::string seems_from_other_cross(Reference other, const Wording& w);
 std::string listed_from_other_cross(Reference other, const Wording& w);

@@ -1,5 +1,7 @@
 #include "work_order_book/input_words.hpp"
 
+#include "separated.hpp"
+
 namespace shaftcut::workbook {
 namespace {
 
@@ -15,20 +17,22 @@ std::string between(FitBetween what, const Wording& w)
     return w("between the locking grooves of the two stubs");
 }
 
-std::string with_empty(const std::string& between, FitEmpty empty, const Wording& w)
+std::string when_empty(FitEmpty empty, const Wording& w)
 {
     switch (empty) {
-    case FitEmpty::nothing: return between;
-    case FitEmpty::of_geometry_unless_changed: return w("{between}; from the machine's geometry unless changed", {{"between", between}});
-    case FitEmpty::of_geometry: return w("{between}; empty: from the machine's geometry", {{"between", between}});
+    case FitEmpty::nothing: return {};
+    case FitEmpty::of_geometry_unless_changed: return w("from the machine's geometry unless changed");
+    case FitEmpty::of_geometry: return w("empty: from the machine's geometry");
     case FitEmpty::not_checked: break;
     }
-    return w("{between}; empty: not checked", {{"between", between}});
+    return w("empty: not checked");
 }
 
-std::string with_position(const std::string& between, const std::string& position, const Wording& w)
+// What a cell is, one remark behind the other; those that are empty are left out.
+std::string remarks(std::vector<std::string> each)
 {
-    return position.empty() ? between : w("{between}; {position}", {{"between", between}, {"position", position}});
+    std::erase(each, "");
+    return separated(each, "; ");
 }
 
 }  // namespace
@@ -58,15 +62,13 @@ std::string closed_between(std::optional<Reference> reference, const Wording& w)
                                                 : w("pushed together, cross to cross, at a wide-angle joint its INNER cross (at the tube yoke)");
 }
 
-std::string fit_between(const FitPlaces& places, const Wording& w) { return with_position(with_empty(between(places.between, w), places.empty, w), places.position, w); }
+std::string fit_between(const FitPlaces& places, const Wording& w) { return remarks({between(places.between, w), when_empty(places.empty, w), places.position}); }
 
 std::string deciding_between(const std::optional<Length>& at_least, bool may_stay_empty, const std::string& position, const Wording& w)
 {
     const std::string deciding = w("cross to cross, between the inner crosses: the deciding one of all tractors");
-    if (!at_least) return with_position(with_empty(deciding, may_stay_empty ? FitEmpty::not_checked : FitEmpty::nothing, w), position, w);
-    return with_position(w("cross to cross, between the inner crosses: the deciding one of all tractors; empty: some state none, it is known only as at least {least}",
-                           {{"least", figure_with_unit(*at_least, w.units(), Toward::nearest, 3)}}),
-                         position, w);
+    if (!at_least) return remarks({deciding, when_empty(may_stay_empty ? FitEmpty::not_checked : FitEmpty::nothing, w), position});
+    return remarks({deciding, w("empty: some state none, it is known only as at least {least}", {{"least", figure_with_unit(*at_least, w.units(), Toward::nearest, 3)}}), position});
 }
 
 }  // namespace shaftcut::workbook

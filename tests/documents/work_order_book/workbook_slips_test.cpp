@@ -112,5 +112,5 @@ TEST_CASE("contradictions come before doubts, and the first that is found is sai
     CHECK(exchanged.sheets[1].cells.at("F" + row).value.starts_with("Contradiction: the two half lengths seem to be exchanged"));
     const WorkbookParts inches = parts_of_base("inches-for-millimetres");
     const std::string words = inches.sheets[1].cells.at("F" + named(inches, "check_consistency_result").reference.substr(1)).value;
-    CHECK(words.find("is its unit right? Measured in inches") != std::string::npos);
+    CHECK(words.find("Is its unit right? Measured in inches") != std::string::npos);
 }

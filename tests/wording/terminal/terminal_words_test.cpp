@@ -8,11 +8,10 @@ using namespace shaftcut::terminal;
 TEST_CASE("the terminal counts one and several")
 {
     const Wording w(Units::mm);
-    CHECK(shafts_of_orders(1, 1, w) == "1 shaft of 1 order");
-    CHECK(shafts_of_orders(4, 2, w) == "4 shafts of 2 orders");
-    CHECK(orders_refused(1, w) == "1 order refused");
-    CHECK(list_line("list", {"4 shafts of 2 orders", "3 orders refused"}, w) == "list: 4 shafts of 2 orders, 3 orders refused");
-    CHECK(list_line("list", {"0 shafts of 0 orders"}, w) == "list: 0 shafts of 0 orders");
+    CHECK(list_line("list", {1, 1, 1, 0}, {}, w) == "list: 1 shaft of 1 order, 1 order held");
+    CHECK(list_line("list", {4, 2, 2, 1}, {"<", "[", "(", ")"}, w) == "list: <4 shafts of 2 orders), [2 orders held), (1 order refused)");
+    CHECK(list_line("list", {4, 2, 0, 3}, {}, w) == "list: 4 shafts of 2 orders, 3 orders refused");
+    CHECK(list_line("list", {}, {}, w) == "list: 0 shafts of 0 orders");
     CHECK(bars_for_pieces(1, 2, w) == "1 BAR FOR 2 PIECES");
     CHECK(bars_for_pieces(3, 1, w) == "3 BARS FOR 1 PIECE");
 }
