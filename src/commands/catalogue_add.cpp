@@ -52,12 +52,15 @@ private:
         return Outcome::answered;
     }
 
+    static bool is_yes_or_no(const SeriesQuestion& question) { return question.figure == SeriesFigure::own_parts || question.figure == SeriesFigure::own_limits; }
+
     // Until the catalogue could hold the answer. False where none came.
     static bool ask_for(const SeriesQuestion& question, Units units, const Source& catalogue, std::vector<SeriesAnswer>& answers, Console& console)
     {
         while (true) {
             auto answer = answer_to(say(question, console.wording), console);
             if (!answer) return false;
+            if (is_yes_or_no(question)) *answer = is_yes(*answer, console.wording) ? said_yes : "";
             answers.push_back({question, std::move(*answer)});
             const Problems problems = Engine::catalogue_with(catalogue, {"-", catalogue_of(answers, units)}).problems;
             if (problems.empty()) return true;

@@ -21,6 +21,11 @@ std::optional<std::string> chosen(const std::string& answer, const std::vector<s
     return std::nullopt;
 }
 
+bool is_nothing(const Learnt& learnt)
+{
+    return learnt.headings.empty() && learnt.values.empty() && learnt.articles.empty() && !learnt.units && learnt.dates.empty();
+}
+
 class Lesson {
 public:
     Lesson(const Engine& engine, const Source& list, const LearnWishes& wishes, Console& console) : engine_(engine), list_(list), wishes_(wishes), console_(console)
@@ -37,9 +42,14 @@ public:
         if (!asked.headings.empty()) console_.out << columns_offered(asked.columns, w());
         for (const HeadingAsked& heading : asked.headings)
             if (!learn_heading(heading, asked.columns)) return answers_ended(console_);
-        for (const ValueAsked& value : unknown().values)
+        const ListQuestions open = unknown();
+        if (open.units && !learn_units()) return answers_ended(console_);
+        if (!open.days.empty() && !learn_dates(open)) return answers_ended(console_);
+        for (const ValueAsked& value : open.values)
             if (!learn_value(value)) return answers_ended(console_);
-        if (learnt_.headings.empty() && learnt_.values.empty()) {
+        for (const std::string& number : open.articles)
+            if (!learn_article(number, open.article_fields)) return answers_ended(console_);
+        if (is_nothing(learnt_)) {
             console_.out << nothing_to_learn(list_.name, w()) << "\n";
             return Outcome::answered;
         }
@@ -89,6 +99,69 @@ private:
             }
             console_.out << no_such_word(*answer, nearest_name(*answer, value.known), w()) << "\n";
         }
+    }
+
+    // One of these, by itself or its number; empty: left open. Nothing where no answer came.
+    std::optional<std::string> one_of(const std::string& question, const std::vector<std::string>& known)
+    {
+        while (true) {
+            const auto answer = answer_to(question, console_);
+            if (!answer || answer->empty()) return answer;
+            if (const auto means = chosen(*answer, known)) return means;
+            console_.out << no_such_word(*answer, nearest_name(*answer, known), w()) << "\n";
+        }
+    }
+
+    bool learn_units()
+    {
+        const auto answer = one_of(units_question(w()), {unit_word(Units::mm), unit_word(Units::in)});
+        if (answer && !answer->empty()) learnt_.units = *answer == unit_word(Units::in) ? Units::in : Units::mm;
+        return answer.has_value();
+    }
+
+    bool learn_dates(const ListQuestions& asked)
+    {
+        const auto answer = one_of(dates_question(asked.days, asked.date_orders, w()), asked.date_orders);
+        if (answer) learnt_.dates = *answer;
+        return answer.has_value();
+    }
+
+    bool learn_article(const std::string& number, const std::vector<FieldAsked>& fields)
+    {
+        console_.out << article_begins(number, w()) << "\n";
+        learnt_.articles.push_back({number});
+        bool has_closed = false;
+        for (const FieldAsked& field : fields) {
+            if (field.column == "closed_reference" && !has_closed) continue;
+            if (!learn_field(field)) return false;
+            const auto& states = learnt_.articles.back().states;
+            has_closed = has_closed || (!states.empty() && states.back().column == "closed");
+        }
+        return true;
+    }
+
+    // Until the map could hold the answer. False where none came.
+    bool learn_field(const FieldAsked& field)
+    {
+        const std::string question = field_question(field.column, field.known, w());
+        while (true) {
+            const auto answer = field.known.empty() ? answer_to(question, console_) : one_of(question, field.known);
+            if (!answer) return false;
+            if (answer->empty()) return true;
+            auto& states = learnt_.articles.back().states;
+            states.push_back({field.column, *answer});
+            const Problems problems = problems_now();
+            if (problems.empty()) return true;
+            states.pop_back();
+            for (const Problem& problem : problems) console_.out << problem.wrong << "; " << problem.right << "\n";
+        }
+    }
+
+    // Of the file with what is learnt so far. One that cannot be read is said when it is written.
+    Problems problems_now() const
+    {
+        const auto file = load_if_there(path(), console_);
+        return file ? engine_.lists_with(*file, wishes_.name, wishes_.units, learnt_).problems : Problems();
     }
 
     Outcome write() const

@@ -1,5 +1,6 @@
 #include "catalogue_reader.hpp"
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -29,9 +30,10 @@ public:
         for (const auto& thing : things) met_.insert(thing.name);
     }
     // The name, or an empty one where it is missing or wrong. A name met before is a fault.
-    std::string take(const Attribute& attribute, SecondOf what)
+    std::string take(const Attribute& attribute, SecondOf what) { return take(attribute, attribute.name(), what); }
+    // Where it was read already.
+    std::string take(const Attribute& attribute, const std::optional<std::string>& name, SecondOf what)
     {
-        const auto name = attribute.name();
         if (name && !met_.insert(*name).second) attribute.fault(SecondNamed{what, *name});
         return name.value_or("");
     }
@@ -40,12 +42,17 @@ private:
     std::set<std::string> met_;
 };
 
-Connection read_connection(Element& element, Names& names)
+// One that says the same as what stands there already is that one.
+std::optional<Connection> read_connection(Element& element, Names& names, const std::vector<Connection>& there)
 {
     Connection connection;
-    connection.name = names.take(element.required("name"), SecondOf::connection);
+    const Attribute stated = element.required("name");
+    const auto name = stated.name();
     connection.speeds = element.optional("speeds").wholes(1, most_speed);
     connection.source = element.optional("source").text().value_or("");
+    const auto same = [&](const Connection& one) { return one.name == name && one.speeds == connection.speeds && one.source == connection.source; };
+    if (std::any_of(there.begin(), there.end(), same)) return std::nullopt;
+    connection.name = names.take(stated, name, SecondOf::connection);
     return connection;
 }
 
@@ -200,7 +207,9 @@ Catalogue read_root(Element& element, const Catalogue& to)
     Names series;
     connections.know(to.connections);
     series.know(to.series);
-    element.each("connection", [&](Element& child) { catalogue.connections.push_back(read_connection(child, connections)); });
+    element.each("connection", [&](Element& child) {
+        if (auto connection = read_connection(child, connections, to.connections)) catalogue.connections.push_back(std::move(*connection));
+    });
     const KnownNames known = names_in(catalogue.connections, NamesOf::this_catalogue);
     element.each("series", [&](Element& child) { catalogue.series.push_back(read_series(child, series, known)); });
     return catalogue;

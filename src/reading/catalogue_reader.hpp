@@ -16,7 +16,7 @@ namespace shaftcut {
 Read<Catalogue> read_catalogue(const Source& source);
 
 // What is wrong with `added`, a catalogue of at least one series that is to stand in `to` beside what stands there: the same, names and connections of both
-// taken together, and units other than `units`, those of the other file.
+// taken together (a connection that says the same as one there is that one), and units other than `units`, those of the other file.
 FaultList faults_of_added(const Source& added, const Catalogue& to, Units units);
 
 }  // namespace shaftcut

@@ -16,7 +16,7 @@ struct Office {
 
 const std::string shaft = "Cedar 7\nlemon\n22\n54\n64\nouter-cross\n\n";
 const std::string halves = "128\n62\n180\n43\n3.4\n122\n46\n74\n80\n3.32\n\n106\n58\n180\n51\n3.2\n100\n44\n72\n75\n3.77\nforbidden\n";
-const std::string rest = "60\n64\n\n\n\n\n16\n25\n480 590\n";
+const std::string rest = "60\n64\n\n\n\n\n16\n25\n480 590\nno\nno\n";
 
 }  // namespace
 
@@ -49,6 +49,27 @@ TEST_CASE("what the catalogue could not hold is said and asked for again")
         CHECK(added.out.find(said) != std::string::npos);
     }
     CHECK(added.out.find("Wide-angle joint, inner cross") == std::string::npos);
+}
+
+TEST_CASE("parts and limits are asked of a series that has its own, and such a shaft is built")
+{
+    const Office office;
+    // Standard joints alone; a yoke 1-3/8-6; no rating. A device is named, and asked what it replaces; a wrong limit is asked again.
+    const std::string plain = "Cedar 7\nlemon\n22\n54\n\n128\n62\n180\n43\n3.4\n122\n46\n80\n\n\n106\n58\n180\n51\n3.2\n100\n44\n75\n\n\n60\n\n\n\n\n\n\n\n";
+    const std::string parts = "yes\ncross 7\nT1\nT2\nY1\nY2\nG1\nG2\npin 7\nbearing 7\nyoke 7\nclutch 7\nnothing\n\n\nchain 7\nlabel 7\nbook 7\n";
+    const Run added = office.add(plain + parts + "yes\nforty\n45\n\n\n\n\n\n\n\n\n\n\n\n\n\n\n\n\nyes\n");
+    INFO(added.out << added.err);
+    REQUIRE(added.exit == 0);
+    const std::string series = office.series();
+    for (const char* line : {"<cross cap=\"22\" span=\"54\" part=\"cross 7\"/>", "<part for=\"tube-yoke\" tube=\"outer\" name=\"Y2\"/>", "<part for=\"guard-bearing\" name=\"bearing 7\"/>",
+                             "<part for=\"connection-yoke\" connection=\"1-3/8-6\" name=\"yoke 7\"/>", "<part for=\"device\" device=\"slip-clutch\" replaces=\"nothing\" name=\"clutch 7\"/>",
+                             "<part for=\"book\" name=\"book 7\"/>", "<limits closing-clearance=\"45\"/>"}) {
+        INFO(line);
+        CHECK(series.find(line) != std::string::npos);
+    }
+    const std::string list = office.at.file("list.csv");
+    write_all(list, "order,series,role,inner_tube,tractor_joint,tractor_connection,implement_joint,implement_connection,closed\nN1,Cedar 7,primary,implement,standard,1-3/8-6,standard,1-3/8-6,830\n");
+    CHECK(run({"build", "--config", office.config, "--output", office.at.file("o"), "--formats", "json", list}).out.find("N1: BUILD") != std::string::npos);
 }
 
 TEST_CASE("nothing is written before the last yes")

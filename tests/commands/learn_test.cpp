@@ -22,7 +22,7 @@ struct Office {
     std::string maps() const { return read_all(config + "/lists.xml"); }
 };
 
-const std::string answers = "role\n16\ncolour\nimplement_lock\n\nAlder 2\n1\nrope\ncovered-collar\n";
+const std::string answers = "role\n16\ncolour\nimplement_lock\n\nmetres\nmm\nAlder 2\n1\nrope\ncovered-collar\n";
 
 }  // namespace
 
@@ -48,6 +48,38 @@ TEST_CASE("an office's list is learnt column by column, then word by word, and r
     CHECK(office.learn("").out.find("is known; nothing was written") != std::string::npos);
 }
 
+TEST_CASE("unit, order of days and articles are asked, and the list is built by them")
+{
+    const Office office;
+    write_all(office.orders, "Job;Item;Due\nA1;MW-1;4/12/26\nA2;MW-2;2026-12-05\nA3;MW-1;\n");
+    // The headings; how 4/12/26 is read; of MW-1 all but speed and guard, its closed length once wrong; of MW-2 nothing.
+    const std::string all = "1\narticle\nday-first\n"
+                            "Alder 2\nprimary\n540\nimplement\nstandard\n1-3/8-6\nshrouded-push-pin\nnone\nstandard\n1-3/8-6\nclamp-bolt\n\n\n83\n830\n\n"
+                            "\n\n\n\n\n\n\n\n\n\n\n\n\n\n";
+    const Run learnt = office.learn(all);
+    INFO(learnt.out << learnt.err);
+    REQUIRE(learnt.exit == 0);
+    CHECK(learnt.out.find("What stands first in 4/12/26, the day or the month?") != std::string::npos);
+    CHECK(learnt.out.find("Article \"MW-1\": what is the same in all of its lines?") != std::string::npos);
+    const std::string maps = office.maps();
+    CHECK(maps.find("<list name=\"Own\" dates=\"day-first\">") != std::string::npos);
+    CHECK(maps.find("    <article number=\"MW-1\" series=\"Alder 2\" role=\"primary\" speed=\"540\" inner-tube=\"implement\">\n      <closed length=\"830 mm\"/>\n"
+                    "      <end side=\"tractor\" joint=\"standard\" connection=\"1-3/8-6\" lock=\"shrouded-push-pin\" device=\"none\"/>\n"
+                    "      <end side=\"implement\" joint=\"standard\" connection=\"1-3/8-6\" lock=\"clamp-bolt\"/>\n    </article>\n    <article number=\"MW-2\"/>\n") != std::string::npos);
+    const Run built = run({"build", "--config", office.config, "--output", office.at.file("o"), "--formats", "json", "--list", "Own", office.orders});
+    CHECK(built.out.find("A1: BUILD") != std::string::npos);
+    CHECK(built.out.find("A3: BUILD") != std::string::npos);
+}
+
+TEST_CASE("what a map does not say yet of units is put into it")
+{
+    const Office office;
+    const std::string own = "<lists units=\"mm\">\n  <list name=\"Own\">\n  </list>\n</lists>\n";
+    write_all(office.config + "/lists.xml", own);
+    CHECK(office.learn("role\n16\nimplement_lock\n\nin\n\n\n\n").exit == 0);
+    CHECK(office.maps().starts_with("<lists units=\"mm\">\n  <list units=\"in\" name=\"Own\">\n"));
+}
+
 TEST_CASE("answers that end early write nothing")
 {
     const Office office;
@@ -63,7 +95,7 @@ TEST_CASE("answers that end early write nothing")
 TEST_CASE("a column that stands there already is asked for again")
 {
     const Office office;
-    const Run learnt = office.learn("series\nrole\n16\n13\n\nAlder 2\n1\n2\n");
+    const Run learnt = office.learn("series\nrole\n16\n13\n\n\nAlder 2\n1\n2\n");
     CHECK(learnt.exit == 0);
     CHECK(learnt.out.find("the column series stands there twice") != std::string::npos);
 }

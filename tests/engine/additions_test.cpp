@@ -63,6 +63,21 @@ TEST_CASE("a series is added to the catalogue, and nothing else changes")
     CHECK(added.names == std::vector<std::string>{"Cedar 7"});
 }
 
+TEST_CASE("a connection that says the same as one that is there is taken once, another of its name is refused")
+{
+    const Source catalogue = test::file_of(SHAFTCUT_SOURCE_DIR "/config/series.xml");
+    const auto with = [&](const std::string& connection) {
+        return Engine::catalogue_with(catalogue, {"new.xml", "<catalogue units=\"mm\">" + connection + "<series name=\"Cedar 7\" shape=\"lemon\"><cross cap=\"22\" span=\"54\"/></series></catalogue>"});
+    };
+    const Addition same = with("<connection name=\"1-3/8-6\" source=\"ISO 500-1:2014 type 1\"   speeds=\"540\"/>");
+    REQUIRE(same.bytes);
+    CHECK(only_adds(catalogue.bytes, *same.bytes));
+    CHECK(same.bytes->find("\"   speeds") == std::string::npos);
+    const Addition other = with("<connection name=\"1-3/8-6\" source=\"ISO 500-1:2014 type 1\" speeds=\"1000\"/>");
+    REQUIRE_FALSE(other.bytes);
+    CHECK(to_string(other.problems.front()).find("a second connection \"1-3/8-6\"") != std::string::npos);
+}
+
 TEST_CASE("what the catalogue could not hold is refused at its place")
 {
     const Source catalogue = test::file_of(SHAFTCUT_SOURCE_DIR "/config/series.xml");

@@ -10,6 +10,8 @@
 namespace shaftcut {
 
 // `text`: as it was answered; empty: not known, or there is none.
+// Of a question that is answered with yes or no: the yes, whatever the language in which it was said; else empty.
+inline constexpr const char* said_yes = "yes";
 struct SeriesAnswer {
     SeriesQuestion question;
     std::string text;

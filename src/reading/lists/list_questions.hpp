@@ -28,9 +28,16 @@ struct UnknownMeaning {
 // Of a list in CSV or a workbook, read by `map`. Faults: only those for which no line of it can be read.
 struct UnknownInList {
     std::vector<UnknownHeading> headings;
-    std::vector<UnknownMeaning> values;  // once no heading is unknown
+    std::vector<UnknownMeaning> values;  // these and the following once no heading is unknown
+    bool lengths_without_unit = false;
+    std::vector<std::string> days_in_doubt;   // at most two; those of which the map does not say whether day or month stands first
+    std::vector<std::string> articles;        // that the map does not hold, in the order of the list
+    std::vector<OrderColumn> said_nowhere;    // of the columns that an article can state: those in which no line has anything
     FaultList faults;
 };
+// The words or names that the column takes; empty of a column of anything else.
+std::vector<std::string> taken_by_column(OrderColumn column, const Catalogue& catalogue);
+
 UnknownInList unknown_in(const Source& list, const Catalogue& catalogue, const ListMap& map);
 
 }  // namespace shaftcut

@@ -112,6 +112,13 @@ std::string with_inserted(std::string_view xml, std::optional<std::size_t> of, s
     return element.last.opens ? opened(xml, element.first, text) : before(xml, element.last, text);
 }
 
+std::string with_attributes(std::string_view xml, std::size_t of, std::string_view attributes)
+{
+    const Tag tag = elements_in(xml).children.at(of).first;
+    const std::size_t behind_name = tag.begin + 1 + name_in(xml, tag).size();
+    return std::string(xml.substr(0, behind_name)) + std::string(attributes) + std::string(xml.substr(behind_name));
+}
+
 std::vector<std::string_view> children_in(std::string_view xml)
 {
     std::vector<std::string_view> children;

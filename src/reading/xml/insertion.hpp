@@ -13,6 +13,9 @@ namespace shaftcut {
 // lines of their own, which end as the file's do. An element without an end tag gets one.
 std::string with_inserted(std::string_view xml, std::optional<std::size_t> of, std::string_view lines);
 
+// `xml` with `attributes`, each with a blank before it and none that the tag has, in the first tag of that child.
+std::string with_attributes(std::string_view xml, std::size_t of, std::string_view attributes);
+
 // The children of the element of a sound file, each from its first to its last character, in their order.
 std::vector<std::string_view> children_in(std::string_view xml);
 

@@ -40,6 +40,27 @@ std::string value_question(const std::string& column, const std::string& text, c
     return w("What is {text} in {column}, perhaps {nearest}? nothing leaves it open\n  {known}\n: ", {what, in, near, words});
 }
 
+std::string units_question(const Wording& w)
+{
+    return w("What are lengths in that carry no unit? nothing leaves it to --units\n  {known}\n: ", {{"known", numbered({unit_word(Units::mm), unit_word(Units::in)})}});
+}
+
+std::string dates_question(const std::vector<std::string>& days, const std::vector<std::string>& orders, const Wording& w)
+{
+    return w("What stands first in {days}, the day or the month? nothing leaves it open\n  {known}\n: ", {{"days", w.all_of(days)}, {"known", numbered(orders)}});
+}
+
+std::string article_begins(const std::string& number, const Wording& w)
+{
+    return w("Article {number}: what is the same in all of its lines? nothing leaves a column to them.", {{"number", quoted(number)}});
+}
+
+std::string field_question(const std::string& column, const std::vector<std::string>& known, const Wording& w)
+{
+    if (known.empty()) return w("{column}: ", {{"column", column}});
+    return w("{column}\n  {known}\n: ", {{"column", column}, {"known", numbered(known)}});
+}
+
 std::string no_such_column(const std::string& answer, const std::string& nearest, const Wording& w)
 {
     const NamedValue given{"answer", quoted(answer)};

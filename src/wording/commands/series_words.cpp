@@ -24,6 +24,25 @@ std::string of_half(const SeriesQuestion& question, const Wording& w)
     return w("{tube:Inner|Outer} half: forbidden, if its tube must not be shortened: ", {tube});
 }
 
+std::string of_part(const SeriesQuestion& question, const Wording& w)
+{
+    const NamedValue tube{"tube", question.tube.value_or(Tube::inner)}, wide{"wide", question.joint == JointKind::wide_angle}, connection{"connection", question.connection};
+    switch (*question.part) {
+    case PartKind::tube: return w("What it calls the {tube:inner|outer} tube: ", {tube});
+    case PartKind::tube_yoke: return w("What it calls the tube yoke of the {tube:inner|outer} tube: ", {tube});
+    case PartKind::guard_tube: return w("What it calls the {tube:inner|outer} guard tube: ", {tube});
+    case PartKind::pin: return w("What it calls the pin that holds a tube in its yoke: ");
+    case PartKind::double_yoke: return w("What it calls the double yoke between the wide-angle joint's crosses: ");
+    case PartKind::guard_bearing: return w("What it calls the guard bearing{wide:| of the wide-angle joint, where it is another}: ", {wide});
+    case PartKind::connection_yoke: return w("What it calls the yoke {connection}{wide:| of the wide-angle joint, where it is another}: ", {connection, wide});
+    case PartKind::device: return w("What it calls the {device}, where there is one: ", {{"device", to_word(question.device.value_or(Device::none))}});
+    case PartKind::chain: return w("What it calls the guard's chain: ");
+    case PartKind::book: return w("What it calls the instruction book: ");
+    case PartKind::label: break;
+    }
+    return w("What it calls the safety label: ");
+}
+
 }  // namespace
 
 std::string series_begins(const std::string& file, Units units, const Wording& w)
@@ -35,6 +54,7 @@ std::string series_begins(const std::string& file, Units units, const Wording& w
 
 std::string say(const SeriesQuestion& question, const Wording& w)
 {
+    if (question.part) return of_part(question, w);
     if (question.tube) return of_half(question, w);
     const NamedValue connection{"connection", question.connection};
     switch (question.figure) {
@@ -52,6 +72,13 @@ std::string say(const SeriesQuestion& question, const Wording& w)
         if (question.joint == JointKind::wide_angle) return w("Yoke {connection} on the wide-angle joint, where it differs: from its cross to the locking groove: ", {connection});
         return w("Yoke {connection}: from its cross to the locking groove: ", {connection});
     case SeriesFigure::power: return w("Rating at {speed} min⁻¹, in kilowatts: ", {{"speed", question.speed}});
+    case SeriesFigure::own_parts: return w("Is a shaft of it made to order, so that its parts need names? (yes or no): ");
+    case SeriesFigure::cross_part: return w("What the workshop calls its cross: ");
+    case SeriesFigure::inner_part: return w("What it calls the inner cross of the wide-angle joint: ");
+    case SeriesFigure::outer_part: return w("What it calls the outer cross of the wide-angle joint: ");
+    case SeriesFigure::replaces: return w("Does the {device} sit in the connection yoke's place? (connection-yoke or nothing): ", {{"device", to_word(question.device.value_or(Device::none))}});
+    case SeriesFigure::own_limits: return w("Has it limits of its own, in the place of the workshop's? (yes or no): ");
+    case SeriesFigure::limit: return w("Limit {limit}: ", {{"limit", row_of(question.limit.value()).name}});
     default: break;
     }
     return w("Closed lengths it is sold in, shortest first, with blanks between: ");
