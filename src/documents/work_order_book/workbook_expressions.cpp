@@ -33,6 +33,16 @@ void add_left_as_cut(Names& names, const WorkOrder& order)
             names.emplace_back(for_tube("left_as_cut_THIS", tube), for_tube("IF(ISNUMBER(THIS_half),ROUND(THIS_length-THIS_cut_to-saw_plus_minus-2*THIS_plus_minus,3)<0.01,FALSE)", tube));
 }
 
+// To where the tubes that are left so come, as far as that is beyond what is wanted; any other comes down to that. Not by what the shaft closes to
+// after the cut: written out that would be too long for a guard's expressions.
+void add_wanted_as_cut(Names& names, const WorkOrder& order)
+{
+    std::string reached;
+    for (const Tube tube : both_tubes)
+        if (has_cut_to(order, tube)) reached += for_tube(",IF(left_as_cut_THIS,THIS_length+OTHER_stop,0)", tube);
+    if (!reached.empty()) names.emplace_back("wanted_as_cut", "ROUND(MAX(wanted_closed" + reached + "),3)");
+}
+
 // The guard of such a half, which stays too unless it would stop the shaft before the tubes do.
 void add_guard_left_as_cut(Names& names, const WorkOrder& order, Tube tube)
 {
@@ -54,7 +64,7 @@ void add_tube_steps(Names& names, const WorkOrder& order)
 // To where a guard must come down: of a half that is left as it was cut to where the tubes stop.
 std::string guard_wanted(const WorkOrder& order, Tube tube)
 {
-    return has_cut_to(order, tube) ? "IF(left_as_cut_THIS,MAX(wanted_closed,closes_after),wanted_closed)" : "wanted_closed";
+    return has_cut_to(order, tube) ? "IF(left_as_cut_THIS,wanted_as_cut,wanted_closed)" : "wanted_closed";
 }
 
 void add_guards(Names& names, const WorkOrder& order)
@@ -210,6 +220,7 @@ Names cut_expressions(const WorkOrder& order)
     names.emplace_back("wanted_closed", "ROUND(shortest_length-closing_clearance,3)");
     add_for_both(names, "need_THIS_tube", "ROUND(THIS_length+OTHER_stop-wanted_closed,3)");
     add_left_as_cut(names, order);
+    add_wanted_as_cut(names, order);
     add_tube_steps(names, order);
     add_for_both(names, "sawn_THIS_tube", sawn_in("steps_THIS_tube"));
     add_for_both(names, "left_THIS_half", "ROUND(THIS_length-sawn_THIS_tube,3)");
