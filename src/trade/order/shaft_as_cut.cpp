@@ -100,6 +100,7 @@ Shaft shaft_now(const Judged& judged)
         half.measured = true;
         half.shoulder = Toleranced{judged.order.stops->shoulder[tube], shoulder_doubt(judged.order, other(tube))};
         half.shoulder_place.reset();
+        half.cut_to.reset();  // what an earlier sheet kept is no measure of what was sawn since
     }
     shaft.closed = judged.now.closed.value_or(closed_by_halves(shaft));
     return shaft;
