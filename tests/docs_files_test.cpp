@@ -25,18 +25,27 @@ struct SchemaElement {
 // A schema's elements by name. `limits` is left out: its table is compared with the program's limits.
 class Schema {
 public:
-    explicit Schema(const std::string& name)
+    // `own`: the files whose elements it states, of which the last one has the root.
+    explicit Schema(const std::vector<std::string>& own)
     {
-        for (const std::string& file : {std::string("common.xsd"), name}) {
-            roots_.push_back(*parse_xml(std::get<Source>(load(config_folder + "/" + file))).root);
-            for (const XmlElement& type : roots_.back().children) types_[value(type, "name")] = type;
-        }
-        for (const XmlElement& child : roots_.back().children) find_elements(child);
+        add_types("common.xsd");
+        add_types("fit.xsd");
+        if (own.front() != "fit.xsd")
+            for (const XmlElement& type : roots_.at("fit.xsd").children) elsewhere_.insert(value(type, "name"));
+        for (const std::string& file : own) add_types(file);
+        for (const std::string& file : own)
+            for (const XmlElement& child : roots_.at(file).children) find_elements(child);
     }
 
     const std::map<std::string, SchemaElement>& elements() const { return elements_; }
 
 private:
+    void add_types(const std::string& file)
+    {
+        roots_[file] = *parse_xml(std::get<Source>(load(config_folder + "/" + file))).root;
+        for (const XmlElement& type : roots_[file].children) types_[value(type, "name")] = type;
+    }
+
     static std::string value(const XmlElement& element, const std::string& name)
     {
         for (const XmlAttribute& attribute : element.attributes)
@@ -55,6 +64,7 @@ private:
     {
         if (in.name == "xs:element" && value(in, "name") != "limits") {
             const std::string type = value(in, "type");
+            if (!type.empty() && elsewhere_.count(type)) return;
             SchemaElement stated;
             state(type.empty() ? in : types_[type], stated);
             if (!stated.attributes.empty()) elements_[described_as(value(in, "name"), type)] = stated;
@@ -85,7 +95,8 @@ private:
         for (const XmlElement& child : in.children) find_words(child, words);
     }
 
-    std::vector<XmlElement> roots_;
+    Names elsewhere_;  // types that another page describes
+    std::map<std::string, XmlElement> roots_;
     std::map<std::string, XmlElement> types_;
     std::map<std::string, SchemaElement> elements_;
 };
@@ -115,9 +126,10 @@ void compare_element(const Markdown& markdown, const std::string& element, const
 
 TEST_CASE("every element, attribute and word of a file is described, with what is required")
 {
-    for (const auto& [schema_file, page] : {std::pair("job.xsd", "docs/job-format.md"), std::pair("measured.xsd", "docs/after-cut.md"), std::pair("series.xsd", "docs/configuration.md"),
-                                            std::pair("workshop.xsd", "docs/configuration.md"), std::pair("lists.xsd", "docs/configuration.md")}) {
-        const Schema schema(schema_file);
+    using Files = std::vector<std::string>;
+    for (const auto& [files, page] : {std::pair(Files{"fit.xsd", "job.xsd"}, "docs/job-format.md"), std::pair(Files{"measured.xsd"}, "docs/after-cut.md"), std::pair(Files{"choose.xsd"}, "docs/choose.md"),
+                                      std::pair(Files{"series.xsd"}, "docs/configuration.md"), std::pair(Files{"workshop.xsd"}, "docs/configuration.md"), std::pair(Files{"lists.xsd"}, "docs/configuration.md")}) {
+        const Schema schema(files);
         const Markdown markdown = read_markdown(page);
         REQUIRE(schema.elements().size() >= 3);
         for (const auto& [element, stated] : schema.elements()) compare_element(markdown, element, stated);
@@ -126,12 +138,12 @@ TEST_CASE("every element, attribute and word of a file is described, with what i
 
 TEST_CASE("every described element exists")
 {
-    const Schema job("job.xsd"), measured("measured.xsd"), series("series.xsd"), workshop("workshop.xsd"), lists("lists.xsd");
-    for (const char* page : {"docs/job-format.md", "docs/after-cut.md", "docs/configuration.md"})
+    const Schema job({"fit.xsd", "job.xsd"}), measured({"measured.xsd"}), choose({"choose.xsd"}), series({"series.xsd"}), workshop({"workshop.xsd"}), lists({"lists.xsd"});
+    for (const char* page : {"docs/job-format.md", "docs/after-cut.md", "docs/choose.md", "docs/configuration.md"})
         for (const TableRow& row : read_markdown(page).rows) {
             if (row.heading.front() != '`') continue;
             const std::string element = code_spans(row.heading)[0];
             INFO(page << " " << element);
-            CHECK(job.elements().count(element) + measured.elements().count(element) + series.elements().count(element) + workshop.elements().count(element) + lists.elements().count(element) > 0);
+            CHECK(job.elements().count(element) + measured.elements().count(element) + choose.elements().count(element) + series.elements().count(element) + workshop.elements().count(element) + lists.elements().count(element) > 0);
         }
 }

@@ -9,6 +9,7 @@
 #include "documents/spreadsheet/workbook_parts.hpp"
 #include "options.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
+#include "shaftcut/trade/choose/choose.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
@@ -221,6 +222,12 @@ TEST_CASE("the table of fields after the cut has every field, and no other")
 {
     const Run ended = run({"after-cut", "--config", config_folder, "--formats", "json", "--output", "-", sample("plain-cut"), sample("after-cut/plain-cut")});
     check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/after-cut.md").rows_under("Its figures"), with(with(word_set<AfterCutVerdict>(), word_set<SawnPart>()), {"null"}));
+}
+
+TEST_CASE("the table of fields of choices has every field, and no other")
+{
+    const Run ended = run({"choose", "--config", config_folder, "--formats", "json", "--output", "-", sample("choose/measured-grooves")});
+    check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/choose.md").rows_under("Its figures"), with(with(word_set<ChoiceResult>(), word_set<Reference>()), {"null"}));
 }
 
 TEST_CASE("every name of the workbook that is described is there, and every one that its header promises is described")

@@ -26,9 +26,9 @@ const std::map<std::string, std::set<std::string>> below{{"words", {}},
 
 // The rooms of a layer: a room may include what stands before it. "": the layer's own folder.
 const std::map<std::string, std::vector<std::string>> rooms{
-    {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order"}},
+    {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order", "choose"}},
     {"reading", {"source", "xml", "table", "csv", "xlsx", "", "lists"}},
-    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "terminal", "engine", "commands"}},
+    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "choose", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "terminal", "engine", "commands"}},
     {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "json", "terminal", ""}},
 };
 

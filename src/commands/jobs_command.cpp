@@ -50,21 +50,12 @@ Outcome JobsCommand::answer(const Engine& engine, Console& console)
     return outcome;
 }
 
-Problems JobsCommand::why_not(const Answer& answer, const std::string& path, const Wording& w)
-{
-    if (answer.order.empty()) return answer.problems;
-    const auto [earlier, added] = order_files_.emplace(answer.key, path);
-    if (added) return answer.problems;
-    const Said again = order_again(answer.order, earlier->second, w);
-    return {{answer.place, again.wrong, again.right}};
-}
-
 Outcome JobsCommand::run_job(const std::string& path, const Engine& engine, const Wishes& wishes, Console& console)
 {
     const auto source = load_or_report(path, console);
     if (!source) return Outcome::unwritable;
     const Answer answer = (engine.*answers_.ask)(*source, wishes);
-    if (const Outcome faults = report(why_not(answer, path, console.wording), console); faults != Outcome::answered) return faults;
+    if (const Outcome faults = report(order_files_.problems_of(answer, path, console.wording), console); faults != Outcome::answered) return faults;
     return std::max(refuses(answer) ? Outcome::refused : Outcome::answered, hand_out_or_report(answer, wishes, console));
 }
 

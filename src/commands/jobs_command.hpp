@@ -1,9 +1,8 @@
 // What the commands that take job files share: reading each job, asking the engine, and handing out its documents.
 #pragma once
 
-#include <map>
-
 #include "engine_command.hpp"
+#include "order_files.hpp"
 
 namespace shaftcut {
 
@@ -25,14 +24,13 @@ private:
     std::string check(const Wording& w) override;
     Outcome answer(const Engine& engine, Console& console) override;
     Outcome run_job(const std::string& path, const Engine& engine, const Wishes& wishes, Console& console);
-    Problems why_not(const Answer& answer, const std::string& path, const Wording& w);
     Outcome hand_out_or_report(const Answer& answer, const Wishes& wishes, Console& console) const;
     void say_why_no_tag(const Answer& answer, Console& console) const;
     Outcome hand_out_answer(const Answer& answer, const Wishes& wishes, Console& console) const;
 
     const JobAnswers& answers_;
     bool tag_ = false;
-    std::map<std::string, std::string> order_files_;  // by Answer::key, each order's job file
+    OrderFiles order_files_;
 };
 
 }  // namespace shaftcut

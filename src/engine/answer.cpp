@@ -80,6 +80,7 @@ bool comes_as(Question question, Format format)
     case Question::cut:
     case Question::lengths: return any(kinds, work_order_writings(), format);
     case Question::after_cut: return any(kinds, after_cut_writings(), format);
+    case Question::choose: return any(kinds, choose_writings(), format);
     case Question::build: return any(kinds, build_plan_writings(), format) || any(documents_of_batch(), batch_writings(), format);
     case Question::saw: return any(kinds, saw_order_writings(), format);
     case Question::form: break;
@@ -100,6 +101,12 @@ std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<
 {
     const ShaftAfterCut& shaft = answer.shaft.value();
     return made(shaft, shaft.order.order, chosen(documents_of(Question::after_cut), after_cut_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const ChooseAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    const Choices& choices = answer.choices.value();
+    return made(choices, choices.order, chosen(documents_of(Question::choose), choose_writings(), formats), wishes);
 }
 
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes)

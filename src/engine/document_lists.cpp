@@ -18,6 +18,7 @@
 #include "saw_sheet/saw_sheet.hpp"
 #include "terminal/after_cut_terminal.hpp"
 #include "terminal/build_terminal.hpp"
+#include "terminal/choose_terminal.hpp"
 #include "terminal/lengths_terminal.hpp"
 #include "terminal/terminal_text.hpp"
 #include "work_order_book/work_order_workbook.hpp"
@@ -83,6 +84,11 @@ constexpr std::array after_cut_rows{
     Writing<ShaftAfterCut>{after_cut_answer, Format::terminal, "-after-cut.txt", [](const ShaftAfterCut& shaft, const Wishes& wishes, const Wording& w) { return after_cut_text(shaft, wishes.colour, w); }},
 };
 
+constexpr std::array choose_rows{
+    Writing<Choices>{choose_answer, Format::json, "-choices.json", [](const Choices& choices, const Wishes& wishes, const Wording&) { return json_of(choices, wishes.json); }},
+    Writing<Choices>{choose_answer, Format::terminal, "-choices.txt", [](const Choices& choices, const Wishes& wishes, const Wording& w) { return choices_text(choices, wishes.colour, w); }},
+};
+
 constexpr std::array tag_rows{
     Writing<Tag>{DocumentKind::tag, Format::pdf, "-tag.pdf", pdf<Tag, draw_tag, tag_info>},
 };
@@ -141,6 +147,7 @@ constexpr std::array with_shaft_kinds{DocumentKind::tag};
 constexpr std::array with_new_shaft_kinds{plate};
 constexpr std::array lengths_kinds{lengths_sheet, lengths_answer};
 constexpr std::array after_cut_kinds{after_cut_answer};
+constexpr std::array choose_kinds{choose_answer};
 constexpr std::array build_kinds{assembly, assembly_answer};
 constexpr std::array batch_kinds{batch_summary, batch_saw_sheets, labels, batch_workbook, batch_answer};
 constexpr std::array saw_kinds{saw_sheet, saw_workbook, saw_answer};
@@ -154,6 +161,7 @@ std::span<const DocumentKind> documents_of(Question question)
     case Question::cut: return cut_kinds;
     case Question::lengths: return lengths_kinds;
     case Question::after_cut: return after_cut_kinds;
+    case Question::choose: return choose_kinds;
     case Question::build: return build_kinds;
     case Question::saw: return saw_kinds;
     case Question::form: break;
@@ -169,6 +177,7 @@ std::span<const DocumentKind> documents_of_batch() { return batch_kinds; }
 
 std::span<const Writing<WorkOrder>> work_order_writings() { return work_order_rows; }
 std::span<const Writing<ShaftAfterCut>> after_cut_writings() { return after_cut_rows; }
+std::span<const Writing<Choices>> choose_writings() { return choose_rows; }
 std::span<const Writing<Tag>> tag_writings() { return tag_rows; }
 std::span<const Writing<BuildPlan>> build_plan_writings() { return build_plan_rows; }
 std::span<const Writing<Batch>> batch_writings() { return batch_rows; }

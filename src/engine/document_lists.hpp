@@ -17,6 +17,7 @@ enum class DocumentKind {
     lengths_sheet, lengths_answer,                          // of a machine
     after_cut_answer,                                       // of a shaft as it was cut
     assembly, assembly_answer, plate,                       // of one order of a list
+    choose_answer,                                          // of the catalogue's shafts for a job without one
     batch_summary, batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
     saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
     measuring_form
@@ -43,6 +44,7 @@ struct Writing {
 // The second list, by what the documents tell.
 std::span<const Writing<WorkOrder>> work_order_writings();
 std::span<const Writing<ShaftAfterCut>> after_cut_writings();
+std::span<const Writing<Choices>> choose_writings();
 std::span<const Writing<Tag>> tag_writings();
 std::span<const Writing<BuildPlan>> build_plan_writings();
 std::span<const Writing<Batch>> batch_writings();

@@ -97,6 +97,19 @@ AfterCutAnswer answer_after_cut(const Source& job_file, const Source& measured_f
     return answer;
 }
 
+ChooseAnswer answer_choose(const Source& file, const Known& known, const Wishes& wishes, const ChooseProgress& progress)
+{
+    const Read<JobToChooseFor> read = read_job_to_choose_for(file, known.catalogue);
+    ChooseAnswer answer{std::nullopt, problems_of(read.faults), {}, {}, {}};
+    if (!read.value) return answer;
+    const Job& job = read.value->job;
+    answer.order = job.order;
+    answer.key = order_key(job.order);
+    answer.place = job.place;
+    answer.choices = shaftcut::choose(*read.value, known.catalogue, known.workshop, wishes.units.value_or(job.units), progress);
+    return answer;
+}
+
 MeasuringForm form_for(const Series* series, OnMachine machine, const Known& known, Units units)
 {
     MeasuringForm form;
@@ -146,6 +159,10 @@ bool refuses(const Answer& answer)
 AfterCutAnswer Engine::after_cut(const Source& job, const Source& measured, const Wishes& wishes) const { return answer_after_cut(job, measured, *known_, wishes); }
 
 bool refuses(const AfterCutAnswer& answer) { return answer.shaft && answer.shaft->found.verdict >= AfterCutVerdict::measure; }
+
+ChooseAnswer Engine::choose(const Source& job, const Wishes& wishes, const ChooseProgress& progress) const { return answer_choose(job, *known_, wishes, progress); }
+
+bool refuses(const ChooseAnswer& answer) { return answer.choices && answer.choices->serving == 0; }
 
 BuildStart Engine::build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const { return start_build(known_, orders, wishes, saw); }
 

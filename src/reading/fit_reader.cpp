@@ -1,5 +1,7 @@
 #include "fit_reader.hpp"
 
+#include <algorithm>
+
 #include "angle_reader.hpp"
 #include "end_figures.hpp"
 #include "hitch/hitch_problems.hpp"
@@ -75,6 +77,18 @@ bool gives_turning(const Machine& machine)
     return std::visit([](const auto& kind) { return kind.ranges.turning.has_value(); }, machine);
 }
 
+bool measures_anything(const JobFit& fit)
+{
+    return fit.shortest || std::any_of(all_ranges.begin(), all_ranges.end(), [&](Range range) { return fit.longest[range].has_value(); });
+}
+
+// Of a shaft that is still to be chosen. Another word than one of these two has its own fault.
+void check_between(const Attribute& between, const JobFit& fit)
+{
+    const bool crosses = !between.given() || between.value() == to_word(Between::crosses);
+    if (crosses && measures_anything(fit)) between.fault(Contradiction::crosses_before_choice);
+}
+
 // What every fit must know, from a tape measure or from the machine.
 void check_complete(const Element& element, const JobFit& fit, const MachineReading& machine)
 {
@@ -131,10 +145,12 @@ JobFit read_fit(Element& element, const FitShaft& shaft, std::size_t before)
     if (before == most_fits) element.fault(TooMany{ManyOf::fits, most_fits});
     JobFit fit;
     fit.place = element.place();
-    fit.between = element.optional("between").word<Between>().value_or(Between::crosses);
+    const Attribute between = element.optional("between");
+    fit.between = between.word<Between>().value_or(Between::crosses);
     fit.reference = read_reference(element.optional("reference"), fit.between);
     fit.tractor = element.optional("tractor").text().value_or("");
     read_lengths(element, fit);
+    if (shaft.to_choose) check_between(between, fit);
     const PerEach<End, AnglesReading> sides = read_angles(element);
     for (const End end : both_ends) {
         fit.angles[end] = sides[end].angles;

@@ -9,7 +9,8 @@
 namespace shaftcut {
 namespace {
 
-Job read_root(Element& element, const Catalogue& catalogue)
+// All that does not depend on the shaft.
+Job read_head(Element& element)
 {
     Job job;
     job.units = element.units();
@@ -18,6 +19,12 @@ Job read_root(Element& element, const Catalogue& catalogue)
     job.date = read_date(element.optional("date"));
     element.at_most_one("for", [&](Element& child) { job = with_for(child, std::move(job)); });
     element.at_most_one("measured-by", [&](Element& child) { job = with_measured_by(child, std::move(job)); });
+    return job;
+}
+
+Job read_root(Element& element, const Catalogue& catalogue)
+{
+    Job job = read_head(element);
     // A machine's geometry has to have room for it.
     const std::size_t faults_before = element.faults_so_far();
     element.one("shaft", [&](Element& shaft) { job.shaft = read_shaft(shaft, catalogue); });
@@ -27,7 +34,30 @@ Job read_root(Element& element, const Catalogue& catalogue)
     return job;
 }
 
+JobToChooseFor read_root_to_choose_for(Element& element, const Catalogue& catalogue)
+{
+    JobToChooseFor wanted;
+    Job& job = wanted.job = read_head(element);
+    element.one("shaft", [&](Element& shaft) {
+        ShaftToChoose read = read_shaft_to_choose(shaft, catalogue);
+        job.shaft = std::move(read.shaft);
+        wanted.joint = read.joint;
+    });
+    element.at_least_one("fit", [&](Element& fit) { job.fits.push_back(read_fit(fit, {job.shaft, {}, false, true}, job.fits.size())); });
+    element.at_most_one("limits", [&](Element& limits) { job = with_limits(limits, std::move(job)); });
+    return wanted;
+}
+
 }  // namespace
+
+Read<JobToChooseFor> read_job_to_choose_for(const Source& source, const Catalogue& catalogue)
+{
+    Read<JobToChooseFor> read;
+    JobToChooseFor wanted;
+    read.faults = read_document(source, "job", [&](Element& element) { wanted = read_root_to_choose_for(element, catalogue); });
+    if (read.faults.empty()) read.value = std::move(wanted);
+    return read;
+}
 
 Read<Job> read_job(const Source& source, const Catalogue& catalogue)
 {

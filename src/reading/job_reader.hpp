@@ -2,6 +2,7 @@
 #pragma once
 
 #include "shaftcut/reading/source/source.hpp"
+#include "shaftcut/trade/choose/choose.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/data/job.hpp"
 #include "source/read.hpp"
@@ -14,5 +15,9 @@ namespace shaftcut {
 // YYYY-MM-DD. Lengths that contradict each other are no fault of the file: the trade's checks refuse them.
 // config/job.xsd says the same for editors. Checked in tests/reading/job_reader_test.cpp and by tests/reading/bad/.
 Read<Job> read_job(const Source& source, const Catalogue& catalogue);
+
+// A job to choose a shaft for: `job` likewise, but for its shaft (see read_shaft_to_choose), and no length of its fits runs between crosses.
+// config/choose.xsd says the same for editors. Checked in tests/reading/choose_reader_test.cpp and by tests/reading/bad/choose.
+Read<JobToChooseFor> read_job_to_choose_for(const Source& source, const Catalogue& catalogue);
 
 }  // namespace shaftcut

@@ -11,15 +11,21 @@
 #include "xml/each_once.hpp"
 
 namespace shaftcut {
+
+namespace {
+enum class JointToChoose { standard, wide_angle, either };
+}  // namespace
+template <> struct Words<JointToChoose> { static constexpr std::array all{"standard", "wide-angle", "either"}; };
+
 namespace {
 
 constexpr int first_year = 1950;
 constexpr int last_year = 2100;
 
-JobEnd read_end(Element& end, const KnownNames& connections)
+JobEnd read_end(Element& end, const Attribute& connection, const KnownNames& connections)
 {
     JobEnd read;
-    read.connection = end.optional("connection").one_of(connections);
+    read.connection = connection.one_of(connections);
     read.onto = end.optional("onto").one_of(connections);
     read.lock = end.optional("lock").word<Lock>();
     read.device = end.optional("device").word<Device>();
@@ -50,7 +56,7 @@ EndsReading read_ends(Element& element, const KnownNames& connections, EndFigure
         const auto side = sides.take(end.required("side"), "end");
         EndPlaces places{end.required("joint")};
         const auto kind = places.joint.word<JointKind>();
-        JobEnd read = read_end(end, connections);
+        JobEnd read = read_end(end, end.optional("connection"), connections);
         if (figures == EndFigures::may_be_own) {
             places.spacing = end.optional("spacing");
             read.spacing = places.spacing->positive_length();
@@ -83,6 +89,14 @@ bool lacks_reference(const Series& series, const JobShaft& shaft)
 {
     const auto has_one = [&](End end) { return shaft.ends[end].joint == JointKind::wide_angle && (series.wide_angle || has_own_figures(shaft, end)); };
     return std::any_of(both_ends.begin(), both_ends.end(), has_one) && !series.wide_angle_reference && !usual_reference(series.shape);
+}
+
+constexpr std::array of_shaft_that_is_there{"number", "series", "shape", "spacing", "built", "closed", "half", "condition"};
+
+std::optional<JointKind> kind_of(JointToChoose joint)
+{
+    if (joint == JointToChoose::either) return std::nullopt;
+    return joint == JointToChoose::standard ? JointKind::standard : JointKind::wide_angle;
 }
 
 class ShaftReader {
@@ -234,6 +248,31 @@ JobShaft ShaftReader::read()
 JobShaft read_shaft(Element& element, const Catalogue& catalogue)
 {
     return ShaftReader(element, catalogue).read();
+}
+
+ShaftToChoose read_shaft_to_choose(Element& element, const Catalogue& catalogue)
+{
+    ShaftToChoose wanted;
+    JobShaft& shaft = wanted.shaft;
+    shaft.place = element.place();
+    shaft.role = element.required("role").word<Role>().value_or(Role::primary);
+    shaft.speed = element.optional("speed").whole(1, most_speed);
+    shaft.inner_tube = element.optional("inner-tube").word<End>().value_or(End::implement);
+    for (const char* name : of_shaft_that_is_there) element.refuse(name, OfShaftThatIsThere{name});
+    const KnownNames connections = names_in(catalogue.connections, NamesOf::the_catalogue);
+    EachOnce<End> sides;
+    element.each("end", [&](Element& end) {
+        const auto side = sides.take(end.required("side"), "end");
+        const auto joint = end.required("joint").word<JointToChoose>();
+        JobEnd read = read_end(end, end.required("connection"), connections);
+        for (const char* name : {"spacing", "cross-to-groove"}) end.refuse(name, OfShaftThatIsThere{name});
+        if (!side) return;
+        wanted.joint[*side] = joint ? kind_of(*joint) : std::nullopt;
+        shaft.ends[*side] = std::move(read);
+    });
+    for (const End side : both_ends)
+        if (!sides.met(side)) element.fault(MissingEnd{side});
+    return wanted;
 }
 
 OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue)

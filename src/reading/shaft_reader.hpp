@@ -26,4 +26,15 @@ struct OrderedShaft {
 // lacking is for the reader of the order, who knows the fits.
 OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue);
 
+// A shaft of which no more is known than what is asked of it. A joint without a kind: either will do.
+struct ShaftToChoose {
+    JobShaft shaft;
+    PerEach<End, std::optional<JointKind>> joint;
+};
+
+// Reads a `shaft` element of a job to choose a shaft for. Its ends name their connections, over whose yokes the lengths run; where nothing says which end carries
+// the inner tube, the implement's does. A fault beside those of form is all that belongs to a shaft that is there: series, closed, half and so on.
+// Checked in tests/reading/choose_reader_test.cpp and by tests/reading/bad/choose.
+ShaftToChoose read_shaft_to_choose(Element& element, const Catalogue& catalogue);
+
 }  // namespace shaftcut

@@ -66,6 +66,17 @@ std::string try_measured(std::string_view bytes)
     return wrong_with(answer.shaft.has_value(), answer.problems, bytes);
 }
 
+std::string try_choose(std::string_view bytes)
+{
+    const ChooseAnswer answer = test::demo_engine().choose(source_of("f.xml", bytes), {});
+    if (answer.choices) {
+        if (!names_a_file(answer.order)) return "an order that cannot name files was read: " + answer.order;
+        for (const Document& document : documents(answer, {Format::json, Format::terminal}, {}))
+            if (!shows_as_it_is(document.bytes.substr(0, document.bytes.find('\n')))) return "a document is not fit for a terminal";
+    }
+    return wrong_with(answer.choices.has_value(), answer.problems, bytes);
+}
+
 std::string try_catalogue(std::string_view bytes)
 {
     Configuration configuration = test::demo_configuration();

@@ -61,9 +61,11 @@ inline const shaftcut::Job& job_of(const std::string& measured)
     return measured.find("order=\"K-1043\"") == std::string::npos ? plain : without_guard;
 }
 
-// "workshop", "series", "lists", "orders", "measured" or "job": what a file seems to be meant for, by the first root of those that is in it.
+// "workshop", "series", "lists", "orders", "measured", "choose" or "job": what a file seems to be meant for, by the first root of those that is in it;
+// a job to choose a shaft for says so in its first line.
 inline std::string kind_of(const std::string& bytes)
 {
+    if (bytes.substr(0, bytes.find('\n')).find("to choose a shaft for") != std::string::npos) return "choose";
     if (bytes.find("<workshop") != std::string::npos) return "workshop";
     if (bytes.find("<catalogue") != std::string::npos) return "series";
     if (bytes.find("<lists") != std::string::npos) return "lists";
@@ -78,6 +80,7 @@ inline shaftcut::FaultList faults_of(const shaftcut::Source& source)
     if (kind == "workshop") return shaftcut::read_workshop(source).faults;
     if (kind == "series") return shaftcut::read_catalogue(source).faults;
     if (kind == "lists") return shaftcut::read_lists(source, catalogue()).faults;
+    if (kind == "choose") return shaftcut::read_job_to_choose_for(source, catalogue()).faults;
     if (kind == "measured") return shaftcut::read_measured(source, &job_of(source.bytes)).faults;
     return kind == "orders" ? shaftcut::read_orders_xml(source, catalogue()).faults : shaftcut::read_job(source, catalogue()).faults;
 }

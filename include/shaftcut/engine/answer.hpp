@@ -12,6 +12,7 @@
 #include "shaftcut/engine/wishes.hpp"
 #include "shaftcut/trade/build/batch.hpp"
 #include "shaftcut/trade/build/build_plan.hpp"
+#include "shaftcut/trade/choose/choose.hpp"
 #include "shaftcut/trade/data/firm.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
@@ -20,7 +21,7 @@
 
 namespace shaftcut {
 
-enum class Question { cut, lengths, after_cut, build, saw, form };
+enum class Question { cut, lengths, after_cut, choose, build, saw, form };
 
 // To one job: either a work order, or the file's problems. `order`, `key` and `place` are there as soon as the job could be read.
 struct Answer {
@@ -45,6 +46,18 @@ struct AfterCutAnswer {
 // A shaft that is not to be used, or must be measured again.
 bool refuses(const AfterCutAnswer& answer);
 
+// To a job without a shaft: what would serve, or the file's problems. `order`, `key` and `place` as of an Answer.
+struct ChooseAnswer {
+    std::optional<Choices> choices;
+    Problems problems;
+    std::string order;
+    std::string key;
+    Place place;
+};
+
+// No shaft of the catalogue serves as it is or after a cut.
+bool refuses(const ChooseAnswer& answer);
+
 struct FormAnswer {
     std::optional<MeasuringForm> form;
     std::string why_not;  // a sentence where there is none
@@ -63,6 +76,8 @@ std::vector<Document> documents(const Answer& answer, const std::vector<Format>&
 // ORDER-after-cut.json, .txt. `answer` must hold a shaft.
 std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 // ORDER-assembly.pdf and ORDER.txt of a shaft made to order; where it is wished and the shaft can be built, ORDER-plate.pdf. Its figures stand in the batch's JSON.
+// ORDER-choices.json, .txt. `answer` must hold choices.
+std::vector<Document> documents(const ChooseAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-summary.pdf; NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing is sawn; NAME-labels.pdf, none where nothing
 // can be built or too many were asked for (why_no_labels()); NAME-batch.xlsx; NAME.txt. Its JSON is made piece by piece by BatchJson.

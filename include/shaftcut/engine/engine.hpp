@@ -37,6 +37,8 @@ public:
     Answer lengths(const Source& job, const Wishes& wishes) const;
     // What a shaft is that was cut by the answer to this job, by what was measured of it afterwards. Everything wrong with either file is a problem.
     AfterCutAnswer after_cut(const Source& job, const Source& measured, const Wishes& wishes) const;
+    // Which shafts of the catalogue would serve, of a job that states no shaft but its ends. `progress`: how many series are done.
+    ChooseAnswer choose(const Source& job, const Wishes& wishes, const ChooseProgress& progress = {}) const;
     // Shafts made to order, of a list whose name ends with .csv or .xml.
     BuildStart build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const;
     // What nobody knows yet of a list of orders: headings that neither the wished map nor `learnt` knows, and, once none is left, such values.

@@ -210,6 +210,8 @@ struct NoWideAngle {
     bool operator==(const NoWideAngle&) const = default;
 };
 struct NoSpacing { End end; };
+// In a job to choose a shaft for: what only a shaft that is there can have.
+struct OfShaftThatIsThere { std::string name; };
 // Nothing says from which cross these lengths run. `series` is empty where there is none.
 enum class ReferenceOf { closed_measured, closed_ordered, fit, column };
 struct NoReference {
@@ -260,7 +262,7 @@ struct UnknownYoke {
 enum class Contradiction {
     other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, cut_to_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
     column_reference_of_grooves, no_shortest, no_turning, no_turning_of_machine, neither_series_nor_shape, closed_and_fit, neither_closed_nor_fit, column_closed_and_fit,
-    column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list
+    column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list, crosses_before_choice
 };
 
 // Of a file's form.
@@ -284,7 +286,7 @@ struct OfSaw {
 
 using FaultFinding = std::variant<UnreadableValue, WrongValue, NumberInDoubt, DateInDoubt, OutsideBounds, UnknownWord, UnknownName, Empty, TooLong, NamedTwice, Hidden, MissingAttribute, MissingElement, MissingEnd,
                                   Unknown, SecondAttribute, SecondElement, SecondOfWord, SecondNamed, SecondOrder, Misplaced, TooMany, UnknownColumn, MissingColumns, OtherUnits, UnknownArticle, OtherThanArticle, NoHeader,
-                                  FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, NoReference, GuardIncomplete, OtherOrder, UnusedGuard, ShoulderShort, PartIndependent, MissingView,
+                                  FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, OfShaftThatIsThere, NoReference, GuardIncomplete, OtherOrder, UnusedGuard, ShoulderShort, PartIndependent, MissingView,
                                   AngleAndViews, WithoutFit, UnknownYoke, Contradiction, FormFault, OfMachine, OfSaw>;
 
 }  // namespace shaftcut

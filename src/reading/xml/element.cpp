@@ -73,6 +73,15 @@ void Element::read(const XmlElement& xml, Reading& reading, const Reader& reader
     element.report_unknown();
 }
 
+void Element::refuse(const char* name, const FaultFinding& why)
+{
+    refused_.emplace_back(name);
+    for (const XmlAttribute& attribute : xml_.attributes)
+        if (attribute.name == name) reading_.faults.add({attribute.spot, attribute_path(attribute.name), xml_.spot}, why);
+    for (const XmlElement& child : xml_.children)
+        if (child.name == name) reading_.faults.add({child.spot, "", child.spot}, why);
+}
+
 void Element::each(const char* name, const Reader& reader)
 {
     children_asked_.emplace_back(name);
@@ -138,14 +147,14 @@ void Element::report_unknown() const
 void Element::report_unknown_attributes() const
 {
     for (const XmlAttribute& attribute : xml_.attributes)
-        if (!holds(attributes_asked_, attribute.name))
+        if (!holds(attributes_asked_, attribute.name) && !holds(refused_, attribute.name))
             reading_.faults.add({attribute.spot, attribute_path(attribute.name), xml_.spot}, Unknown{UnknownKind::attribute, attribute.name, xml_.name, attributes_asked_});
 }
 
 void Element::report_unknown_children() const
 {
     for (const XmlElement& child : xml_.children)
-        if (!holds(children_asked_, child.name))
+        if (!holds(children_asked_, child.name) && !holds(refused_, child.name))
             reading_.faults.add({child.spot, "", child.spot}, Unknown{UnknownKind::element, child.name, xml_.name, children_asked_});
 }
 

@@ -109,6 +109,9 @@ public:
     [[nodiscard]] Attribute optional(const char* name);
     [[nodiscard]] Attribute required(const char* name);
 
+    // An attribute or children of this name belong to another kind of file: each is a fault that says so, and nothing in it is read.
+    void refuse(const char* name, const FaultFinding& why);
+
     // Asks for child elements, wherever among the others they stand, and has each read by `reader`. A second one where
     // there may be one is a fault, as is none where there must be one.
     void one(const char* name, const Reader& reader);
@@ -135,6 +138,7 @@ private:
     Reading& reading_;
     std::vector<std::string> attributes_asked_;
     std::vector<std::string> children_asked_;
+    std::vector<std::string> refused_;
     bool text_asked_ = false;
 };
 

@@ -86,18 +86,6 @@ std::vector<BuildReason> impossible_pieces(const BuiltLengths& lengths)
     return reasons;
 }
 
-std::vector<BuildReason> reasons_of(const BuildSetting& setting, const BuildTrial& trial)
-{
-    std::vector<BuildReason> reasons;
-    if (!setting.unstated.empty()) reasons.emplace_back(SeriesDoesNotState{setting.series.name, setting.unstated});
-    for (const Check& check : trial.checks)
-        if (check.result == CheckResult::fail) reasons.emplace_back(check);
-    if (!trial.lengths) return reasons;
-    for (BuildReason& reason : impossible_pieces(*trial.lengths)) reasons.push_back(std::move(reason));
-    for (BuildReason& reason : too_long_reasons(setting, *trial.lengths)) reasons.push_back(std::move(reason));
-    return reasons;
-}
-
 void build_or_hold(BuildPlan& plan, const BuildSetting& setting, const BuildTrial& trial)
 {
     BuiltShaft built = built_shaft(setting, trial);
@@ -109,6 +97,18 @@ void build_or_hold(BuildPlan& plan, const BuildSetting& setting, const BuildTria
 }
 
 }  // namespace
+
+std::vector<BuildReason> reasons_of(const BuildSetting& setting, const BuildTrial& trial)
+{
+    std::vector<BuildReason> reasons;
+    if (!setting.unstated.empty()) reasons.emplace_back(SeriesDoesNotState{setting.series.name, setting.unstated});
+    for (const Check& check : trial.checks)
+        if (check.result == CheckResult::fail) reasons.emplace_back(check);
+    if (!trial.lengths) return reasons;
+    for (BuildReason& reason : impossible_pieces(*trial.lengths)) reasons.push_back(std::move(reason));
+    for (BuildReason& reason : too_long_reasons(setting, *trial.lengths)) reasons.push_back(std::move(reason));
+    return reasons;
+}
 
 BuildPlan plan_build(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units)
 {

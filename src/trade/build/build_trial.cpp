@@ -94,18 +94,24 @@ JobShaft finished_shaft(const BuildOrder& order, const Series& series, const Bui
     return shaft;
 }
 
-BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units, const Series& series)
+BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units, const Series& series, std::vector<FitReading> fits)
 {
     BuildSetting setting{order, catalogue, workshop, units, series, LimitsInForce(order.limits, series.limits, workshop.limits),
-                         saw_settings(workshop.saw, units), {}, {}, {}, {}, {}};
+                         saw_settings(workshop.saw, units), {}, {}, std::move(fits), {}, {}};
     const JobShaft shaft = with_closed(order);
     setting.ordered = read_shaft(shaft, all_of(&series), workshop.measuring_plus_minus);
     setting.job_fits = order.fits.empty() ? std::vector<JobFit>(1) : order.fits;
-    for (const JobFit& fit : setting.job_fits)
-        setting.fits.push_back(read_fit(fit, shaft, all_of(&series), setting.ordered, setting.limits, workshop.measuring_plus_minus));
+    if (setting.fits.empty())
+        for (const JobFit& fit : setting.job_fits)
+            setting.fits.push_back(read_fit(fit, shaft, all_of(&series), setting.ordered, setting.limits, workshop.measuring_plus_minus));
     setting.fit = deciding_fit(setting.fits);
     setting.unstated = unstated_for_building(series, order);
     return setting;
+}
+
+BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units, const Series& series)
+{
+    return build_setting(order, catalogue, workshop, units, series, {});
 }
 
 std::optional<Length> room_of(const BuildSetting& setting, const Fit& fit)

@@ -23,6 +23,8 @@ struct BuildSetting {
 
 // `series` may be another than the order's: what if that one were built?
 BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units, const Series& series);
+// The same with the order's fits as read_fit() has read them for such a shaft of that series; none: they are read.
+BuildSetting build_setting(const BuildOrder& order, const Catalogue& catalogue, const Workshop& workshop, Units units, const Series& series, std::vector<FitReading> fits);
 
 // The closed length to build to, telescoping; nothing where the shortest cannot be read.
 std::optional<Length> room_of(const BuildSetting& setting, const Fit& fit);
@@ -38,6 +40,9 @@ struct BuildTrial {
 
 // Built to `room`, held to `fit`.
 BuildTrial try_building(const BuildSetting& setting, const Fit& fit, std::optional<Length> room);
+
+// What keeps the shaft of a trial from being built; empty, with lengths, where nothing does.
+std::vector<BuildReason> reasons_of(const BuildSetting& setting, const BuildTrial& trial);
 
 // What could be built instead, for each failed check of `trial`.
 std::vector<BuildWay> build_ways_out(const BuildSetting& setting, const BuildTrial& trial);

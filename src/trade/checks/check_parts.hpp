@@ -7,6 +7,8 @@
 
 namespace shaftcut {
 
+inline constexpr int lock_rule_from = 2021;  // year of building from which no lock part may protrude: EN 12965:2019
+
 // Watts that the series carries at this speed, by the rule for speeds that it does not state; nothing where it states no rating.
 std::optional<std::int64_t> rated_power(const Series& series, int speed);
 

@@ -6,8 +6,6 @@
 namespace shaftcut {
 namespace {
 
-constexpr int lock_rule_from = 2021;  // year of building from which no lock part may protrude: EN 12965:2019
-
 void find_forbidden(std::vector<CheckFinding>& found, const CheckInput& input, Tube tube)
 {
     const Half& half = input.reading.shaft.halves[tube];

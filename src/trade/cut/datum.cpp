@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cut/machine_search.hpp"
 #include "hitch/hitch_shaft.hpp"
 
 namespace shaftcut {
@@ -112,7 +113,7 @@ void add_yokes(FitReading& reading, const JobShaft& shaft, const ShaftSeries& se
 }
 
 // Where the machine cannot be, or has no room for the shaft, that is said and there are no lengths.
-std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine& machine, const JobShaft& shaft, const ShaftSeries& series, Length measuring_plus_minus)
+std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine& machine, const JobShaft& shaft, const ShaftSeries& series, Length measuring_plus_minus, const MachineSearch& search)
 {
     const auto meets = hitch_shaft(shaft, series);
     if (const auto* ends = std::get_if<std::vector<End>>(&meets)) {
@@ -120,7 +121,7 @@ std::optional<GeometryReading> read_geometry(FitReading& reading, const Machine&
         return std::nullopt;
     }
     const HitchShaft& hitched = std::get<HitchShaft>(meets);
-    const auto lengths = operating_lengths(machine, hitched, measuring_plus_minus);
+    const auto lengths = search(machine, hitched, measuring_plus_minus);
     if (const auto* problems = std::get_if<HitchProblems>(&lengths)) {
         reading.unreadable = GeometryImpossible{problems->front()};
         return std::nullopt;
@@ -297,6 +298,12 @@ const ExtremeAngle* FitReading::computed_angle(End end, Range range) const
 FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const ShaftSeries& series, const ShaftReading& shaft_reading,
                     const LimitsInForce& limits, Length measuring_plus_minus)
 {
+    return read_fit(fit, shaft, series, shaft_reading, limits, measuring_plus_minus, operating_lengths);
+}
+
+FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const ShaftSeries& series, const ShaftReading& shaft_reading,
+                    const LimitsInForce& limits, Length measuring_plus_minus, const MachineSearch& search)
+{
     FitReading reading;
     reading.tractor = fit.tractor;
     reading.shortest_at = fit.shortest_at;
@@ -306,7 +313,7 @@ FitReading read_fit(const JobFit& fit, const JobShaft& shaft, const ShaftSeries&
     const bool grooves = fit.between == Between::grooves;
     reading.reaches = cross_reaches(shaft_reading.shaft.spacing, grooves ? Reference::outer_cross : reading.reference);
     if (grooves) add_yokes(reading, shaft, series);
-    if (fit.machine) reading.geometry = read_geometry(reading, *fit.machine, shaft, series, measuring_plus_minus);
+    if (fit.machine) reading.geometry = read_geometry(reading, *fit.machine, shaft, series, measuring_plus_minus, search);
     read_angles(reading, fit);
     read_shortest(reading, fit, measuring_plus_minus);
     for (const Range range : all_ranges) read_longest(reading, range, fit, {shaft, limits, measuring_plus_minus});

@@ -12,7 +12,7 @@ std::string order_named(const std::string& order, const Wording& w) { return w("
 
 std::string how_far(std::size_t done, std::size_t of, Counted what, const Wording& w)
 {
-    return w("{done} of {of} {what:jobs|orders|sheets of labels}", {{"done", done}, {"of", of}, {"what", what}});
+    return w("{done} of {of} {what:jobs|orders|sheets of labels|series}", {{"done", done}, {"of", of}, {"what", what}});
 }
 
 std::string plan_so_far(double seconds_left, std::int64_t cost, std::int64_t lower_bound, const Wording& w)

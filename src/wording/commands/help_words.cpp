@@ -11,6 +11,7 @@ std::string summary(CommandName command, const Wording& w)
     case CommandName::build: return w("parts, blanks and saw plans for shafts made to order");
     case CommandName::saw: return w("a saw plan for any list of pieces on any stock");
     case CommandName::after_cut: return w("the shaft as it was cut: right, how much more, or not to be used");
+    case CommandName::choose: return w("which shafts of the catalogue would serve a tractor and machine, cut or as they are");
     case CommandName::catalogue_add: return w("asks for a new series' figures and writes it into the configuration");
     case CommandName::catalogue: break;
     }
@@ -37,6 +38,10 @@ std::string usage(CommandName command, const Wording& w)
         return w("shaftcut after-cut JOB.xml MEASURED.xml\n\nSays of a shaft that was cut by the answer to the job what it is by what was measured of it afterwards: right, how\n"
                  "much more to saw off, to be measured again, or too short and not to be used; and writes the figures (JSON). A shaft to be\n"
                  "measured again or not to be used ends the call with 1.");
+    case CommandName::choose:
+        return w("shaftcut choose JOB.xml...\n\nSays which shafts of the catalogue would serve a tractor and machine: every series at every closed length that it lists, as\n"
+                 "it is, cut, or why not, and what could be made to order; and writes the figures (JSON). The job's shaft has no series and no\n"
+                 "lengths, and a joint may be either. Where none serves the call ends with 1.");
     case CommandName::catalogue_add:
         return w("shaftcut catalogue add [FILE]\n\nAsks for the figures of a new series one by one and writes it into series.xml of the configuration; with FILE, a\n"
                  "catalogue that holds the new series, writes those. What the catalogue could not hold is refused; all else in series.xml\n"

@@ -51,6 +51,7 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
     switch (command) {
     case CommandName::form: return w("form writes PDF only; leave --formats out, or write --formats pdf");
     case CommandName::after_cut: return w("after-cut writes JSON only; leave --formats out, or write --formats json");
+    case CommandName::choose: return w("choose writes JSON only; leave --formats out, or write --formats json");
     case CommandName::lengths: return w("--formats xlsx: lengths has no workbook; give {formats}", {{"formats", w.either(offered)}});
     case CommandName::cut:
     case CommandName::build:

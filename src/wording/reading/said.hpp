@@ -42,6 +42,7 @@ Said say(const BesideSeries&, const Wording&);
 Said say(const OwnSeries&, const Wording&);
 Said say(const NoWideAngle&, const Wording&);
 Said say(const NoSpacing&, const Wording&);
+Said say(const OfShaftThatIsThere&, const Wording&);
 Said say(const NoReference&, const Wording&);
 Said say(const GuardIncomplete&, const Wording&);
 Said say(const OtherOrder&, const Wording&);

@@ -31,6 +31,12 @@ Said say(const NoSpacing& found, const Wording& w)
             w("add spacing=\"...\" to that end, centre to centre of the joint's crosses")};
 }
 
+Said say(const OfShaftThatIsThere& found, const Wording& w)
+{
+    return {w("{name} belongs to a shaft that is there, and this one is still to be chosen", {{"name", found.name}}),
+            w("leave it out: every series is tried at every closed length")};
+}
+
 Said say(const NoReference& found, const Wording& w)
 {
     const NamedValue series{"series", quoted(found.series)};
@@ -142,6 +148,9 @@ Said say(Contradiction found, const Wording& w)
     case Contradiction::column_neither_closed_nor_fit:
         return {w("the order states neither closed nor shortest and longest_turning"), w("write the one or the others")};
     case Contradiction::no_order_in_list: return {w("the list holds no order"), w("write one a line under its header")};
+    case Contradiction::crosses_before_choice:
+        return {w("the fit's lengths run between crosses, and no shaft is chosen yet whose crosses they could be"),
+                w("measure between the locking grooves of the two stubs and write between=\"grooves\", or state the machine's geometry")};
     case Contradiction::no_piece_in_list: break;
     }
     return {w("the list holds no piece to cut"), w("write one a line under its header")};

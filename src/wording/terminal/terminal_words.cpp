@@ -23,9 +23,12 @@ std::string say(LineName name, const Wording& w)
     case LineName::fetch: return w("fetch");
     case LineName::plan: return w("plan");
     case LineName::waste: return w("waste");
-    case LineName::to_rack: break;
+    case LineName::to_rack: return w("to the rack");
+    case LineName::nearest: return w("nearest");
+    case LineName::to_order: return w("to order");
+    case LineName::no: break;
     }
-    return w("to the rack");
+    return w("no");
 }
 
 std::string result_name(CheckResult result, const Wording& w) { return w("{result:pass|warn|fail|not-checked}", {{"result", result}}); }

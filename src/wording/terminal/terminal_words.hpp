@@ -13,7 +13,7 @@
 namespace shaftcut::terminal {
 
 // In front of a line.
-enum class LineName { closed, tubes, guard_tubes, open, why, instead, no_saw_plan, warning, confirm, note, fetch, plan, waste, to_rack };
+enum class LineName { closed, tubes, guard_tubes, open, why, instead, no_saw_plan, warning, confirm, note, fetch, plan, waste, to_rack, nearest, to_order, no };
 std::string say(LineName name, const Wording& w);
 std::string result_name(CheckResult result, const Wording& w);
 std::string after_cut_name(AfterCutVerdict result, const Wording& w);

@@ -71,14 +71,16 @@ std::size_t ticks_of(const Page& page, const std::string& word)
 // How many words the schema lets each attribute of its condition hold.
 std::map<std::string, std::size_t> conditions()
 {
-    pugi::xml_document schema;
+    pugi::xml_document schema, shared;
     REQUIRE(schema.load_file(SHAFTCUT_SOURCE_DIR "/config/job.xsd"));
+    REQUIRE(shared.load_file(SHAFTCUT_SOURCE_DIR "/config/fit.xsd"));
     std::map<std::string, std::size_t> all;
     for (const auto& found : schema.select_nodes("/xs:schema/xs:complexType[@name='condition']/xs:attribute")) {
         const pugi::xml_node attribute = found.node();
         const std::string type = attribute.attribute("type").value();
-        const auto words = type.empty() ? attribute.select_nodes(".//xs:enumeration") : schema.select_nodes(("/xs:schema/xs:simpleType[@name='" + type + "']//xs:enumeration").c_str());
-        all[attribute.attribute("name").value()] = words.size();
+        const std::string of_type = "/xs:schema/xs:simpleType[@name='" + type + "']//xs:enumeration";
+        all[attribute.attribute("name").value()] =
+            type.empty() ? attribute.select_nodes(".//xs:enumeration").size() : schema.select_nodes(of_type.c_str()).size() + shared.select_nodes(of_type.c_str()).size();
     }
     return all;
 }

@@ -2,6 +2,7 @@
 #include <map>
 #include <pugixml.hpp>
 #include <set>
+#include <utility>
 
 #include "catalogue_reader.hpp"
 #include "data/machine_words.hpp"
@@ -112,7 +113,7 @@ std::vector<Page> all_pages(Paper paper, Units units = Units::mm)
     return pages;
 }
 
-// The nodes of job.xsd that hold something a form asks for: every element's name, attribute's name and word to choose.
+// The nodes of a schema that hold something a form asks for: every element's name, attribute's name and word to choose.
 std::set<std::string> words_of_schema(const std::string& file, const std::set<std::string>& types)
 {
     pugi::xml_document schema;
@@ -182,12 +183,13 @@ TEST_CASE("measuring form: no line and no other box runs through a box to write 
 
 TEST_CASE("measuring form: what a job file holds is on it in words")
 {
-    const auto attributes = words_of_schema("job.xsd", {"job", "for", "shaft", "closed", "end", "job-end", "half", "fit", "condition", "completeness", "yes-no", "measured-by", "job-limits"});
+    std::set<std::string> attributes = words_of_schema("job.xsd", {"job", "shaft", "closed", "end", "job-end", "half", "condition", "completeness"});
+    attributes.merge(words_of_schema("fit.xsd", {"for", "fit", "yes-no", "measured-by", "job-limits"}));
     CHECK(attributes.size() > 90);
     const auto shared = words_of_schema("common.xsd", {"side", "tube", "joint", "reference", "shape", "lock", "device"});
     for (const Paper paper : {Paper::a4, Paper::letter}) {
         const std::vector<Page> pages = all_pages(paper);
-        for (const auto* words : {&attributes, &shared})
+        for (const std::set<std::string>* words : {&std::as_const(attributes), &shared})
             for (const std::string& word : *words) {
                 INFO(word);
                 REQUIRE(words_of_form().count(word) == 1);
@@ -226,8 +228,8 @@ TEST_CASE("measuring form: a machine's back has a letter drawn and a box for eac
             }
         }
     };
-    check(OnMachine::trailed, words_of_schema("job.xsd", {"trailed"}).size() - 4 + Words<TrailedMovement>::all.size(), {"J"});
-    check(OnMachine::mounted, words_of_schema("job.xsd", {"mounted"}).size() - 4 + Words<MountedMovement>::all.size(), {});
+    check(OnMachine::trailed, words_of_schema("fit.xsd", {"trailed"}).size() - 4 + Words<TrailedMovement>::all.size(), {"J"});
+    check(OnMachine::mounted, words_of_schema("fit.xsd", {"mounted"}).size() - 4 + Words<MountedMovement>::all.size(), {});
 }
 
 TEST_CASE("measuring form: the words of a machine are the job format's attributes")
@@ -237,10 +239,10 @@ TEST_CASE("measuring form: the words of a machine are the job format's attribute
         for (const char* other : {"plus-minus", "working", "turning", "standing"}) from.erase(other);
         return from;
     };
-    CHECK(words(Words<TrailedDimension>::all) == without(words_of_schema("job.xsd", {"trailed"})));
-    CHECK(words(Words<MountedDimension>::all) == without(words_of_schema("job.xsd", {"mounted"})));
-    CHECK(words(Words<TrailedMovement>::all) == without(words_of_schema("job.xsd", {"trailed-range"})));
-    CHECK(words(Words<MountedMovement>::all) == without(words_of_schema("job.xsd", {"mounted-range"})));
+    CHECK(words(Words<TrailedDimension>::all) == without(words_of_schema("fit.xsd", {"trailed"})));
+    CHECK(words(Words<MountedDimension>::all) == without(words_of_schema("fit.xsd", {"mounted"})));
+    CHECK(words(Words<TrailedMovement>::all) == without(words_of_schema("fit.xsd", {"trailed-range"})));
+    CHECK(words(Words<MountedMovement>::all) == without(words_of_schema("fit.xsd", {"mounted-range"})));
 }
 
 TEST_CASE("measuring form: a series states what needs no measuring and what its boxes should come to, and leaves the cross to whoever measures")

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "shaftcut/trade/build/batch.hpp"
+#include "shaftcut/trade/choose/choose.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
@@ -18,6 +19,9 @@ std::string json_of(const WorkOrder& order, JsonLayout layout);
 
 // A shaft as it was cut. Of a part that must be measured it is not known what more to saw or what it lacks: null.
 std::string json_of(const ShaftAfterCut& shaft, JsonLayout layout);
+
+// Which shafts would serve: each series at each closed length, ranked, and what can be made to order. Of one that does not serve no cut is known: null.
+std::string json_of(const Choices& choices, JsonLayout layout);
 
 // Bars alike in their lengths, whatever their labels, are one entry. Costs and the bound are in the stock's own unit of cost.
 std::string json_of(const SawOrder& order, JsonLayout layout);
