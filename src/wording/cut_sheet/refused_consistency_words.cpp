@@ -20,6 +20,7 @@ std::string thing(const StatedFigure& stated, const Wording& w)
     case FigureOf::shoulder_by_stop_depth: return with("the {tube:inner|outer} half's stop, by its depth {length} from its cross");
     case FigureOf::shoulder_by_closed: return with("the {tube:inner|outer} half's stop, by the closed length {length} from its cross");
     case FigureOf::seat: return with("the seat of {length} in its yoke");
+    case FigureOf::cut_to: return with("what an earlier sheet kept of the {tube:inner|outer} half, {length}");
     case FigureOf::shortest: return with("the shortest of {length}");
     case FigureOf::longest: return with("the longest {range:at work|turning|standing} of {length}");
     case FigureOf::spacing: break;

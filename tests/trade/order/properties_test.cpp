@@ -51,7 +51,10 @@ World as_cut(World world, const WorkOrder& order)
     JobShaft& shaft = world.job.shaft;
     const CutFigures& cut = *order.cut;
     shaft.closed.length = cut.closed_at[order.reading.reference];
+    const bool was_cut_before = shaft.halves[Tube::inner].cut_to || shaft.halves[Tube::outer].cut_to;
     for (const Tube tube : both_tubes) {
+        // A sheet after another says of both halves what it keeps of them.
+        if (was_cut_before) shaft.halves[tube].cut_to = cut.plan.half[tube];
         shaft.halves[tube].length->length = cut.plan.half[tube];
         if (shaft.halves[tube].stop_depth) shaft.halves[tube].stop_depth->length -= cut.plan.cut[tube];
         if (cut.plan.guard_half[tube]) shaft.halves[tube].guard->length = *cut.plan.guard_half[tube];
