@@ -1,9 +1,9 @@
 #include "order_number.hpp"
 
 #include <algorithm>
-#include <chrono>
 #include <string>
 
+#include "day.hpp"
 #include "text.hpp"
 
 namespace shaftcut {
@@ -30,19 +30,6 @@ bool is_device(std::string_view order)
     std::string stem = order_key(order.substr(0, order.find('.')));
     if (stem.size() == 4 && is_digit(stem.back())) stem.back() = '#';
     return stem == "con" || stem == "prn" || stem == "aux" || stem == "nul" || stem == "com#" || stem == "lpt#";
-}
-
-bool is_date(std::string_view text)
-{
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-    const auto number = [&](std::size_t from, std::size_t count) {
-        int value = 0;
-        for (const char c : text.substr(from, count)) value = is_digit(c) && value >= 0 ? value * 10 + (c - '0') : -1;
-        return value;
-    };
-    const int year = number(0, 4), month = number(5, 2), day = number(8, 2);
-    if (year <= 0 || month < 0 || day < 0) return false;
-    return (std::chrono::year(year) / month / day).ok();
 }
 
 std::string read_checked(const Attribute& attribute, std::vector<WrongValue> (*faults_of)(std::string_view))
@@ -102,7 +89,7 @@ bool OrderNumbers::met_twice(const std::string& order) const
 
 std::vector<WrongValue> date_faults(std::string_view date)
 {
-    if (is_date(date)) return {};
+    if (parse_day(date)) return {};
     return {{Unfit::date, {"date", std::string(date)}}};
 }
 

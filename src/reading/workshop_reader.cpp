@@ -1,6 +1,7 @@
 #include "workshop_reader.hpp"
 
 #include "limits_reader.hpp"
+#include "prices_reader.hpp"
 #include "xml/element.hpp"
 
 namespace shaftcut {
@@ -43,6 +44,7 @@ StatedWorkshop read_root(Element& element)
     StatedWorkshop workshop;
     workshop.name = element.optional("name").name().value_or("");
     element.at_most_one("firm", [&](Element& firm) { workshop.firm = read_firm(firm); });
+    element.at_most_one("prices", [&](Element& prices) { workshop.prices = read_prices(prices); });
     element.one("limits", [&](Element& limits) { workshop.limits = read_limits(limits); });
     element.one("saw", [&](Element& saw) { workshop.saw = read_saw(saw); });
     element.one("measuring", [&](Element& measuring) {

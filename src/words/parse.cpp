@@ -179,6 +179,17 @@ Parsed<std::int64_t> parse_millionths(std::string_view text, std::int64_t most)
     return static_cast<std::int64_t>(number->units * million / number->scale);
 }
 
+Parsed<Money> parse_money(std::string_view text, const Currency& currency)
+{
+    std::int64_t minor_units = 1;
+    for (int i = 0; i < currency.digits; ++i) minor_units *= 10;
+    std::string_view rest = text;
+    const auto number = take_decimal(rest);
+    if (!number || !rest.empty() || number->scale > minor_units || number->units > static_cast<Wide>(most_price) * number->scale)
+        return fault(NotRead::money, text, currency.digits, most_price);
+    return Money::minor_units(static_cast<std::int64_t>(number->units * minor_units / number->scale));
+}
+
 Parsed<std::int64_t> parse_whole(std::string_view text, std::int64_t least, std::int64_t most)
 {
     std::string_view rest = text;

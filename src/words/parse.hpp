@@ -8,15 +8,16 @@
 
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
+#include "shaftcut/words/money.hpp"
 
 namespace shaftcut {
 
 // Why a text is not what it should be.
 enum class NotRead {
-    length, below_zero, unknown_unit, fraction_of_millimetre, over_100_metres, angle, over_180_degrees, fraction, number, number_of_6_decimals, whole_number
+    length, below_zero, unknown_unit, fraction_of_millimetre, over_100_metres, angle, over_180_degrees, fraction, number, number_of_6_decimals, whole_number, money
 };
 
-// `text`: what was read. `least` and `most`: of a number.
+// `text`: what was read. `least` and `most`: of a number; of money, `least` is how many decimals its currency has.
 struct ParseFault {
     NotRead why = NotRead::length;
     std::string text;
@@ -46,6 +47,9 @@ Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most)
 
 // Millionths of a plain decimal number that is not negative, at most `most`, and has at most 6 decimals: "2.5" is 2500000.
 Parsed<std::int64_t> parse_millionths(std::string_view text, std::int64_t most);
+
+// A plain decimal number that is not negative, at most most_price, with at most the currency's decimals.
+Parsed<Money> parse_money(std::string_view text, const Currency& currency);
 
 // A whole number, digits only, from `least` to `most`.
 Parsed<std::int64_t> parse_whole(std::string_view text, std::int64_t least, std::int64_t most);

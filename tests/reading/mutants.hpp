@@ -50,7 +50,7 @@ inline std::vector<std::string> values_to_try()
         "101",     "742 mm",     "742mm",      "742  mm",   "742 cm",     "3/16",       "3/2",      "29-3/16 in",  "29-16/16 in",   "3/0 in",
         "1e3",     "nan",        "5 ",         " 5",        "100000",     "100000.1",   "10000",    "10001",       "0.0001",        "0/5 in",
         "1949",    "1950",       "2100",       "2101",      "2026-02-30", "2026-02-28", "0000-01-01", "2026-2-8", " 2026-02-28",   "2026-02-28Z",
-        ".x",      "-x",         "K_1.2",      "aux.1",      "a/b",       "coated coated", "coated end-stop", "540 1000", "Alder 2", "1-3/8-6",  "1-3/8-21",
+        ".x",      "-x",         "K_1.2",      "aux.1",      "a/b",       "coated coated", "coated end-stop", "540 1000", "Alder 2", "1-3/8-6",  "1-3/8-21", "EUX",
         "Zeppelin", "0.1234567", "0.123456",   "+5",        "7,5",        "in",         "mm",       "outer cross", "forbidden",    "Forbidden",
         "tractor_lock", "left-out", "day-first", "0.0005", "0.0004", "1000.1", "89.9995", "89.999", "no", "1 mm", "26 mm", "25 mm", "a\u202Eb", "\u200B", "\uFE0F", "a\U000E0041",
         std::string(40, 'a'), std::string(41, 'a'), std::string(60, 'a'), std::string(61, 'a'), std::string(200, 'a'), std::string(201, 'a')};

@@ -35,7 +35,7 @@ struct UnreadableValue {
 // It can be read, and is not such a thing, whatever else stands in the file.
 enum class Unfit {
     no_length, no_power, no_piece, cost, view_angle, order_of_device, order_number, listed_order, date, profile, not_ascending, pin_hole_before_seat, encoding, version, reference,
-    tag_in_value, shortened, under_no_name, error_value, formula_without_value, cell_number
+    tag_in_value, shortened, under_no_name, error_value, formula_without_value, cell_number, currency, no_coin
 };
 struct WrongValue {
     Unfit why;
@@ -141,7 +141,7 @@ struct SecondElement {
 // A second child for one word, of which there is one for each: an end for a side, a half for a tube.
 struct SecondOfWord { std::string element, attribute, word; };
 // A second thing of one name or figure.
-enum class SecondOf { connection, series, yoke, rating, part, column, list, heading, value, article };
+enum class SecondOf { connection, series, yoke, rating, part, column, list, heading, value, article, price, operation };
 struct SecondNamed {
     SecondOf what;
     std::string name;
@@ -262,7 +262,8 @@ struct UnknownYoke {
 enum class Contradiction {
     other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, cut_to_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
     column_reference_of_grooves, no_shortest, no_turning, no_turning_of_machine, neither_series_nor_shape, closed_and_fit, neither_closed_nor_fit, column_closed_and_fit,
-    column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list, crosses_before_choice
+    column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list,
+    item_for_one_thing, item_price, price_range, tax_note_alone, column_price, list_without_currency, crosses_before_choice
 };
 
 // Of a file's form.

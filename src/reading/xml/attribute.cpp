@@ -88,6 +88,11 @@ std::optional<std::int64_t> Attribute::thousandths(std::int64_t most) const
     return given() ? taken(parse_thousandths(given_->value, most)) : std::nullopt;
 }
 
+std::optional<Money> Attribute::money(const Currency& currency) const
+{
+    return given() ? taken(parse_money(given_->value, currency)) : std::nullopt;
+}
+
 std::optional<std::int64_t> Attribute::power() const
 {
     const auto watts = thousandths(most_power);

@@ -59,6 +59,7 @@ public:
     std::optional<Fraction> fraction() const;       // above 0, at most 1
     std::optional<std::int64_t> thousandths(std::int64_t most) const;
     std::optional<std::int64_t> millionths(std::int64_t most) const;
+    std::optional<Money> money(const Currency& currency) const;
     std::optional<std::int64_t> power() const;      // watts, of kilowatts above 0 and at most most_power
     std::optional<int> whole(int least, int most) const;
     // One or more whole numbers with blanks between them.

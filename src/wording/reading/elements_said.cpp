@@ -58,6 +58,8 @@ Said say(const SecondNamed& found, const Wording& w)
     case SecondOf::heading: return {w("the heading {name} stands there twice", {in_quotes}), w("name each heading once")};
     case SecondOf::value: return {w("the value {name} of this column stands there twice", {in_quotes}), w("leave one of them out")};
     case SecondOf::article: return {w("a second article {name}", {in_quotes}), w("give each its own number")};
+    case SecondOf::price: return {w("a second price for {name}", {in_quotes}), w("leave one of them out")};
+    case SecondOf::operation: return {w("a second operation {name}", {in_quotes}), w("leave one of them out")};
     case SecondOf::column: break;
     }
     return {w("the column {name} stands there twice", {name}), w("name each column once")};

@@ -148,6 +148,14 @@ Said say(Contradiction found, const Wording& w)
     case Contradiction::column_neither_closed_nor_fit:
         return {w("the order states neither closed nor shortest and longest_turning"), w("write the one or the others")};
     case Contradiction::no_order_in_list: return {w("the list holds no order"), w("write one a line under its header")};
+    case Contradiction::item_for_one_thing:
+        return {w("item is for nothing, or for more than one thing"), w("name one of part, profile, service, or series with closed-length")};
+    case Contradiction::item_price:
+        return {w("item does not state one price of its kind"), w("write per-metre for a profile, each or from and to for a service, each for anything else")};
+    case Contradiction::price_range: return {w("to is less than from"), w("write the lesser amount in from")};
+    case Contradiction::tax_note_alone: return {w("tax-note stands without tax"), w("write the rate that it explains in tax")};
+    case Contradiction::column_price: return {w("the line states no price, or two"), w("write either each or per_metre")};
+    case Contradiction::list_without_currency: return {w("the list has prices in no currency"), w("write prices with their currency in workshop.xml")};
     case Contradiction::crosses_before_choice:
         return {w("the fit's lengths run between crosses, and no shaft is chosen yet whose crosses they could be"),
                 w("measure between the locking grooves of the two stubs and write between=\"grooves\", or state the machine's geometry")};

@@ -60,6 +60,9 @@ Said say(const UnreadableValue& found, const Wording& w)
     case NotRead::number: return {w("{what} is not a number from {least} to {most}", {what, least, most}), w("write a plain number, such as 10 or 2.5")};
     case NotRead::number_of_6_decimals:
         return {w("{what} is not a number from {least} to {most} with at most 6 decimals", {what, least, most}), w("write a plain number, such as 10 or 2.5")};
+    case NotRead::money:
+        if (fault.least == 0) return {w("{what} is not an amount of money from 0 to {most} without decimals", {what, most}), w("write digits only, as this currency is counted")};
+        return {w("{what} is not an amount of money from 0 to {most} with at most {least} decimals", {what, most, least}), w("write a plain number, such as 12.50, without the currency's sign")};
     case NotRead::whole_number: break;
     }
     return {w("{what} is not a whole number from {least} to {most}", {what, least, most}), w("write digits only")};
@@ -89,6 +92,8 @@ Said say(const WrongValue& found, const Wording& w)
     case Unfit::error_value: return {w("the cell shows the error {what}", {what}), w("mend its formula, or write the value")};
     case Unfit::formula_without_value: return {w("the cell holds the formula {what} without its value", {what}), w("open the workbook in a spreadsheet program and save it again, or write the value")};
     case Unfit::cell_number: return {w("the cell holds {what}, which is no number or day that can be read", {what}), w("write a number of at most 15 digits that is not below 0, or a day from 1900-03-01")};
+    case Unfit::currency: return {w("{what} is no currency", {what}), w("write its three letters by ISO 4217, such as EUR")};
+    case Unfit::no_coin: return {w("{what} is no coin", {what}), w("write the smallest coin, above 0, or leave it out")};
     case Unfit::under_no_name: break;
     }
     return {w("{what} stands in a column without a name", {what}), w("name the column in the first line, or empty it")};
