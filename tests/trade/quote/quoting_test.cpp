@@ -1,0 +1,230 @@
+#include "shaftcut/trade/quote/quoting.hpp"
+
+#include <random>
+
+#include "quote/lines.hpp"
+#include "shaftcut/trade/quote/totals.hpp"
+#include "support/catch.hpp"
+#include "support/engine.hpp"
+#include "support/jobs.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+Money minor(std::int64_t count) { return Money::minor_units(count); }
+
+Prices some_prices()
+{
+    Prices prices;
+    prices.currency = {"EUR", 2};
+    prices.tax = {21'000};
+    prices.tax_name = "VAT";
+    prices.hourly_rate = minor(6'000);
+    prices.minutes = {{PricedWork::cut_tube, {6'000}}, {PricedWork::cut_guard, {3'000}}, {PricedWork::deburr, {3'000}}, {PricedWork::grease, {4'000}},
+                      {PricedWork::refit, {5'000}}, {PricedWork::closing_test, {6'000}}};
+    prices.services["measuring"] = {minor(3'000), {}, {}};
+    prices.services["collection"] = {minor(2'500), {}, OwnTax{{9'000}, "carriage"}};
+    prices.valid_days = 30;
+    return prices;
+}
+
+QuoteLine line(Money amount, Percent tax = {21'000})
+{
+    QuoteLine one;
+    one.what = Service{"x"};
+    one.each = one.amount = amount;
+    one.tax = {tax, {}};
+    return one;
+}
+
+// A demonstration's job, quoted with what is asked.
+struct Quoted {
+    Prices prices = some_prices();
+    QuoteRequest request;
+    Workshop workshop = test::workshop();
+    Catalogue known = catalogue();
+    Firm firm;
+
+    QuoteMeans means() const { return {known, workshop, firm, prices, request}; }
+    Quote of(const Job& one) const { return quote_job(one, work_up(one, known, workshop, Units::mm), means()); }
+};
+
+std::int64_t amount_for(const Quote& quote, PricedWork work)
+{
+    for (const QuoteLine& line : quote.lines)
+        if (const auto* labour = std::get_if<Labour>(&line.what); labour && labour->work == work) return line.amount.value().minor();
+    return -1;
+}
+
+}  // namespace
+
+TEST_CASE("a cut is charged by what is really cut")
+{
+    const Quoted some;
+    const Quote quote = some.of(job());
+    REQUIRE(quote.work.size() == 1);
+    REQUIRE(quote.work[0].verdict == Verdict::cut);
+    CHECK(quote.verdict == QuoteVerdict::complete);
+    const std::int64_t tubes = quote.work[0].tube_cut[Tube::inner] + quote.work[0].tube_cut[Tube::outer];
+    CHECK(amount_for(quote, PricedWork::cut_tube) == tubes * 600);
+    CHECK(amount_for(quote, PricedWork::deburr) == tubes * 300);
+    CHECK(amount_for(quote, PricedWork::grease) == 400);
+    Money sum;
+    for (const QuoteLine& one : quote.lines) sum = sum + *one.amount;
+    REQUIRE(quote.totals);
+    CHECK(quote.totals->net == sum);
+    CHECK(quote.totals->total == sum + percent_of({21'000}, sum));
+    CHECK_FALSE(quote.totals->deposit);
+}
+
+TEST_CASE("what has no price is said, and then there is no total")
+{
+    Quoted some;
+    some.prices.minutes.erase(PricedWork::grease);
+    const Quote quote = some.of(job());
+    CHECK(quote.verdict == QuoteVerdict::incomplete);
+    CHECK_FALSE(quote.totals);
+    CHECK(std::count_if(quote.lines.begin(), quote.lines.end(), [](const QuoteLine& one) { return one.missing == NotPriced::minutes; }) == 1);
+    some = Quoted();
+    some.prices.hourly_rate.reset();
+    for (const QuoteLine& one : some.of(job()).lines) CHECK(one.missing == NotPriced::hourly_rate);
+}
+
+TEST_CASE("a price of nothing is a price")
+{
+    Quoted some;
+    some.prices.services["collection"].each = Money();
+    some.request.services = {"collection"};
+    const Quote quote = some.of(job());
+    CHECK(quote.verdict == QuoteVerdict::complete);
+    CHECK(quote.lines.back().amount == Money());
+}
+
+TEST_CASE("a refused cut has no price; what was done has one")
+{
+    const Quoted some;
+    Job refused = job();
+    refused.fits[0].longest[Range::turning] = measured(1'400);
+    const Quote quote = some.of(refused);
+    CHECK(quote.verdict == QuoteVerdict::refused);
+    REQUIRE(quote.lines.size() == 1);
+    CHECK(std::get<Service>(quote.lines[0].what).name == "measuring");
+    REQUIRE(quote.totals);
+    CHECK(quote.totals->net == minor(3'000));
+    CHECK_FALSE(quote.work[0].failing.empty());
+    for (const Alternative& one : quote.alternatives) CHECK(one.kind != AlternativeKind::this_shaft);
+}
+
+TEST_CASE("the minimum charge is a line of its own, and none at its edge")
+{
+    Quoted some;
+    const Money sum = some.of(job()).totals->net;
+    some.prices.minimum = sum;
+    CHECK(some.of(job()).totals->net == sum);
+    CHECK_FALSE(std::holds_alternative<MinimumCharge>(some.of(job()).lines.back().what));
+    some.prices.minimum = sum + minor(1);
+    const Quote more = some.of(job());
+    CHECK(more.totals->net == sum + minor(1));
+    REQUIRE(std::holds_alternative<MinimumCharge>(more.lines.back().what));
+    CHECK(more.lines.back().amount == minor(1));
+}
+
+TEST_CASE("a discount is a line, of each rate its own part")
+{
+    Quoted some;
+    some.request.services = {"collection"};
+    some.request.discount = Percent{10'000};
+    const Quote quote = some.of(job());
+    std::vector<QuoteLine> discounts;
+    for (const QuoteLine& one : quote.lines)
+        if (std::holds_alternative<Discount>(one.what)) discounts.push_back(one);
+    REQUIRE(discounts.size() == 2);
+    CHECK(discounts[1].amount == minor(-250));
+    CHECK(discounts[1].tax.percent == Percent{9'000});
+    some.request.discount = minor(100);
+    CHECK(some.of(job()).lines.back().amount == minor(-100));
+    CHECK_FALSE(discount_is_too_great(some.of(job())));
+    some.request.discount = minor(1'000'000);
+    CHECK(discount_is_too_great(some.of(job())));
+}
+
+TEST_CASE("an offer holds to a day, counted in the calendar")
+{
+    Quoted some;
+    some.request.date = "2024-01-31";
+    CHECK(some.of(job()).dates.valid_until == "2024-03-01");
+    some.request.date = "2023-12-15";
+    CHECK(some.of(job()).dates.valid_until == "2024-01-14");
+}
+
+TEST_CASE("a deposit is a share of the total rounded down, where something is ordered")
+{
+    Prices prices = some_prices();
+    prices.deposit = Percent{25'000};
+    prices.deposit_from = minor(10'000);
+    const std::vector<QuoteLine> lines{line(minor(8'265))};  // 100.01 with tax
+    CHECK(totals_of(lines, prices, true).total == minor(10'001));
+    CHECK(totals_of(lines, prices, true).deposit == minor(2'500));
+    CHECK_FALSE(totals_of(lines, prices, false).deposit);
+    prices.deposit_from = minor(10'002);
+    CHECK_FALSE(totals_of(lines, prices, true).deposit);
+}
+
+TEST_CASE("prices with their tax come out as what is paid")
+{
+    Prices prices = some_prices();
+    prices.stated = PricesStated::with_tax;
+    const QuoteTotals totals = totals_of({line(minor(12'100)), line(minor(10'900), {9'000})}, prices, false);
+    CHECK(totals.total == minor(23'000));
+    CHECK(totals.net == minor(20'000));
+    REQUIRE(totals.tax.size() == 2);
+    CHECK(totals.tax[0].amount == minor(2'100));
+    CHECK(totals.tax[1].amount == minor(900));
+}
+
+TEST_CASE("the order of lines changes no total")
+{
+    std::mt19937_64 random(5);
+    const Prices prices = some_prices();
+    for (int i = 0; i < 2'000; ++i) {
+        std::vector<QuoteLine> lines;
+        for (int k = 0; k < 8; ++k) lines.push_back(line(minor(static_cast<std::int64_t>(random() % 100'000)), {static_cast<std::int64_t>(random() % 3) * 7'000}));
+        const QuoteTotals before = totals_of(lines, prices, true);
+        std::shuffle(lines.begin(), lines.end(), random);
+        const QuoteTotals after = totals_of(lines, prices, true);
+        REQUIRE(before.total == after.total);
+        REQUIRE(before.net == after.net);
+    }
+}
+
+TEST_CASE("a count split in two lines moves the sum by a minor unit a line at most")
+{
+    std::mt19937_64 random(6);
+    for (int i = 0; i < 100'000; ++i) {
+        const Money each = minor(static_cast<std::int64_t>(random() % 1'000'000));
+        const std::int64_t first = static_cast<std::int64_t>(random() % 100'000), second = static_cast<std::int64_t>(random() % 100'000);
+        const Money whole = line_amount(each, {first + second}), split = line_amount(each, {first}) + line_amount(each, {second});
+        REQUIRE(std::abs((whole - split).minor()) <= 1);
+    }
+}
+
+TEST_CASE("lines for the same thing are one, rounded once")
+{
+    Prices prices = some_prices();
+    prices.profiles["tube"] = {minor(333), {}, {}};
+    const LineMaker make(prices);
+    const auto lines = merged({make.tube("tube", mm(500)), make.labour(PricedWork::grease, 1), make.tube("tube", mm(1000))});
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[0].quantity.thousandths == 1'500);
+    CHECK(lines[0].amount == minor(500));
+}
+
+TEST_CASE("a tube is sold by whole millimetres, rounded up")
+{
+    Prices prices = some_prices();
+    prices.profiles["tube"] = {minor(1'000), {}, {}};
+    CHECK(LineMaker(prices).tube("tube", Length::micrometres(500'001)).quantity.thousandths == 501);
+    CHECK(LineMaker(prices).tube("tube", mm(500)).quantity.thousandths == 500);
+}
