@@ -11,6 +11,7 @@
 #include "shaftcut/trade/checks/checks.hpp"
 #include "shaftcut/trade/choose/choose.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
+#include "shaftcut/trade/quote/quote.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
 #include "support/shell.hpp"
@@ -228,6 +229,13 @@ TEST_CASE("the table of fields of choices has every field, and no other")
 {
     const Run ended = run({"choose", "--config", config_folder, "--formats", "json", "--output", "-", sample("choose/measured-grooves")});
     check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/choose.md").rows_under("Its figures"), with(with(word_set<ChoiceResult>(), word_set<Reference>()), {"null"}));
+}
+
+TEST_CASE("the table of fields of a quote has every field, and no other")
+{
+    const Run ended = run({"quote", "--config", config_folder, "--formats", "json", "--output", "-", sample("refused-transport-height")});
+    Names words = with(with(word_set<QuoteVerdict>(), word_set<QuoteUnit>()), with(word_set<AlternativeKind>(), word_set<PricesStated>()));
+    check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/quote.md").rows_under("Its figures"), with(words, {"null", "cut", "as-is", "cash-rounding"}));
 }
 
 TEST_CASE("every name of the workbook that is described is there, and every one that its header promises is described")

@@ -41,7 +41,7 @@ Outcome write_configuration(const std::string& folder, const std::string& name, 
     return fault ? report(*fault, console) : Outcome::answered;
 }
 
-EngineLoaded load_engine(const std::string& folder, Console& console)
+EngineLoaded load_engine(const std::string& folder, Console& console, bool prices)
 {
     if (folder.empty()) {
         console.err << "shaftcut: " << no_configuration(configuration_places(), console.wording) << "\n";
@@ -50,9 +50,13 @@ EngineLoaded load_engine(const std::string& folder, Console& console)
     Configuration configuration;
     for (const char* name : {"series.xml", "workshop.xml"})
         if (auto file = load_or_report(folder + "/" + name, console)) configuration.files.push_back(std::move(*file));
-    auto lists = load_if_there(folder + "/lists.xml", console);
-    if (!lists) return {std::nullopt, Outcome::unwritable};
-    if (!lists->bytes.empty()) configuration.files.push_back(std::move(*lists));
+    std::vector<std::string> may_be_missing{"lists.xml"};
+    if (prices) may_be_missing.emplace_back("prices.csv");
+    for (const std::string& name : may_be_missing) {
+        auto file = load_if_there(folder + "/" + name, console);
+        if (!file) return {std::nullopt, Outcome::unwritable};
+        if (!file->bytes.empty()) configuration.files.push_back(std::move(*file));
+    }
     Loaded loaded = Engine::load(configuration);
     const Outcome outcome = report(loaded.problems, console);
     return {std::move(loaded.engine), loaded.missing.empty() ? outcome : Outcome::unwritable};

@@ -14,7 +14,8 @@ struct EngineLoaded {
     Outcome outcome = Outcome::answered;
 };
 // An empty `folder`: none was found, and every place that was tried is said.
-EngineLoaded load_engine(const std::string& folder, Console& console);
+// `prices`: a wholesaler's list is read too, which may be long.
+EngineLoaded load_engine(const std::string& folder, Console& console, bool prices = false);
 
 // Says each problem on a line of its own. Bad input, where there is any.
 Outcome report(const Problems& problems, Console& console);

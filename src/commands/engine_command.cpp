@@ -20,7 +20,7 @@ std::string EngineCommand::set_up(const std::vector<std::string>& arguments, con
 
 Outcome EngineCommand::run(Console& console)
 {
-    const EngineLoaded loaded = load_engine(options_.config, console);
+    const EngineLoaded loaded = load_engine(options_.config, console, texts_.reads_prices);
     return loaded.engine ? answer(*loaded.engine, console) : loaded.outcome;
 }
 

@@ -36,6 +36,7 @@ struct CommonOptionTexts {
     std::string output = ".", config = {}, formats = "pdf,xlsx,json", units = {}, paper = "a4";
     bool replace = false;
     bool json_to_standard_output = true;       // by --output -
+    bool reads_prices = false;                 // prices.csv of the configuration, too
 };
 boost::program_options::options_description common_options(CommonOptionTexts& texts, const Wording& w);
 // Those of a command that writes no documents.

@@ -10,6 +10,7 @@
 #include "order_number.hpp"
 #include "page/cairo_pages.hpp"
 #include "page/font.hpp"
+#include "shaftcut/engine/quote_answer.hpp"
 #include "shaftcut/trade/order/tag.hpp"
 #include "tag/tag_words.hpp"
 #include "workbook_faults.hpp"
@@ -24,6 +25,7 @@ constexpr std::size_t most_rows_on_paper = 20'000;
 Wording wording_for(const BuildPlan& plan) { return Wording(plan.units, About::new_shaft); }
 Wording wording_for(const Batch& batch) { return Wording(batch.units, About::new_shaft); }
 Wording wording_for(const ShaftAfterCut& shaft) { return Wording(shaft.order.units); }
+Wording wording_for(const QuotePaper& paper) { return Wording(paper.quote.units); }
 Wording wording_for(const Tag& tag) { return Wording(tag.order.units); }
 Wording wording_for(const auto& of_shaft_that_exists) { return Wording(of_shaft_that_exists.units); }
 
@@ -83,6 +85,7 @@ bool comes_as(Question question, Format format)
     case Question::choose: return any(kinds, choose_writings(), format);
     case Question::build: return any(kinds, build_plan_writings(), format) || any(documents_of_batch(), batch_writings(), format);
     case Question::saw: return any(kinds, saw_order_writings(), format);
+    case Question::quote: return any(kinds, quote_writings(), format);
     case Question::form: break;
     }
     return any(kinds, form_writings(), format);
@@ -130,6 +133,16 @@ std::vector<Document> documents(const SawOrder& order, const std::vector<Format>
 std::vector<Document> documents(const MeasuringForm& form, const std::vector<Format>& formats, const Wishes& wishes)
 {
     return made(form, measuring_form_name(form), chosen(documents_of(Question::form), form_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const QuotePaper& paper, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    return made(paper, paper.file_name, chosen(documents_of(Question::quote), quote_writings(), formats), wishes);
+}
+
+std::vector<std::string> quote_document_names(const QuotePaper& paper, const std::vector<Format>& formats)
+{
+    return names_of(paper.file_name, chosen(documents_of(Question::quote), quote_writings(), formats));
 }
 
 std::vector<std::string> document_names(const Answer& answer, const std::vector<Format>& formats)

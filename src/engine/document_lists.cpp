@@ -8,9 +8,12 @@
 #include "engine/said.hpp"
 #include "form/measuring_form_sheets.hpp"
 #include "geometry_sheet/geometry_sheet.hpp"
+#include "json/quote_json.hpp"
 #include "labels/labels_sheet.hpp"
 #include "page/cairo_pages.hpp"
 #include "plate/plate_sheet.hpp"
+#include "quote_book/quote_workbook.hpp"
+#include "quote_sheet/quote_sheet.hpp"
 #include "saw_book/batch_workbook.hpp"
 #include "saw_book/saw_workbook.hpp"
 #include "saw_sheet/batch_saw_sheets.hpp"
@@ -20,6 +23,7 @@
 #include "terminal/build_terminal.hpp"
 #include "terminal/choose_terminal.hpp"
 #include "terminal/lengths_terminal.hpp"
+#include "terminal/quote_terminal.hpp"
 #include "terminal/terminal_text.hpp"
 #include "work_order_book/work_order_workbook.hpp"
 
@@ -142,6 +146,23 @@ constexpr std::array form_rows{
                            [](const MeasuringForm& form, const Wishes& wishes, const Wording& w) { return measuring_form_pdf(form, wishes.paper, wishes.fonts, w); }},
 };
 
+// An estimate goes home with what is to be measured there.
+std::string quote_pdf(const QuotePaper& paper, const Wishes& wishes, const Wording& w)
+{
+    std::vector<Page> pages = draw_quote_sheet(paper.quote, wishes.paper, wishes.fonts, w);
+    if (paper.form)
+        for (Page& page : draw_measuring_form(*paper.form, wishes.paper, wishes.fonts, w)) pages.push_back(std::move(page));
+    return pdf_of(pages, quote_sheet_info(paper.quote, w), wishes.fonts);
+}
+
+constexpr std::array quote_rows{
+    Writing<QuotePaper>{quote_sheet, Format::pdf, ".pdf", quote_pdf},
+    Writing<QuotePaper>{quote_workbook, Format::xlsx, ".xlsx", [](const QuotePaper& paper, const Wishes& wishes, const Wording& w) { return quote_workbook_of(paper.quote, w, wishes.paper); }},
+    Writing<QuotePaper>{quote_answer, Format::json, ".json", [](const QuotePaper& paper, const Wishes& wishes, const Wording& w) { return json_of(paper.quote, wishes.json, w); }},
+    Writing<QuotePaper>{quote_answer, Format::terminal, ".txt", [](const QuotePaper& paper, const Wishes& wishes, const Wording& w) { return quote_text(paper.quote, wishes.colour, w); }},
+};
+
+constexpr std::array quote_kinds{quote_sheet, quote_workbook, quote_answer};
 constexpr std::array cut_kinds{cut_sheet, work_order, answer};
 constexpr std::array with_shaft_kinds{DocumentKind::tag};
 constexpr std::array with_new_shaft_kinds{plate};
@@ -164,6 +185,7 @@ std::span<const DocumentKind> documents_of(Question question)
     case Question::choose: return choose_kinds;
     case Question::build: return build_kinds;
     case Question::saw: return saw_kinds;
+    case Question::quote: return quote_kinds;
     case Question::form: break;
     }
     return form_kinds;
@@ -183,5 +205,6 @@ std::span<const Writing<BuildPlan>> build_plan_writings() { return build_plan_ro
 std::span<const Writing<Batch>> batch_writings() { return batch_rows; }
 std::span<const Writing<SawOrder>> saw_order_writings() { return saw_order_rows; }
 std::span<const Writing<MeasuringForm>> form_writings() { return form_rows; }
+std::span<const Writing<QuotePaper>> quote_writings() { return quote_rows; }
 
 }  // namespace shaftcut

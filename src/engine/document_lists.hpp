@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "shaftcut/engine/answer.hpp"
+#include "shaftcut/engine/quote_answer.hpp"
 #include "tag/tag_sheet.hpp"
 #include "wording.hpp"
 
@@ -16,11 +17,12 @@ enum class DocumentKind {
     cut_sheet, work_order, answer, tag,                     // of a shaft that exists
     lengths_sheet, lengths_answer,                          // of a machine
     after_cut_answer,                                       // of a shaft as it was cut
-    assembly, assembly_answer, plate,                       // of one order of a list
     choose_answer,                                          // of the catalogue's shafts for a job without one
+    assembly, assembly_answer, plate,                       // of one order of a list
     batch_summary, batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
     saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
-    measuring_form
+    measuring_form,
+    quote_sheet, quote_workbook, quote_answer               // of what something costs
 };
 
 // The first list. In the order in which they are handed out.
@@ -50,6 +52,7 @@ std::span<const Writing<BuildPlan>> build_plan_writings();
 std::span<const Writing<Batch>> batch_writings();
 std::span<const Writing<SawOrder>> saw_order_writings();
 std::span<const Writing<MeasuringForm>> form_writings();
+std::span<const Writing<QuotePaper>> quote_writings();
 
 // The rows of these documents in these formats, by format and then by document.
 template <class From>

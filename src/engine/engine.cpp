@@ -9,6 +9,7 @@
 #include "engine/said.hpp"
 #include "known.hpp"
 #include "lists/lists_reader.hpp"
+#include "lists/price_list.hpp"
 #include "measured_reader.hpp"
 #include "order_number.hpp"
 #include "reading/said.hpp"
@@ -19,13 +20,20 @@
 namespace shaftcut {
 namespace {
 
+// The file called so; null where it is not there.
+const Source* find_file(const Configuration& configuration, const std::string& name)
+{
+    const auto is_it = [&](const Source& file) { return file.name.substr(file.name.find_last_of('/') + 1) == name; };
+    const auto file = std::find_if(configuration.files.begin(), configuration.files.end(), is_it);
+    return file == configuration.files.end() ? nullptr : &*file;
+}
+
 // The file called so, read; neither a value nor a problem where it is not there.
 template <class T, class Reader>
 Read<T> read_file(const Configuration& configuration, const std::string& name, const Reader& read)
 {
-    const auto is_it = [&](const Source& file) { return file.name.substr(file.name.find_last_of('/') + 1) == name; };
-    const auto file = std::find_if(configuration.files.begin(), configuration.files.end(), is_it);
-    return file == configuration.files.end() ? Read<T>() : read(*file);
+    const Source* const file = find_file(configuration, name);
+    return file ? read(*file) : Read<T>();
 }
 
 // Series and connections are those of the catalogue: without a sound one the maps are not looked at.
@@ -33,6 +41,17 @@ Read<std::vector<ListMap>> read_maps(const Configuration& configuration, const R
 {
     if (!catalogue.value) return {};
     return read_file<std::vector<ListMap>>(configuration, "lists.xml", [&](const Source& file) { return read_lists(file, *catalogue.value); });
+}
+
+// A wholesaler's list beside the workshop's own prices.
+FaultList add_prices(const Configuration& configuration, std::optional<Prices>& prices)
+{
+    const Source* const list = find_file(configuration, "prices.csv");
+    if (!list) return {};
+    if (prices) return add_price_list(*list, *prices);
+    Faults faults(list->name);
+    faults.add(Spot{}, Contradiction::list_without_currency);
+    return faults.listed();
 }
 
 template <class T>
@@ -136,13 +155,16 @@ Loaded Engine::load(const Configuration& configuration)
     auto catalogue = read_file<Catalogue>(configuration, "series.xml", read_catalogue);
     auto workshop = read_file<StatedWorkshop>(configuration, "workshop.xml", read_workshop);
     auto lists = read_maps(configuration, catalogue);
+    std::optional<Prices> prices = workshop.value ? workshop.value->prices : std::nullopt;
+    FaultList price_faults = workshop.value ? add_prices(configuration, prices) : FaultList();
     Loaded loaded{std::nullopt, problems_of(catalogue.faults), {}};
-    for (const FaultList* faults : {&workshop.faults, &lists.faults})
+    for (const FaultList* faults : {&workshop.faults, &price_faults, &lists.faults})
         for (const Fault& fault : *faults) loaded.problems.push_back(problem_of(fault));
     if (is_missing(catalogue)) loaded.missing.emplace_back("series.xml");
     if (is_missing(workshop)) loaded.missing.emplace_back("workshop.xml");
-    if (catalogue.value && workshop.value && lists.faults.empty())
-        loaded.engine = Engine(std::make_shared<const Known>(Known{std::move(*catalogue.value), *workshop.value, workshop.value->firm, std::move(lists.value).value_or(std::vector<ListMap>())}));
+    if (catalogue.value && workshop.value && price_faults.empty() && lists.faults.empty())
+        loaded.engine = Engine(std::make_shared<const Known>(
+            Known{std::move(*catalogue.value), *workshop.value, workshop.value->firm, std::move(prices), std::move(lists.value).value_or(std::vector<ListMap>())}));
     return loaded;
 }
 

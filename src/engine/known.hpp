@@ -1,12 +1,14 @@
 // What the configuration says, shared by an engine and the runs that it has begun.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "lists/order_columns.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/data/firm.hpp"
+#include "shaftcut/trade/data/prices.hpp"
 
 namespace shaftcut {
 
@@ -14,6 +16,7 @@ struct Known {
     Catalogue catalogue;
     Workshop workshop;
     Firm firm;
+    std::optional<Prices> prices = {};
     std::vector<ListMap> lists = {};
 };
 

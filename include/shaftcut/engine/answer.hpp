@@ -21,7 +21,7 @@
 
 namespace shaftcut {
 
-enum class Question { cut, lengths, after_cut, choose, build, saw, form };
+enum class Question { cut, lengths, after_cut, choose, quote, build, saw, form };
 
 // To one job: either a work order, or the file's problems. `order`, `key` and `place` are there as soon as the job could be read.
 struct Answer {
@@ -75,9 +75,9 @@ bool comes_as(Question question, Format format);
 std::vector<Document> documents(const Answer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 // ORDER-after-cut.json, .txt. `answer` must hold a shaft.
 std::vector<Document> documents(const AfterCutAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
-// ORDER-assembly.pdf and ORDER.txt of a shaft made to order; where it is wished and the shaft can be built, ORDER-plate.pdf. Its figures stand in the batch's JSON.
 // ORDER-choices.json, .txt. `answer` must hold choices.
 std::vector<Document> documents(const ChooseAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
+// ORDER-assembly.pdf and ORDER.txt of a shaft made to order; where it is wished and the shaft can be built, ORDER-plate.pdf. Its figures stand in the batch's JSON.
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-summary.pdf; NAME-saw-plan.pdf, every profile's saw sheets one after the other, none where nothing is sawn; NAME-labels.pdf, none where nothing
 // can be built or too many were asked for (why_no_labels()); NAME-batch.xlsx; NAME.txt. Its JSON is made piece by piece by BatchJson.

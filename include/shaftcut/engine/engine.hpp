@@ -13,13 +13,14 @@
 #include "shaftcut/engine/answer.hpp"
 #include "shaftcut/engine/additions.hpp"
 #include "shaftcut/engine/build_run.hpp"
+#include "shaftcut/engine/quote_answer.hpp"
 #include "shaftcut/engine/saw_run.hpp"
 #include "shaftcut/engine/series_form.hpp"
 
 namespace shaftcut {
 
-// The configuration's files; each is found by what its name ends with behind the last "/": series.xml, workshop.xml, and lists.xml, which
-// may be missing.
+// The configuration's files; each is found by what its name ends with behind the last "/": series.xml, workshop.xml, and lists.xml and
+// prices.csv, which may be missing.
 struct Configuration {
     std::vector<Source> files;
 };
@@ -37,6 +38,8 @@ public:
     Answer lengths(const Source& job, const Wishes& wishes) const;
     // What a shaft is that was cut by the answer to this job, by what was measured of it afterwards. Everything wrong with either file is a problem.
     AfterCutAnswer after_cut(const Source& job, const Source& measured, const Wishes& wishes) const;
+    // What a job, or each customer's orders of a list, costs by the workshop's prices.
+    QuoteAnswer quote(const Source& file, const Wishes& wishes, const QuoteWishes& quote) const;
     // Which shafts of the catalogue would serve, of a job that states no shaft but its ends. `progress`: how many series are done.
     ChooseAnswer choose(const Source& job, const Wishes& wishes, const ChooseProgress& progress = {}) const;
     // Shafts made to order, of a list whose name ends with .csv or .xml.

@@ -5,6 +5,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "shaftcut/documents/json/json.hpp"
 #include "shaftcut/documents/page/document.hpp"
@@ -25,6 +26,15 @@ struct Wishes {
     bool plate = false;                     // with each shaft made to order that can be built, its plate
     FontFiles fonts;                        // what sheets and pictures are drawn with; needed for those alone
     std::function<void(std::size_t drawn, std::size_t of)> labels_drawn = {};  // after each sheet of labels; from any thread
+};
+
+// Of a quote. `issued`: its day, YYYY-MM-DD; empty: the job's own. `discount`: "5%" or an amount in the currency of the prices, "12.50"; empty: none.
+struct QuoteWishes {
+    std::string issued = {}, discount = {};
+    std::vector<std::string> services = {};
+    bool alternatives = false;      // those of a refused cut come in any case
+    bool before_measuring = false;  // an estimate, of a job without a shaft and a fit
+    std::function<void(std::size_t done, std::size_t of)> quoted = {};  // after each order of a list
 };
 
 // Of a saw plan, or of all those of a batch.

@@ -7,7 +7,9 @@
 
 namespace shaftcut {
 
-enum class CommandName { cut, form, lengths, build, saw, after_cut, choose, catalogue, catalogue_add };
-template <> struct Words<CommandName> { static constexpr std::array all{"cut", "form", "lengths", "build", "saw", "after-cut", "choose", "catalogue", "catalogue add"}; };
+enum class CommandName { cut, form, lengths, build, saw, after_cut, choose, quote, catalogue, catalogue_add };
+template <> struct Words<CommandName> {
+    static constexpr std::array all{"cut", "form", "lengths", "build", "saw", "after-cut", "choose", "quote", "catalogue", "catalogue add"};
+};
 
 }  // namespace shaftcut

@@ -11,6 +11,7 @@ std::string summary(CommandName command, const Wording& w)
     case CommandName::build: return w("parts, blanks and saw plans for shafts made to order");
     case CommandName::saw: return w("a saw plan for any list of pieces on any stock");
     case CommandName::after_cut: return w("the shaft as it was cut: right, how much more, or not to be used");
+    case CommandName::quote: return w("what the job costs");
     case CommandName::choose: return w("which shafts of the catalogue would serve a tractor and machine, cut or as they are");
     case CommandName::catalogue_add: return w("asks for a new series' figures and writes it into the configuration");
     case CommandName::catalogue: break;
@@ -38,6 +39,10 @@ std::string usage(CommandName command, const Wording& w)
         return w("shaftcut after-cut JOB.xml MEASURED.xml\n\nSays of a shaft that was cut by the answer to the job what it is by what was measured of it afterwards: right, how\n"
                  "much more to saw off, to be measured again, or too short and not to be used; and writes the figures (JSON). A shaft to be\n"
                  "measured again or not to be used ends the call with 1.");
+    case CommandName::quote:
+        return w("shaftcut quote JOB.xml... | ORDERS.csv|ORDERS.xlsx|ORDERS.xml\n\nSays what a job costs by the prices of workshop.xml and prices.csv, or what the orders of each customer of a list do: an\n"
+                 "offer (PDF), the desk's own workbook (XLSX) and the figures (JSON). Of a cut that is refused it offers what would serve\n"
+                 "instead. A quote that is not complete ends the call with 1.");
     case CommandName::choose:
         return w("shaftcut choose JOB.xml...\n\nSays which shafts of the catalogue would serve a tractor and machine: every series at every closed length that it lists, as\n"
                  "it is, cut, or why not, and what could be made to order; and writes the figures (JSON). The job's shaft has no series and no\n"
@@ -84,6 +89,11 @@ std::string say(OptionText option, const Wording& w)
     case OptionText::trim_start: return w("waste at a bar's starting end, kerf included (default: 0)");
     case OptionText::trim_end: return w("waste at a bar's other end (default: 0)");
     case OptionText::list: return w("read the list by this map of the configuration's lists.xml: its headings, words and articles");
+    case OptionText::issued: return w("day of the quote, YYYY-MM-DD (default: that of SOURCE_DATE_EPOCH, else the job's own)");
+    case OptionText::discount: return w("taken off: a percentage, such as 5%, or an amount");
+    case OptionText::service: return w("a service that workshop.xml prices, such as collection; may be given again");
+    case OptionText::alternatives: return w("offer what else would serve, too; of a refused cut it is offered in any case");
+    case OptionText::before_measuring: return w("an estimate of a job that holds no shaft and no fit yet, with the measuring form");
     case OptionText::learn: return w("ask what the list's unknown headings, words and articles are, and write that into the map of --list; nothing is built");
     case OptionText::plate: return w("write ORDER-plate.pdf too: what stands on a new shaft's plate");
     case OptionText::seconds: break;

@@ -56,6 +56,7 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
     case CommandName::cut:
     case CommandName::build:
     case CommandName::saw:
+    case CommandName::quote:
     case CommandName::catalogue:
     case CommandName::catalogue_add: break;
     }
@@ -69,6 +70,11 @@ std::string unknown_machine(const std::string& kind, const Wording& w)
 
 std::string plate_without_pdf(const Wording& w) { return w("--plate: the plate is a PDF; add pdf to --formats"); }
 std::string tag_without_pdf(const Wording& w) { return w("--tag: the tag is a PDF; add pdf to --formats"); }
+
+std::string no_day(const std::string& option, const std::string& value, const Wording& w)
+{
+    return w("{option} {value} is no day of the calendar; write YYYY-MM-DD, such as 2026-11-24", {{"option", option}, {"value", quoted(value)}});
+}
 
 std::string standard_output_fault(CommandName command, const Wording& w)
 {

@@ -31,6 +31,8 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
 std::string unknown_machine(const std::string& kind, const Wording& w);
 // Of --tag without a PDF.
 std::string tag_without_pdf(const Wording& w);
+// Of a value that is no day of the calendar.
+std::string no_day(const std::string& option, const std::string& value, const Wording& w);
 // Likewise of --plate.
 std::string plate_without_pdf(const Wording& w);
 // Of --output -, where it is not JSON that is written.

@@ -1,0 +1,139 @@
+// shaftcut quote as a program: offers, their totals and what is refused.
+#include <nlohmann/json.hpp>
+
+#include "commands/program.hpp"
+#include "support/catch.hpp"
+
+using namespace shaftcut;
+using namespace shaftcut::test;
+
+namespace {
+
+Run quote(const std::vector<std::string>& arguments)
+{
+    std::vector<std::string> all{"quote", "--config", config_folder};
+    all.insert(all.end(), arguments.begin(), arguments.end());
+    return run(all);
+}
+
+nlohmann::ordered_json json_of(const std::vector<std::string>& arguments)
+{
+    std::vector<std::string> all{"--formats", "json", "--output", "-"};
+    all.insert(all.end(), arguments.begin(), arguments.end());
+    const Run ended = quote(all);
+    INFO(ended.err);
+    REQUIRE(!ended.out.empty());
+    return nlohmann::ordered_json::parse(ended.out);
+}
+
+bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+std::int64_t cents(const nlohmann::ordered_json& amount)
+{
+    std::string digits = amount.get<std::string>();
+    std::erase(digits, '.');
+    return std::stoll(digits);
+}
+
+}  // namespace
+
+TEST_CASE("a job that is cut is offered, and its figures add up")
+{
+    const auto json = json_of({sample("plain-cut")});
+    CHECK(json["verdict"] == "complete");
+    CHECK(json["currency"] == "EUR");
+    std::int64_t lines = 0, tax = 0;
+    for (const auto& line : json["lines"]) lines += cents(line["amount"]);
+    for (const auto& one : json["tax"]) tax += cents(one["amount"]);
+    CHECK(lines == cents(json["net"]));
+    CHECK(lines + tax == cents(json["total"]));
+    CHECK(json["alternatives"].empty());
+    CHECK(json["valid_until"].is_string());
+}
+
+TEST_CASE("a refused cut is not priced, and what would serve is")
+{
+    const Run ended = quote({"--formats", "json", "--output", "-", sample("refused-transport-height")});
+    CHECK(ended.exit == 1);
+    const auto json = nlohmann::ordered_json::parse(ended.out);
+    CHECK(json["verdict"] == "refused");
+    REQUIRE(!json["alternatives"].empty());
+    CHECK(json["alternatives"][0]["kind"] == "change-at-machine");
+    CHECK(json["alternatives"][0]["total"].is_string());
+    for (const auto& line : json["lines"]) CHECK(line["text"] == "measuring");
+}
+
+TEST_CASE("a list is quoted customer by customer, and what is held or refused is not offered")
+{
+    const Folder folder;
+    const Run ended = quote({"--formats", "json", "--output", folder.path(), source_folder + "/samples/orders.csv"});
+    CHECK(ended.exit == 1);
+    CHECK(ended.err.empty());
+    std::size_t found = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(folder.path())) {
+        CHECK(entry.path().filename().string().starts_with("orders-quote"));
+        const auto json = nlohmann::ordered_json::parse(read_all(entry.path().string()));
+        found += json["orders"].size();
+        for (const auto& line : json["lines"]) CHECK((line["amount"].is_null() || cents(line["amount"]) >= 0));
+    }
+    CHECK(found > 3);
+}
+
+TEST_CASE("discounts, services and days are taken or refused with what would be right")
+{
+    const auto plain = json_of({sample("plain-cut")}), less = json_of({"--discount", "10%", "--service", "collection", sample("plain-cut")});
+    CHECK(cents(less["net"]) != cents(plain["net"]));
+    CHECK(less["tax"].size() == 2);
+    CHECK(json_of({"--issued", "2026-01-31", sample("plain-cut")})["valid_until"] == "2026-03-02");
+    for (const auto& [arguments, says] : std::initializer_list<std::pair<std::vector<std::string>, const char*>>{
+             {{"--discount", "101%"}, "is no discount"},
+             {{"--discount", "1,50"}, "is no discount"},
+             {{"--discount", "100000"}, "more than there is to pay"},
+             {{"--service", "colection"}, "did you mean \"collection\"?"},
+             {{"--issued", "2026-02-30"}, "is no day of the calendar"},
+             {{"--issued", "24.11.2026"}, "is no day of the calendar"}}) {
+        auto all = arguments;
+        all.insert(all.end(), {"--formats", "json", "--output", "-", sample("plain-cut")});
+        const Run ended = quote(all);
+        INFO(says);
+        CHECK(ended.exit == 2);
+        CHECK(has(ended.err, says));
+        CHECK(ended.out.empty());
+    }
+}
+
+TEST_CASE("before measuring there is an estimate from one amount to another")
+{
+    const Folder folder;
+    const std::string job = folder.file("job.xml");
+    write_all(job, "<job order=\"Q-1\" units=\"mm\"><for customer=\"A\" machine=\"B\"/></job>");
+    const auto json = json_of({"--before-measuring", job});
+    CHECK(json["verdict"] == "estimate");
+    CHECK(cents(json["total"]) < cents(json["total_up_to"]));
+    CHECK(json["lines"].size() == 2);
+    const Run measured = quote({"--before-measuring", "--formats", "json", "--output", "-", sample("plain-cut")});
+    CHECK(measured.exit == 2);
+    CHECK(has(measured.err, "unknown element"));
+}
+
+TEST_CASE("an order that comes twice in one call is said, and offered once")
+{
+    const Run ended = quote({"--formats", "json", "--output", "-", sample("plain-cut"), sample("plain-cut")});
+    CHECK(ended.exit == 2);
+    CHECK(std::count(ended.out.begin(), ended.out.end(), '\n') == 1);
+}
+
+TEST_CASE("without prices nothing is quoted")
+{
+    const Folder folder;
+    std::filesystem::copy(config_folder, folder.file("config"), std::filesystem::copy_options::recursive);
+    std::filesystem::remove(folder.file("config") + "/prices.csv");
+    std::string workshop = read_all(folder.file("config") + "/workshop.xml");
+    const std::size_t from = workshop.find("  <prices"), to = workshop.find("</prices>");
+    write_all(folder.file("config") + "/workshop.xml", workshop.erase(from, to + 10 - from));
+    const Run ended = run({"quote", "--config", folder.file("config"), "--output", folder.path(), sample("plain-cut")});
+    CHECK(ended.exit == 2);
+    CHECK(has(ended.err, "workshop.xml states no prices"));
+    write_all(folder.file("config") + "/prices.csv", "part,each\na,1\n");
+    CHECK(has(run({"quote", "--config", folder.file("config"), "--output", folder.path(), sample("plain-cut")}).err, "prices.csv:1:1: the list has prices in no currency"));
+}
