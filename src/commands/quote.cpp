@@ -1,7 +1,6 @@
 // shaftcut quote: what the job costs.
 #include <algorithm>
 #include <cstdlib>
-#include <map>
 #include <ostream>
 
 #include "commands/usage_faults.hpp"
@@ -9,6 +8,7 @@
 #include "engine_command.hpp"
 #include "hand_out.hpp"
 #include "load.hpp"
+#include "order_files.hpp"
 
 namespace shaftcut {
 namespace {
@@ -57,6 +57,7 @@ private:
         const auto comes = [](Format format) { return comes_as(Question::quote, format); };
         if (!std::all_of(options().formats.begin(), options().formats.end(), comes)) return formats_fault(CommandName::quote, texts().offered, w);
         if (!wishes_.issued.empty() && !parse_day(wishes_.issued)) return no_day("--issued", wishes_.issued, w);
+        if (wishes_.before_measuring && (wishes_.alternatives || !wishes_.discount.empty())) return estimate_takes_neither(w);
         if (wishes_.issued.empty()) wishes_.issued = day_of_source_date();
         return files().empty() ? no_file(CommandName::quote, w) : "";
     }
@@ -84,23 +85,13 @@ private:
             console.err << "shaftcut: " << answer.why_not << "\n";
             return Outcome::bad_input;
         }
-        Outcome outcome = report(met_before(answer, path, console.wording), console);
-        if (outcome != Outcome::answered && answer.papers.size() < 2) return outcome;
-        outcome = std::max(outcome, report(answer.problems, console));
+        Outcome outcome = report(order_files_.problems_of(answer, path, console.wording), console);
+        if (outcome != Outcome::answered) return outcome;
         for (const QuotePaper& paper : answer.papers) {
             outcome = std::max(outcome, is_open(paper.quote) ? Outcome::refused : Outcome::answered);
             outcome = std::max(outcome, or_report(order_named(paper.quote.number, console.wording), console, [&] { return hand_out_paper(paper, wished, console); }));
         }
         return outcome;
-    }
-
-    Problems met_before(const QuoteAnswer& answer, const std::string& path, const Wording& w)
-    {
-        if (answer.key.empty()) return {};
-        const auto [earlier, added] = order_files_.emplace(answer.key, path);
-        if (added) return {};
-        const Said again = order_again(answer.papers.front().quote.number, earlier->second, w);
-        return {{answer.place, again.wrong, again.right}};
     }
 
     Outcome hand_out_paper(const QuotePaper& paper, const Wishes& wishes, Console& console) const
@@ -119,7 +110,7 @@ private:
 
     QuoteWishes wishes_;
     std::string list_;
-    std::map<std::string, std::string> order_files_;  // by its key, each order's job file
+    OrderFiles order_files_;
 };
 
 }  // namespace

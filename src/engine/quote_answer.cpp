@@ -1,9 +1,9 @@
 // What a job or a list of orders costs.
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "build_state.hpp"
-#include "estimate_reader.hpp"
 #include "job_reader.hpp"
 #include "known.hpp"
 #include "order_number.hpp"
@@ -20,18 +20,18 @@ namespace {
 
 using DiscountAsked = std::optional<std::variant<Percent, Money>>;
 
-// "5%" or "12.50"; nothing where it is neither.
+// "5%" or "12.50"; nothing where it is neither, or takes nothing off.
 DiscountAsked discount_of(const std::string& text, const Currency& currency)
 {
     constexpr std::int64_t most_percent = 100;
     if (!text.empty() && text.back() == '%') {
         const auto thousandths = parse_thousandths(std::string_view(text).substr(0, text.size() - 1), most_percent);
         const auto* read = std::get_if<std::int64_t>(&thousandths);
-        return read ? DiscountAsked(Percent{*read}) : std::nullopt;
+        return read && *read > 0 ? DiscountAsked(Percent{*read}) : std::nullopt;
     }
     const auto amount = parse_money(text, currency);
     const auto* read = std::get_if<Money>(&amount);
-    return read ? DiscountAsked(*read) : std::nullopt;
+    return read && *read > Money() ? DiscountAsked(*read) : std::nullopt;
 }
 
 std::vector<std::string> services_of(const Prices& prices)
@@ -49,13 +49,14 @@ public:
     std::string add(const std::string& customer)
     {
         const std::string name = customer.empty() ? list_ + "-quote" : list_ + "-quote-" + file_name_of(customer);
-        const int times = ++met_[order_key(name)];
-        return times == 1 ? name : name + "-" + std::to_string(times);
+        std::string own = name;
+        for (int number = 2; !met_.insert(order_key(own)).second; ++number) own = name + "-" + std::to_string(number);
+        return own;
     }
 
 private:
     std::string list_;
-    std::map<std::string, int> met_;
+    std::set<std::string> met_;
 };
 
 class Quoting {
@@ -138,6 +139,7 @@ private:
 
     void add_job(const Job& job, Quote quote)
     {
+        answer_.order = job.order;
         answer_.key = order_key(job.order);
         answer_.place = job.place;
         answer_.papers.push_back({std::move(quote), file_name_of(job.order) + "-quote", std::nullopt});
@@ -148,7 +150,8 @@ private:
         BuildStart start = start_build(known_, file_, wishes_, {});
         answer_.problems = std::move(start.problems);
         answer_.why_not = std::move(start.why_not);
-        if (!start.run) return;
+        // An offer that lacks an order that could not be read would pass for the whole.
+        if (!start.run || !answer_.problems.empty()) return;
         std::vector<OrdersToQuote> customers;
         std::map<std::string, std::size_t> found;
         const std::size_t count = start.run->left();

@@ -48,24 +48,28 @@ JobToChooseFor read_root_to_choose_for(Element& element, const Catalogue& catalo
     return wanted;
 }
 
+template <class T, class ReadRoot>
+Read<T> read_as(const Source& source, const ReadRoot& read_root)
+{
+    Read<T> read;
+    T value;
+    read.faults = read_document(source, "job", [&](Element& element) { value = read_root(element); });
+    if (read.faults.empty()) read.value = std::move(value);
+    return read;
+}
+
 }  // namespace
 
 Read<JobToChooseFor> read_job_to_choose_for(const Source& source, const Catalogue& catalogue)
 {
-    Read<JobToChooseFor> read;
-    JobToChooseFor wanted;
-    read.faults = read_document(source, "job", [&](Element& element) { wanted = read_root_to_choose_for(element, catalogue); });
-    if (read.faults.empty()) read.value = std::move(wanted);
-    return read;
+    return read_as<JobToChooseFor>(source, [&](Element& element) { return read_root_to_choose_for(element, catalogue); });
 }
+
+Read<Job> read_unmeasured_job(const Source& source) { return read_as<Job>(source, read_head); }
 
 Read<Job> read_job(const Source& source, const Catalogue& catalogue)
 {
-    Read<Job> read;
-    Job job;
-    read.faults = read_document(source, "job", [&](Element& element) { job = read_root(element, catalogue); });
-    if (read.faults.empty()) read.value = std::move(job);
-    return read;
+    return read_as<Job>(source, [&](Element& element) { return read_root(element, catalogue); });
 }
 
 }  // namespace shaftcut

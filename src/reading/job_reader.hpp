@@ -20,4 +20,8 @@ Read<Job> read_job(const Source& source, const Catalogue& catalogue);
 // config/choose.xsd says the same for editors. Checked in tests/reading/choose_reader_test.cpp and by tests/reading/bad/choose.
 Read<JobToChooseFor> read_job_to_choose_for(const Source& source, const Catalogue& catalogue);
 
+// A job before anything was measured: `job` with its order, date and `for`. Its shaft and fit are not there yet: a job that holds one is to be quoted
+// as it is. Checked in tests/reading/unmeasured_job_test.cpp.
+Read<Job> read_unmeasured_job(const Source& source);
+
 }  // namespace shaftcut

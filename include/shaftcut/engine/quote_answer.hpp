@@ -20,13 +20,13 @@ struct QuotePaper {
     std::optional<MeasuringForm> form;
 };
 
-// `problems`: of the file; of a list the other orders are still quoted. `why_not`: a sentence where the call asks for what the configuration has not,
-// or the amounts are too great to be counted. `key` and `place`: of a job, as in Answer.
+// `problems`: of the file; a list with any is not quoted at all, for an offer that lacks an order would pass for the whole. `why_not`: a sentence where the call asks for what the configuration has not,
+// or the amounts are too great to be counted. `order`, `key` and `place`: of a job, as in Answer; a list has none.
 struct QuoteAnswer {
     std::vector<QuotePaper> papers;
     Problems problems;
     std::string why_not;
-    std::string key;
+    std::string order, key;
     Place place;
 };
 

@@ -76,6 +76,11 @@ std::string no_day(const std::string& option, const std::string& value, const Wo
     return w("{option} {value} is no day of the calendar; write YYYY-MM-DD, such as 2026-11-24", {{"option", option}, {"value", quoted(value)}});
 }
 
+std::string estimate_takes_neither(const Wording& w)
+{
+    return w("--before-measuring takes neither --discount nor --alternatives: nothing is known yet that they could be taken of; leave them out");
+}
+
 std::string standard_output_fault(CommandName command, const Wording& w)
 {
     if (command == CommandName::form) return w("form writes no JSON to standard output; name a folder in --output");

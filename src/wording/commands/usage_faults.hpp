@@ -35,6 +35,8 @@ std::string tag_without_pdf(const Wording& w);
 std::string no_day(const std::string& option, const std::string& value, const Wording& w);
 // Likewise of --plate.
 std::string plate_without_pdf(const Wording& w);
+// Of --before-measuring with --discount or --alternatives.
+std::string estimate_takes_neither(const Wording& w);
 // Of --output -, where it is not JSON that is written.
 std::string standard_output_fault(CommandName command, const Wording& w);
 

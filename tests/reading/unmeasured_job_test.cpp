@@ -1,4 +1,4 @@
-#include "estimate_reader.hpp"
+#include "job_reader.hpp"
 
 #include "reading/support.hpp"
 
