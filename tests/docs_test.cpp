@@ -235,7 +235,7 @@ TEST_CASE("the table of fields of a quote has every field, and no other")
 {
     const Run ended = run({"quote", "--config", config_folder, "--formats", "json", "--output", "-", sample("refused-transport-height")});
     Names words = with(with(word_set<QuoteVerdict>(), word_set<QuoteUnit>()), with(word_set<AlternativeKind>(), word_set<PricesStated>()));
-    check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/quote.md").rows_under("Its figures"), with(words, {"null", "cut", "as-is", "cash-rounding"}));
+    check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/quote.md").rows_under("Its figures"), with(words, {"null", "cut", "as-is", "cash-rounding", "fits", "build", "held", "refused"}));
 }
 
 TEST_CASE("every name of the workbook that is described is there, and every one that its header promises is described")

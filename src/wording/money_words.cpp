@@ -3,22 +3,14 @@
 #include <algorithm>
 #include <string_view>
 
+#include "day.hpp"
+
 namespace shaftcut {
 namespace {
 
 constexpr std::string_view fixed_space = "\u00a0";
 
 enum class Month {};  // 0: January
-
-bool is_day(const std::string& date)
-{
-    constexpr std::string_view form = "dddd-dd-dd";
-    if (date.size() != form.size()) return false;
-    for (std::size_t i = 0; i < form.size(); ++i)
-        if (form[i] == 'd' ? date[i] < '0' || date[i] > '9' : date[i] != form[i]) return false;
-    const int month = std::stoi(date.substr(5, 2));
-    return month >= 1 && month <= 12;
-}
 
 }  // namespace
 
@@ -39,9 +31,10 @@ std::string say(Percent percent, const Wording& w) { return w("{percent}\u00a0%"
 
 std::string day_in_words(const std::string& date, const Wording& w)
 {
-    if (!is_day(date)) return date;
+    const auto day = parse_day(date);
+    if (!day) return date;
     return w("{day} {month:January|February|March|April|May|June|July|August|September|October|November|December} {year}",
-             {{"day", std::stoi(date.substr(8, 2))}, {"month", static_cast<Month>(std::stoi(date.substr(5, 2)) - 1)}, {"year", date.substr(0, 4)}});
+             {{"day", day->day}, {"month", static_cast<Month>(day->month - 1)}, {"year", day->year}});
 }
 
 }  // namespace shaftcut

@@ -1,4 +1,4 @@
-// Days of the Gregorian calendar, as files write them: YYYY-MM-DD. Checked in tests/words/day_test.cpp against the C library's calendar.
+// Days of the Gregorian calendar, as files write them: YYYY-MM-DD. Checked in tests/words/day_test.cpp against the standard library's calendar.
 #pragma once
 
 #include <optional>

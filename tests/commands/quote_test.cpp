@@ -69,14 +69,64 @@ TEST_CASE("a list is quoted customer by customer, and what is held or refused is
     const Run ended = quote({"--formats", "json", "--output", folder.path(), source_folder + "/samples/orders.csv"});
     CHECK(ended.exit == 1);
     CHECK(ended.err.empty());
-    std::size_t found = 0;
+    std::size_t found = 0, held = 0, refused = 0;
     for (const auto& entry : std::filesystem::directory_iterator(folder.path())) {
         CHECK(entry.path().filename().string().starts_with("orders-quote"));
         const auto json = nlohmann::ordered_json::parse(read_all(entry.path().string()));
         found += json["orders"].size();
+        for (const auto& order : json["orders"]) {
+            held += order["verdict"] == "held" ? 1 : 0;
+            refused += order["verdict"] == "refused" ? 1 : 0;
+            if (order["verdict"] != "build") CHECK(json["verdict"] == "incomplete");
+        }
         for (const auto& line : json["lines"]) CHECK((line["amount"].is_null() || cents(line["amount"]) >= 0));
     }
     CHECK(found > 3);
+    CHECK(held > 0);
+    CHECK(refused > 0);
+    CHECK(has(ended.out, "is not offered"));
+}
+
+TEST_CASE("customers whose names come to one file name have a file each")
+{
+    const Folder folder;
+    const std::string orders = read_all(source_folder + "/samples/orders.csv");
+    const std::size_t heading = orders.find('\n') + 1;
+    std::string list = orders.substr(0, heading), line = orders.substr(heading, orders.find('\n', heading) + 1 - heading);
+    const std::string customer = "Brookside Farm (invented)";
+    REQUIRE(line.find(customer) != std::string::npos);
+    int number = 0;
+    for (const char* name : {"Acme(x", "Acme)x", "Acme-x-2", ""}) {
+        std::string own = line;
+        own.replace(own.find(customer), customer.size(), name);
+        list += "X-" + std::to_string(++number) + own.substr(own.find(','));
+    }
+    write_all(folder.file("many.csv"), list);
+    quote({"--formats", "json", "--output", folder.file("out"), folder.file("many.csv")});
+    for (const char* name : {"many-quote-Acme-x.json", "many-quote-Acme-x-2.json", "many-quote-Acme-x-2-2.json", "many-quote.json"}) {
+        INFO(name);
+        CHECK(std::filesystem::exists(folder.file("out") + "/" + name));
+    }
+}
+
+TEST_CASE("an offer beside another has the same services and no discount below nothing")
+{
+    const auto json = json_of({"--alternatives", "--service", "collection", sample("between-grooves")});
+    REQUIRE(json["alternatives"].size() > 2);
+    CHECK(json["alternatives"][0]["kind"] == "this-shaft");
+    CHECK(json["alternatives"][0]["total"] == json["total"]);
+    std::int64_t least = cents(json["total"]);
+    for (const auto& one : json["alternatives"])
+        if (one["total"].is_string()) least = std::min(least, cents(one["total"]));
+    int cheapest = 0;
+    for (const auto& one : json["alternatives"]) {
+        cheapest += one["cheapest"].get<bool>() ? 1 : 0;
+        if (one["cheapest"].get<bool>()) CHECK(cents(one["total"]) == least);
+    }
+    CHECK(cheapest == 1);
+    const Run below = quote({"--discount", "5000", "--formats", "json", "--output", "-", sample("refused-overlap")});
+    CHECK(below.exit == 2);
+    CHECK(has(below.err, "more than there is to pay"));
 }
 
 TEST_CASE("discounts, services and days are taken or refused with what would be right")
@@ -87,6 +137,9 @@ TEST_CASE("discounts, services and days are taken or refused with what would be 
     CHECK(json_of({"--issued", "2026-01-31", sample("plain-cut")})["valid_until"] == "2026-03-02");
     for (const auto& [arguments, says] : std::initializer_list<std::pair<std::vector<std::string>, const char*>>{
              {{"--discount", "101%"}, "is no discount"},
+             {{"--discount", "0%"}, "is no discount"},
+             {{"--discount", "0"}, "is no discount"},
+             {{"--discount", "45", "--service", "collection"}, "more than there is to pay"},
              {{"--discount", "1,50"}, "is no discount"},
              {{"--discount", "100000"}, "more than there is to pay"},
              {{"--service", "colection"}, "did you mean \"collection\"?"},
@@ -111,6 +164,7 @@ TEST_CASE("before measuring there is an estimate from one amount to another")
     CHECK(json["verdict"] == "estimate");
     CHECK(cents(json["total"]) < cents(json["total_up_to"]));
     CHECK(json["lines"].size() == 2);
+    CHECK(quote({"--before-measuring", "--discount", "5%", "--formats", "json", "--output", "-", job}).exit == 2);
     const Run measured = quote({"--before-measuring", "--formats", "json", "--output", "-", sample("plain-cut")});
     CHECK(measured.exit == 2);
     CHECK(has(measured.err, "unknown element"));
@@ -136,4 +190,15 @@ TEST_CASE("without prices nothing is quoted")
     CHECK(has(ended.err, "workshop.xml states no prices"));
     write_all(folder.file("config") + "/prices.csv", "part,each\na,1\n");
     CHECK(has(run({"quote", "--config", folder.file("config"), "--output", folder.path(), sample("plain-cut")}).err, "prices.csv:1:1: the list has prices in no currency"));
+}
+
+TEST_CASE("of a list with a fault nothing is offered")
+{
+    const Folder folder;
+    const std::string orders = read_all(source_folder + "/samples/orders.csv");
+    write_all(folder.file("list.csv"), orders + orders.substr(orders.find('\n') + 1, 12) + "\n");
+    const Run ended = quote({"--formats", "json", "--output", folder.file("out"), folder.file("list.csv")});
+    CHECK(ended.exit == 2);
+    CHECK(has(ended.err, "list.csv:"));
+    CHECK(std::filesystem::is_empty(folder.file("out")));
 }

@@ -29,8 +29,7 @@ struct Currency {
     bool operator==(const Currency&) const = default;
 };
 
-// The currency of this code; nothing where there is none. Codes and digits: ISO 4217:2015 with its list one, from memory; checked
-// against the C library's locales where they are installed.
+// The currency of this code; nothing where there is none. Codes and digits: ISO 4217:2015 with its list one, from memory.
 std::optional<Currency> find_currency(std::string_view code);
 std::vector<std::string> currency_codes();
 

@@ -71,10 +71,18 @@ Json alternatives_of(const Quote& quote, const Wording& w)
     return list;
 }
 
+// "held", "refused", "build", "cut", "fits"; null before it was measured.
+Json verdict_of(const QuotedWork& work)
+{
+    if (work.held) return to_word(BuildVerdict::held);
+    if (work.verdict) return to_word(*work.verdict);
+    return work.made_to_order ? Json(to_word(BuildVerdict::build)) : Json(nullptr);
+}
+
 Json orders_of(const Quote& quote)
 {
     Json list = Json::array();
-    for (const QuotedWork& work : quote.work) list.push_back({{"order", work.order}, {"count", work.count}, {"refused", work.verdict == Verdict::refused}});
+    for (const QuotedWork& work : quote.work) list.push_back({{"order", work.order}, {"count", work.count}, {"verdict", verdict_of(work)}});
     return list;
 }
 

@@ -94,7 +94,9 @@ private:
             sheet_.put(text_column, CellFormula{fmt::format("IF(verdict={},{},{})", text_in_formula(say(Caption::complete)), text_in_formula(named), text_in_formula(incomplete)), figures_.ready ? named : incomplete}, loud, columns);
         else sheet_.put(text_column, named, loud, columns);
         sheet_.end_row(24);
-        if (figures_.ready) add_text(quote_sheet::meaning(quote_, w_), style::small());
+        Quote alone = quote_;  // what else would serve stands on the paper alone
+        alone.alternatives.clear();
+        if (figures_.ready) add_text(quote_sheet::meaning(alone, w_), style::small());
     }
 
     void add_work()

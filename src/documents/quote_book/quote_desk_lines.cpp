@@ -41,7 +41,7 @@ private:
         add_value("hourly_rate", Caption::hourly_rate, money(quote_.hourly_rate), money(style::input()), Caption::hourly_rate_remark);
         if (!figures_.has_charges) return;
         const bool by_percent = quote_.discount && quote_.discount->percent;
-        const Money off = quote_.discount && !by_percent && figures_.counted ? -figures_.discounts.front().value_or(Money()) : Money();
+        const Money off = quote_.discount ? quote_.discount->amount : Money();
         add_value("discount_percent", Caption::discount_percent, percent(by_percent ? quote_.discount->percent : std::nullopt), decimals(style::input()), Caption::discount_remark);
         add_value("discount_amount", Caption::discount_amount, off == Money() ? CellContent() : money(off), money(style::input()), Caption::discount_remark);
         if (quote_.minimum) add_value("minimum_charge", Caption::minimum, money(quote_.minimum), money(style::figure()), Caption::minimum_remark);

@@ -89,7 +89,6 @@ protected:
         name(known, amount);
     }
 
-    std::string range_of_lines() const { return range(minor, last_line()); }
     std::string range(int column, int last) const { return absolute_cell(made_.rows.first_line, column) + ":" + absolute_cell(last, column); }
     int last_line() const { return made_.rows.first_line + static_cast<int>(figures_.lines.size()) - 1; }
     int last_charge() const { return made_.rows.discounts.empty() ? last_line() : made_.rows.discounts.back(); }

@@ -27,16 +27,9 @@ Offer offer_of(const Alternative& one, std::size_t place, const Quote& quote, co
     return offer;
 }
 
-bool is_among(const Quote& quote)
-{
-    return std::any_of(quote.alternatives.begin(), quote.alternatives.end(), [](const Alternative& one) { return one.kind == AlternativeKind::this_shaft; });
-}
-
 std::vector<Offer> offers_of(const Quote& quote, const Wording& w)
 {
     std::vector<Offer> offers;
-    if (quote.verdict == QuoteVerdict::complete && !is_among(quote))
-        offers.push_back({letter(0), say(Caption::as_listed, w), {}, {}, total(quote, w), {total_name(quote, w)}, {}, true});
     for (const Alternative& one : quote.alternatives) offers.push_back(offer_of(one, offers.size(), quote, w));
     return offers;
 }

@@ -38,11 +38,7 @@ public:
     void draw()
     {
         begin(say(heading(), w_));
-        std::string order;
-        for (const QuoteLine& line : quote_.lines) {
-            if (quote_.work.size() > 1 && !line.of_order.empty() && line.of_order != order) draw_row({order = line.of_order, "", "", ""}, strong_, Weight::bold);
-            draw_row(row_of(line, quote_, w_), note_, line.amount ? Weight::regular : Weight::bold);
-        }
+        for (const QuoteLine& line : quote_.lines) draw_row(row_of(line, quote_, w_), note_, line.amount ? Weight::regular : Weight::bold);
         if (quote_.totals) draw_totals(*quote_.totals);
     }
 

@@ -40,7 +40,7 @@ std::string notes_rows(const Quote& quote, const Wording& w)
 {
     std::string text;
     for (const QuotedWork& work : quote.work)
-        if (work.made_to_order && work.verdict == Verdict::refused) text += row(note_name(w), not_offered(work.order, w));
+        if (work.made_to_order && (work.held || work.verdict == Verdict::refused)) text += row(note_name(w), not_offered(work.order, w));
     for (const std::string& note : {valid_said(quote, w), firm_not_stated(quote.firm, w)})
         if (!note.empty()) text += row(note_name(w), note);
     return text;

@@ -13,98 +13,116 @@ namespace {
 
 constexpr std::size_t most_new_shafts = 3;
 
-Alternative priced(Alternative alternative, std::vector<QuoteLine> lines, const QuoteMeans& means)
-{
-    alternative.lines = with_charges(std::move(lines), means);
-    alternative.lead_days = lead_days_of(alternative.lines);
-    if (all_priced(alternative.lines)) alternative.totals = totals_of(alternative.lines, means.prices, any_ordered(alternative.lines));
-    return alternative;
-}
-
-void add(std::vector<QuoteLine>& lines, const std::vector<QuoteLine>& more) { lines.insert(lines.end(), more.begin(), more.end()); }
-
-void add_changes(std::vector<Alternative>& list, const Job& job, const WorkOrder& order, const QuoteMeans& means)
-{
-    for (const WayOut& way : order.ways_out) {
-        const auto changed = changed_by(way, job, order);
-        if (!changed) continue;
-        const WorkOrder then = work_up(*changed, means.catalogue, means.workshop, order.units);
-        if (then.verdict == Verdict::refused) continue;
-        Alternative alternative;
-        alternative.kind = AlternativeKind::change_at_machine;
-        alternative.change = way;
-        alternative.is_cut = then.verdict == Verdict::cut;
-        std::vector<QuoteLine> lines{LineMaker(means.prices).service(to_word(service_for(way)))};
-        add(lines, lines_of(then, means.prices));
-        list.push_back(priced(std::move(alternative), std::move(lines), means));
-    }
-}
-
-void add_this_shaft(std::vector<Alternative>& list, const WorkOrder& order, const QuoteMeans& means)
-{
-    if (order.verdict == Verdict::refused) return;
-    Alternative alternative;
-    alternative.is_cut = order.verdict == Verdict::cut;
-    list.push_back(priced(std::move(alternative), lines_of(order, means.prices), means));
-}
-
-void add_new_shaft(std::vector<Alternative>& list, const JobToChooseFor& wanted, const Choice& choice, const QuoteMeans& means)
-{
-    Alternative alternative;
-    alternative.kind = AlternativeKind::new_shaft;
-    alternative.series = choice.series;
-    alternative.closed = choice.closed;
-    alternative.is_cut = choice.result == ChoiceResult::cut;
-    std::vector<QuoteLine> lines{LineMaker(means.prices).new_shaft(choice.series, choice.closed)};
-    if (alternative.is_cut) add(lines, lines_of(work_up(job_of(wanted, choice, means.catalogue, means.workshop), means.catalogue, means.workshop, wanted.job.units), means.prices));
-    list.push_back(priced(std::move(alternative), std::move(lines), means));
-}
-
-void add_made(std::vector<Alternative>& list, const JobToChooseFor& wanted, const ChoiceToOrder& choice, const QuoteMeans& means)
-{
-    const BuildPlan plan = plan_build(order_of(wanted, choice), means.catalogue, means.workshop, wanted.job.units);
-    if (!plan.built) return;
-    Alternative alternative;
-    alternative.kind = AlternativeKind::made_to_order;
-    alternative.series = choice.series;
-    alternative.closed = choice.closed;
-    list.push_back(priced(std::move(alternative), lines_of(plan, means.catalogue, means.workshop, means.prices), means));
-}
-
-// The best of each series that serves, then what could be made.
-void add_others(std::vector<Alternative>& list, const Job& job, const QuoteMeans& means)
-{
-    const auto wanted = to_choose_for(job);
-    if (!wanted) return;
-    const Choices choices = choose(*wanted, means.catalogue, means.workshop, job.units);
-    std::set<std::string> series;
-    for (std::size_t i = 0; i < choices.serving && series.size() < most_new_shafts; ++i)
-        if (series.insert(choices.choices[i].series).second) add_new_shaft(list, *wanted, choices.choices[i], means);
-    const auto can_be_made = std::find_if(choices.to_order.begin(), choices.to_order.end(), [](const ChoiceToOrder& one) { return one.open.empty(); });
-    if (can_be_made != choices.to_order.end()) add_made(list, *wanted, *can_be_made, means);
-}
-
-// Marks those of which `of` is the least: of equal ones each.
-template <class Of>
-void mark(std::vector<Alternative>& list, bool Alternative::*mark, Of of)
+// Marks those of which `of` is the least: of equal ones each. `counts`: which are compared.
+template <class Of, class Counts>
+void mark(std::vector<Alternative>& list, bool Alternative::*mark, Of of, Counts counts)
 {
     const Alternative* least = nullptr;
     for (const Alternative& one : list)
-        if (one.totals && one.lead_days && (!least || of(one) < of(*least))) least = &one;
-    for (Alternative& one : list) one.*mark = least && one.totals && one.lead_days && !(of(*least) < of(one));
+        if (counts(one) && (!least || of(one) < of(*least))) least = &one;
+    for (Alternative& one : list) one.*mark = least && counts(one) && !(of(*least) < of(one));
 }
+
+class AlternativeMaker {
+public:
+    AlternativeMaker(const Job& job, const WorkOrder& order, const QuoteMeans& means) : job_(job), order_(order), means_(means), make_(means.prices) {}
+
+    std::vector<Alternative> all()
+    {
+        add_changes();
+        add_this_shaft();
+        add_others();
+        const auto is_priced = [](const Alternative& one) { return one.totals.has_value(); };
+        mark(list_, &Alternative::cheapest, [](const Alternative& one) { return one.totals->total; }, is_priced);
+        mark(list_, &Alternative::soonest, [](const Alternative& one) { return *one.lead_days; }, [](const Alternative& one) { return one.totals && one.lead_days; });
+        return std::move(list_);
+    }
+
+private:
+    void add(Alternative alternative, std::vector<QuoteLine> lines)
+    {
+        // Of a refused cut the call's services are billed as done.
+        if (order_.verdict != Verdict::refused)
+            for (const std::string& service : means_.request.services) lines.push_back(make_.service(service));
+        alternative.lines = with_charges(merged(lines), means_);
+        alternative.lead_days = lead_days_of(alternative.lines);
+        if (all_priced(alternative.lines)) alternative.totals = totals_of(alternative.lines, means_.prices, any_ordered(alternative.lines));
+        list_.push_back(std::move(alternative));
+    }
+
+    WorkOrder worked(const Job& job) const { return work_up(job, means_.catalogue, means_.workshop, order_.units); }
+
+    void add_changes()
+    {
+        for (const WayOut& way : order_.ways_out) {
+            const auto changed = changed_by(way, job_, order_);
+            if (!changed) continue;
+            const WorkOrder then = worked(*changed);
+            if (then.verdict == Verdict::refused) continue;
+            Alternative alternative;
+            alternative.kind = AlternativeKind::change_at_machine;
+            alternative.change = way;
+            alternative.is_cut = then.verdict == Verdict::cut;
+            std::vector<QuoteLine> lines = lines_of(then, means_.prices);
+            lines.insert(lines.begin(), make_.service(to_word(service_for(way))));
+            add(std::move(alternative), std::move(lines));
+        }
+    }
+
+    void add_this_shaft()
+    {
+        if (order_.verdict == Verdict::refused) return;
+        Alternative alternative;
+        alternative.is_cut = order_.verdict == Verdict::cut;
+        add(std::move(alternative), lines_of(order_, means_.prices));
+    }
+
+    // The best of each series that serves, then what could be made.
+    void add_others()
+    {
+        const auto wanted = to_choose_for(job_);
+        if (!wanted) return;
+        const Choices choices = choose(*wanted, means_.catalogue, means_.workshop, job_.units);
+        std::set<std::string> series;
+        for (std::size_t i = 0; i < choices.serving && series.size() < most_new_shafts; ++i)
+            if (series.insert(choices.choices[i].series).second) add_new_shaft(*wanted, choices.choices[i]);
+        const auto can_be_made = std::find_if(choices.to_order.begin(), choices.to_order.end(), [](const ChoiceToOrder& one) { return one.open.empty(); });
+        if (can_be_made != choices.to_order.end()) add_made(*wanted, *can_be_made);
+    }
+
+    void add_new_shaft(const JobToChooseFor& wanted, const Choice& choice)
+    {
+        Alternative alternative;
+        alternative.kind = AlternativeKind::new_shaft;
+        alternative.series = choice.series;
+        alternative.closed = choice.closed;
+        alternative.is_cut = choice.result == ChoiceResult::cut;
+        std::vector<QuoteLine> lines;
+        if (alternative.is_cut) lines = lines_of(worked(job_of(wanted, choice, means_.catalogue, means_.workshop)), means_.prices);
+        lines.insert(lines.begin(), make_.new_shaft(choice.series, choice.closed));
+        add(std::move(alternative), std::move(lines));
+    }
+
+    void add_made(const JobToChooseFor& wanted, const ChoiceToOrder& choice)
+    {
+        const BuildPlan plan = plan_build(order_of(wanted, choice), means_.catalogue, means_.workshop, job_.units);
+        if (!plan.built) return;
+        Alternative alternative;
+        alternative.kind = AlternativeKind::made_to_order;
+        alternative.series = choice.series;
+        alternative.closed = choice.closed;
+        add(std::move(alternative), lines_of(plan, means_.catalogue, means_.workshop, means_.prices));
+    }
+
+    const Job& job_;
+    const WorkOrder& order_;
+    const QuoteMeans& means_;
+    LineMaker make_;
+    std::vector<Alternative> list_;
+};
 
 }  // namespace
 
-std::vector<Alternative> alternatives_to(const Job& job, const WorkOrder& order, const QuoteMeans& means)
-{
-    std::vector<Alternative> list;
-    add_changes(list, job, order, means);
-    add_this_shaft(list, order, means);
-    add_others(list, job, means);
-    mark(list, &Alternative::cheapest, [](const Alternative& one) { return one.totals->total; });
-    mark(list, &Alternative::soonest, [](const Alternative& one) { return *one.lead_days; });
-    return list;
-}
+std::vector<Alternative> alternatives_to(const Job& job, const WorkOrder& order, const QuoteMeans& means) { return AlternativeMaker(job, order, means).all(); }
 
 }  // namespace shaftcut

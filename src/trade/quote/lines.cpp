@@ -101,11 +101,11 @@ void add_percent_off(std::vector<QuoteLine>& lines, Percent percent)
     std::vector<QuoteLine> sums;
     for (const QuoteLine& line : lines) {
         const auto sum = std::find_if(sums.begin(), sums.end(), [&](const QuoteLine& one) { return one.tax.percent == line.tax.percent; });
-        if (sum == sums.end()) sums.push_back(charge(Discount{percent}, *line.amount, line.tax));
+        if (sum == sums.end()) sums.push_back(charge(Discount{percent, {}}, *line.amount, line.tax));
         else sum->amount = *sum->amount + *line.amount;
     }
     std::vector<QuoteLine> discounts;
-    for (const QuoteLine& sum : sums) discounts.push_back(charge(Discount{percent}, -percent_of(percent, *sum.amount), {sum.tax.percent, {}}));
+    for (const QuoteLine& sum : sums) discounts.push_back(charge(Discount{percent, {}}, -percent_of(percent, *sum.amount), {sum.tax.percent, {}}));
     lines.insert(lines.end(), discounts.begin(), discounts.end());
 }
 
@@ -198,7 +198,6 @@ std::vector<QuoteLine> lines_of(const BuildPlan& plan, const Catalogue& catalogu
     for (const Operation& operation : plan.built->operations) lines.push_back(make.labour(priced(operation.work), plan.count));
     for (const ShaftPart& part : plan.built->parts)
         lines.push_back(part.length ? tube_line(part, plan, series, workshop.saw.kerf, make) : make.part(part.name, std::int64_t{part.count} * plan.count));
-    for (QuoteLine& line : lines) line.of_order = plan.order;
     return merged(lines);
 }
 
@@ -229,7 +228,7 @@ std::optional<int> lead_days_of(const std::vector<QuoteLine>& lines)
     int days = 0;
     for (const QuoteLine& line : lines) {
         // What is free of charge lies in the workshop.
-        if (!is_ordered(line) || line.amount == Money()) continue;
+        if (!is_ordered(line) || (line.each == Money() && !line.lead_days)) continue;
         if (!line.lead_days) return std::nullopt;
         days = std::max(days, *line.lead_days);
     }
@@ -242,7 +241,10 @@ std::vector<QuoteLine> with_charges(std::vector<QuoteLine> lines, const QuoteMea
     add_minimum(lines, means.prices);
     if (!means.request.discount || lines.empty()) return lines;
     if (const auto* percent = std::get_if<Percent>(&*means.request.discount)) add_percent_off(lines, *percent);
-    else lines.push_back(charge(Discount{}, -std::get<Money>(*means.request.discount), {means.prices.tax, {}}));
+    else {
+        const Money off = std::get<Money>(*means.request.discount);
+        lines.push_back(charge(Discount{{}, off}, -off, {means.prices.tax, {}}));
+    }
     return lines;
 }
 

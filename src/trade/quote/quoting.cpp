@@ -37,7 +37,7 @@ Quote begun(const QuoteMeans& means, const std::string& own_date)
     quote.hourly_rate = prices.hourly_rate;
     quote.minimum = prices.minimum;
     quote.usual_tax = prices.tax;
-    if (const auto& discount = means.request.discount) quote.discount = std::holds_alternative<Percent>(*discount) ? Discount{std::get<Percent>(*discount)} : Discount{};
+    if (const auto& discount = means.request.discount) quote.discount = std::holds_alternative<Percent>(*discount) ? Discount{std::get<Percent>(*discount), {}} : Discount{{}, std::get<Money>(*discount)};
     return quote;
 }
 
@@ -84,6 +84,7 @@ QuotedWork work_of(const BuildPlan& plan)
     work.shaft = plan.shaft_title;
     work.count = plan.count;
     work.made_to_order = true;
+    work.held = plan.verdict == BuildVerdict::held;
     if (plan.verdict == BuildVerdict::refused) work.verdict = Verdict::refused;
     for (const FitReading& fit : plan.fits)
         if (!fit.tractor.empty()) work.tractors.push_back(fit.tractor);
@@ -106,7 +107,7 @@ std::vector<QuoteLine> done_all_the_same(const QuoteMeans& means)
 // A bill of what was done has neither a minimum nor a discount.
 void finish_refused(Quote& quote, const QuoteMeans& means)
 {
-    quote.lines = done_all_the_same(means);
+    quote.lines = merged(done_all_the_same(means));
     if (all_priced(quote.lines) && !quote.lines.empty()) quote.totals = totals_of(quote.lines, means.prices, false);
     quote.discount.reset();
     quote.verdict = QuoteVerdict::refused;
@@ -170,7 +171,7 @@ Quote OrdersToQuote::quote(const std::string& number, const QuoteMeans& means) c
     std::vector<QuoteLine> lines = lines_;
     if (!lines.empty()) add_services(lines, means);
     finish(quote, std::move(lines), means);
-    if (!all_built_) quote.verdict = lines_.empty() ? QuoteVerdict::refused : QuoteVerdict::incomplete;
+    if (!all_built_) quote.verdict = QuoteVerdict::incomplete;
     return quote;
 }
 
@@ -190,7 +191,7 @@ Quote quote_before_measuring(const Job& job, const QuoteMeans& means)
     for (const auto& [service, range] : means.prices.ranges) quote.lines.push_back(range_line(service, range, means.prices));
     for (QuoteLine& line : done_all_the_same(means)) quote.lines.push_back(std::move(line));
     quote.verdict = QuoteVerdict::estimate;
-    if (!all_priced(quote.lines) || quote.lines.empty()) {
+    if (!all_priced(quote.lines) || means.prices.ranges.empty()) {
         quote.verdict = QuoteVerdict::incomplete;
         return quote;
     }
@@ -199,6 +200,13 @@ Quote quote_before_measuring(const Job& job, const QuoteMeans& means)
     return quote;
 }
 
-bool discount_is_too_great(const Quote& quote) { return quote.discount && quote.totals && quote.totals->total < Money(); }
+bool discount_is_too_great(const Quote& quote)
+{
+    // Nothing can be taken off one rate's lines that they do not come to.
+    const auto below_nothing = [](const std::optional<QuoteTotals>& totals) {
+        return totals && std::any_of(totals->tax.begin(), totals->tax.end(), [](const TaxSum& sum) { return sum.base < Money(); });
+    };
+    return below_nothing(quote.totals) || std::any_of(quote.alternatives.begin(), quote.alternatives.end(), [&](const Alternative& one) { return below_nothing(one.totals); });
+}
 
 }  // namespace shaftcut

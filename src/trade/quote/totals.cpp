@@ -5,6 +5,13 @@
 namespace shaftcut {
 namespace {
 
+// Each reason for a rate once.
+void add_note(std::string& notes, const std::string& note)
+{
+    if (note.empty() || notes.find(note) != notes.npos) return;
+    notes += notes.empty() ? note : "; " + note;
+}
+
 // The sum of the lines of each rate, the usual one first where any line has it, then as they first stand.
 std::vector<TaxSum> sums_by_rate(const std::vector<QuoteLine>& lines, Percent usual)
 {
@@ -12,7 +19,7 @@ std::vector<TaxSum> sums_by_rate(const std::vector<QuoteLine>& lines, Percent us
     for (const QuoteLine& line : lines) {
         auto sum = std::find_if(sums.begin(), sums.end(), [&](const TaxSum& one) { return one.rate.percent == line.tax.percent; });
         if (sum == sums.end()) sum = sums.insert(sums.end(), {line.tax, {}, {}});
-        if (sum->rate.note.empty()) sum->rate.note = line.tax.note;
+        add_note(sum->rate.note, line.tax.note);
         sum->base = sum->base + *line.amount;
     }
     std::stable_partition(sums.begin(), sums.end(), [&](const TaxSum& sum) { return sum.rate.percent == usual; });

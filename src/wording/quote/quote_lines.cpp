@@ -27,7 +27,7 @@ std::string amount_of(const QuoteLine& line, const Currency& currency, const Wor
 {
     if (!line.amount) return w("not priced");
     if (line.up_to) return w("{least} to {most}", {{"least", bare_amount(*line.amount, currency)}, {"most", bare_amount(*line.up_to, currency)}});
-    if (*line.amount == Money()) return w("free of charge");
+    if (line.each == Money()) return w("free of charge");
     return bare_amount(*line.amount, currency);
 }
 

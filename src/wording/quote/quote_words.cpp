@@ -150,12 +150,12 @@ std::string no_prices(const Wording& w) { return w("workshop.xml states no price
 
 std::string no_discount(const std::string& text, int decimals, const Wording& w)
 {
-    return w("--discount {text} is no discount; write a percentage up to 100%, such as 5%, or an amount with at most {decimals} decimals", {{"text", quoted(text)}, {"decimals", decimals}});
+    return w("--discount {text} is no discount; write a percentage above 0% and up to 100%, such as 5%, or an amount above 0 with at most {decimals} decimals", {{"text", quoted(text)}, {"decimals", decimals}});
 }
 
 std::string discount_too_great(const std::string& text, const Wording& w)
 {
-    return w("--discount {text} is more than there is to pay; write a smaller one", {{"text", quoted(text)}});
+    return w("--discount {text} is more than there is to pay at the rate that it is taken off; write a smaller one", {{"text", quoted(text)}});
 }
 
 std::string too_great(const Wording& w) { return w("the amounts are too great to be counted; check prices and counts"); }

@@ -13,7 +13,7 @@ constexpr std::array captions{
     "What will be done", "Why this shaft is not cut", "What would serve instead", "What it comes to", "What was done is billed", "What it would come to", "What else would serve",
     "When and how", "Order",
     "Work and parts", "Count", "Each", "not priced", "free of charge", "Net, without tax", "without tax",
-    "As listed above", "CHEAPEST", "SOONEST", "price still open", "time not known yet",
+    "CHEAPEST", "SOONEST", "price still open", "time not known yet",
     "Name", "Date", "Signature", "or by telephone", "Taken by"};
 static_assert(captions.size() == static_cast<std::size_t>(Caption::taken_by) + 1);
 

@@ -56,7 +56,7 @@ std::string headline(const Alternative& alternative, const Wording& w)
 {
     switch (alternative.kind) {
     case AlternativeKind::change_at_machine: return w("Change at the machine");
-    case AlternativeKind::this_shaft: return w("{cut:This shaft with new tubes|This shaft, cut}", {{"cut", alternative.is_cut}});
+    case AlternativeKind::this_shaft: return w("{cut:This shaft as it is|This shaft, cut}", {{"cut", alternative.is_cut}});
     case AlternativeKind::new_shaft: return w("New shaft {series}", {{"series", alternative.series}});
     case AlternativeKind::made_to_order: break;
     }

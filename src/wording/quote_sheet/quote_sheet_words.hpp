@@ -22,7 +22,7 @@ enum class Caption {
     quote, number, date, valid_until, customer_name,
     what_is_done, why_not, what_would_serve, what_it_comes_to, what_was_done, what_it_would_be, alternatives, when_and_how, order,
     line, count, each, not_priced, free_of_charge, net, without_tax,
-    as_listed, cheapest, soonest, price_open, time_not_known,
+    cheapest, soonest, price_open, time_not_known,
     name, day, signature, by_telephone, taken_by
 };
 std::string say(Caption caption, const Wording& w);

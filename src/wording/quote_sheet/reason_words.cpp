@@ -15,7 +15,7 @@ std::string reason(CheckId check, const Wording& w)
     case CheckId::overlap_turning: return w("In turns, or lifted while it runs, its two tubes would no longer hold far enough in one another.");
     case CheckId::overlap_standing: return w("Lifted or turned while it stands, its two halves could part.");
     case CheckId::tube_left: return w("Too little of its tubes would be left.");
-    case CheckId::shortening_allowed: return w("It is of a kind that is not shortened.");
+    case CheckId::shortening_allowed: return w("It may not be shortened by as much as is needed.");
     case CheckId::guard_clearance: return w("Its guards would meet before its tubes do.");
     case CheckId::guard_cover: return w("Its guard would no longer cover it over its whole length.");
     case CheckId::guard_setback: return w("Its guards do not end where they should beside its tubes.");

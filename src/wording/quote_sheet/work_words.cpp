@@ -56,6 +56,7 @@ std::string shaft_of(const QuotedWork& work, const Wording& w)
 std::string of_new(const QuotedWork& work, const Wording& w)
 {
     const NamedValue machine{"machine", machine_of(work, w)}, tractors{"tractors", tractors_of(work, w)}, title{"title", say(work.shaft, w)}, count{"count", work.count};
+    if (work.held) return w("The shaft ordered ({title}) for {machine} on {tractors} is not offered yet: something is still to be asked.", {title, machine, tractors});
     if (is_refused(work)) return w("The shaft ordered ({title}) cannot be made as ordered for {machine} on {tractors}.", {title, machine, tractors});
     if (work.count == 1) return w("A shaft is made to measure for {machine} on {tractors}: {title}.", {machine, tractors, title});
     return w("{count} equal shafts are made to measure for {machine} on {tractors}: {title}.", {count, machine, tractors, title});

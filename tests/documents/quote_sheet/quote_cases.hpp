@@ -209,10 +209,8 @@ inline Quote long_quote()
         work.verdict.reset();
         work.count = order;
         maker.quote.work.push_back(work);
-        const std::size_t before = maker.quote.lines.size();
         maker.labour(PricedWork::pieces, 6'000 * order).labour(PricedWork::crosses, 14'000 * order).tube("lemon tube 43 x 3.4", 705 * order, cents(3'150));
         maker.part("cross 22 x 54", 2 * order, cents(1'840)).part("tube yoke of order " + work.order + " (invented)", order, cents(2'215));
-        for (std::size_t i = before; i < maker.quote.lines.size(); ++i) maker.quote.lines[i].of_order = work.order;
     }
     maker.quote.lead_days = 12;
     return maker.finished(QuoteVerdict::complete);
@@ -253,7 +251,13 @@ inline Quote charged_quote()
 inline Quote to_choose_from()
 {
     Quote quote = complete_quote();
+    // This shaft comes first where it may be cut: nothing is to be changed at the machine.
     quote.alternatives = alternatives();
+    Alternative& own = quote.alternatives.front();
+    own.kind = AlternativeKind::this_shaft;
+    own.change.reset();
+    std::erase_if(own.lines, [](const QuoteLine& line) { return std::holds_alternative<Service>(line.what); });
+    own.totals = quote.totals;
     quote.alternatives.pop_back();
     Alternative open = quote.alternatives.back();
     open.series = "Rowan 5";
@@ -271,8 +275,10 @@ inline Quote many_to_choose_from()
 {
     Quote quote = to_choose_from();
     const Alternative open = quote.alternatives.back();
-    quote.alternatives.push_back(open);
-    quote.alternatives.back().series = "Hazel 3";
+    for (const char* series : {"Hazel 3", "Elm 4"}) {
+        quote.alternatives.push_back(open);
+        quote.alternatives.back().series = series;
+    }
     return quote;
 }
 

@@ -3,6 +3,7 @@
 #include <random>
 
 #include "quote/lines.hpp"
+#include "quote/machine_changes.hpp"
 #include "shaftcut/trade/quote/totals.hpp"
 #include "support/catch.hpp"
 #include "support/engine.hpp"
@@ -227,4 +228,59 @@ TEST_CASE("a tube is sold by whole millimetres, rounded up")
     prices.profiles["tube"] = {minor(1'000), {}, {}};
     CHECK(LineMaker(prices).tube("tube", Length::micrometres(500'001)).quantity.thousandths == 501);
     CHECK(LineMaker(prices).tube("tube", mm(500)).quantity.thousandths == 500);
+}
+
+TEST_CASE("an estimate without a usual line is incomplete")
+{
+    Quoted some;
+    CHECK(quote_before_measuring(job(), some.means()).verdict == QuoteVerdict::incomplete);
+    some.prices.ranges["cut, standard"] = {minor(7'500), minor(9'500), {}};
+    const Quote quote = quote_before_measuring(job(), some.means());
+    CHECK(quote.verdict == QuoteVerdict::estimate);
+    CHECK(quote.total_up_to.value() - quote.totals->total == minor(2'420));
+}
+
+TEST_CASE("a shaft's price waits for what must be ordered, free or not")
+{
+    Prices prices = some_prices();
+    prices.parts["a"] = {minor(100), 3, {}};
+    prices.parts["free at hand"] = {Money(), std::nullopt, {}};
+    prices.parts["free"] = {Money(), 7, {}};
+    prices.parts["nobody knows"] = {minor(1), std::nullopt, {}};
+    const LineMaker make(prices);
+    const auto named = [](const char* name) { PartName part; part.known = name; return part; };
+    CHECK(lead_days_of({make.part(named("a"), 1), make.part(named("free at hand"), 1)}) == 3);
+    CHECK(lead_days_of({make.part(named("a"), 1), make.part(named("free"), 1)}) == 7);
+    CHECK_FALSE(lead_days_of({make.part(named("a"), 1), make.part(named("nobody knows"), 1)}));
+    CHECK(lead_days_of({make.labour(PricedWork::grease, 1)}) == 0);
+}
+
+TEST_CASE("each reason for a rate stays")
+{
+    std::vector<QuoteLine> lines{line(minor(100), {0}), line(minor(100), {0}), line(minor(100), {0})};
+    lines[0].tax.note = "abroad";
+    lines[1].tax.note = "used goods";
+    lines[2].tax.note = "abroad";
+    const QuoteTotals totals = totals_of(lines, some_prices(), false);
+    REQUIRE(totals.tax.size() == 1);
+    CHECK(totals.tax[0].rate.note == "abroad; used goods");
+}
+
+TEST_CASE("a change at the machine is made in the job, and the checks say whether it serves")
+{
+    Quoted some;
+    Job refused = job();
+    refused.fits[0].longest[Range::turning] = measured(1'250);
+    refused.fits[0].longest[Range::standing].reset();
+    const WorkOrder order = work_up(refused, some.known, some.workshop, Units::mm);
+    REQUIRE(order.verdict == Verdict::refused);
+    std::size_t changes = 0;
+    for (const WayOut& way : order.ways_out) {
+        const auto changed = changed_by(way, refused, order);
+        if (!changed) continue;
+        ++changes;
+        CHECK(work_up(*changed, some.known, some.workshop, Units::mm).verdict != Verdict::refused);
+    }
+    CHECK(changes > 0);
+    CHECK_FALSE(changed_by(WayOut(Remedy::measure_halves), refused, order));
 }

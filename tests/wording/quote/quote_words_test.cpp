@@ -58,7 +58,7 @@ TEST_CASE("an amount is one, two, nothing or free")
     line.up_to = minor(500);
     CHECK(amount_of(line, euro, w) == "4.13 to 5.00");
     line.up_to.reset();
-    line.amount = Money();
+    line.each = line.amount = Money();
     CHECK(amount_of(line, euro, w) == "free of charge");
     line.amount.reset();
     CHECK(amount_of(line, euro, w) == "not priced");

@@ -26,7 +26,7 @@ struct TubeSold { std::string profile; };                    // by the metre of 
 struct ShaftSold { std::string series; Length closed; };     // a new one
 struct Service { std::string name; };                        // as the configuration calls it
 struct MinimumCharge {};                                     // what lacks to it
-struct Discount { std::optional<Percent> percent; };         // nothing: an amount
+struct Discount { std::optional<Percent> percent; Money amount{}; };  // no percent: this amount
 using LineFor = std::variant<Labour, PartSold, TubeSold, ShaftSold, Service, MinimumCharge, Discount>;
 
 enum class QuoteUnit { piece, minute, metre, flat };
@@ -47,7 +47,6 @@ struct QuoteLine {
     OwnTax tax;                     // its rate, and why where it is not the usual one
     std::optional<NotPriced> missing{};
     std::optional<int> lead_days{};
-    std::string of_order{};         // of a list: the first order that it is for
 };
 
 struct TaxSum {
@@ -86,6 +85,7 @@ struct QuotedWork {
     ShaftTitle shaft;
     int count = 1;
     bool made_to_order = false;
+    bool held = false;                         // to be made, and something is still to be asked: not offered
     std::optional<Verdict> verdict;            // of a shaft that exists; nothing before it was measured
     PerEach<Tube, bool> tube_cut{}, guard_cut{};
     std::optional<Condition> condition;        // what was found and is not included

@@ -34,7 +34,7 @@ struct QuoteMeans {
 Quote quote_job(const Job& job, const WorkOrder& order, const QuoteMeans& means);
 
 // One customer's orders, added one by one: those that can be built, equal lines of them as one. The others are named and have no price; the quote is
-// then incomplete, or refused where none can be built.
+// then incomplete.
 class OrdersToQuote {
 public:
     explicit OrdersToQuote(const Prices& prices) : prices_(prices) {}
@@ -54,7 +54,7 @@ private:
 // Of a job that holds no more than whose it is: the workshop's usual lines, from one amount to another, and its measuring.
 Quote quote_before_measuring(const Job& job, const QuoteMeans& means);
 
-// Whether the discount is more than what it is taken off.
+// Whether the discount is more than what it is taken off, of the quote or of an offer in it.
 bool discount_is_too_great(const Quote& quote);
 
 }  // namespace shaftcut
