@@ -46,7 +46,7 @@ LiveCheck clearance_check(const WorkOrder& order, const Wording& w)
     check.limit = "closing_clearance";
     const std::string lacks = clearly_below_expression("clearance_value", "closing_clearance");
     const auto left = left_as_cut(order);
-    check.fails = any_of({left.empty() ? lacks : "IF(" + any_of(left) + ",FALSE," + lacks + ")", "clearance_worst<0.01"});
+    check.fails = any_of({left.empty() ? lacks : "AND(" + lacks + ",IF(" + any_of(left) + "," + clearly_below_expression("clearance_value", "closing_clearance_floor") + ",TRUE))", "clearance_worst<0.01"});
     check.warns = clearly_below_expression("clearance_worst", "closing_clearance_floor");
     if (!left.empty()) check.warns = any_of({lacks, check.warns});
     return check;

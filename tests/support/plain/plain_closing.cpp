@@ -48,8 +48,10 @@ PlainCheck closing_clearance(const PlainShaft& shaft)
     const Um value = *shaft.deciding.shortest - shaft.cut->closed;
     const Um worst = shaft.deciding.shortest_at_worst - *longest;
     const bool too_little = below(value, shaft.clearance);
-    const bool fails = (too_little && !shaft.cut->spared[0] && !shaft.cut->spared[1]) || worst < 10;
-    return {graded(fails, too_little || below(worst, length_limit(shaft, Limit::closing_clearance_floor))), value, worst, shaft.clearance};
+    const Um floor = length_limit(shaft, Limit::closing_clearance_floor);
+    const bool was_cut_before = shaft.cut->spared[0] || shaft.cut->spared[1];
+    const bool fails = (too_little && !(was_cut_before && !below(value, floor))) || worst < 10;
+    return {graded(fails, too_little || below(worst, floor)), value, worst, shaft.clearance};
 }
 
 }  // namespace shaftcut::test::plain

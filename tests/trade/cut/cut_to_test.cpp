@@ -44,11 +44,23 @@ TEST_CASE("a half that reads longer than the saw and two tapes explain is cut")
     CHECK(check(order, CheckId::closing_clearance).result == CheckResult::pass);
 }
 
-TEST_CASE("with nothing left at the worst the clearance fails all the same")
+TEST_CASE("less than the floor was not left by that cut: another machine, or a wrong figure")
+{
+    // 702 closed leaves the floor of 25 at 727.
+    CHECK(check(worked(cut_before(596, 574, 727)), CheckId::closing_clearance).result == CheckResult::warn);
+    CHECK(check(worked(cut_before(596, 574, 726)), CheckId::closing_clearance).result == CheckResult::fail);
+}
+
+TEST_CASE("with nothing left at the worst the clearance fails all the same, whatever the floor")
 {
     // S − 2 − (C + 2): 702 closed leaves 1 at 707 and nothing at 706.
-    CHECK(check(worked(cut_before(596, 574, 707)), CheckId::closing_clearance).result == CheckResult::warn);
-    CHECK(check(worked(cut_before(596, 574, 706)), CheckId::closing_clearance).result == CheckResult::fail);
+    const auto result_without_floor = [](double shortest) {
+        Job now = cut_before(596, 574, shortest);
+        now.limits[Limit::closing_clearance_floor] = LimitSetting{LimitValue{0, 1}, {}};
+        return check(worked(now), CheckId::closing_clearance).result;
+    };
+    CHECK(result_without_floor(707) == CheckResult::warn);
+    CHECK(result_without_floor(706) == CheckResult::fail);
 }
 
 TEST_CASE("the other half, of which no sheet says so, is cut as ever")
