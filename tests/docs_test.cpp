@@ -228,7 +228,7 @@ TEST_CASE("the table of fields after the cut has every field, and no other")
 TEST_CASE("the table of fields of choices has every field, and no other")
 {
     const Run ended = run({"choose", "--config", config_folder, "--formats", "json", "--output", "-", sample("choose/measured-grooves")});
-    check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/choose.md").rows_under("Its figures"), with(with(word_set<ChoiceResult>(), word_set<Reference>()), {"null"}));
+    check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/choose.md").rows_under("Its figures"), with(with(word_set<ChoiceResult>(), word_set<Reference>()), {"null", "without-tax", "with-tax", "workshop.xml"}));
 }
 
 TEST_CASE("the table of fields of a quote has every field, and no other")

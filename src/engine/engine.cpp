@@ -116,6 +116,16 @@ AfterCutAnswer answer_after_cut(const Source& job_file, const Source& measured_f
     return answer;
 }
 
+// As the workshop itself states them: a wholesaler's list holds parts.
+void add_prices_of_shafts(Choices& choices, const std::optional<Prices>& prices)
+{
+    if (!prices) return;
+    choices.currency = prices->currency;
+    choices.stated = prices->stated;
+    for (Choice& choice : choices.choices)
+        if (const auto price = prices->shafts.find({choice.series, choice.closed}); price != prices->shafts.end()) choice.price = price->second.each;
+}
+
 ChooseAnswer answer_choose(const Source& file, const Known& known, const Wishes& wishes, const ChooseProgress& progress)
 {
     const Read<JobToChooseFor> read = read_job_to_choose_for(file, known.catalogue);
@@ -126,6 +136,7 @@ ChooseAnswer answer_choose(const Source& file, const Known& known, const Wishes&
     answer.key = order_key(job.order);
     answer.place = job.place;
     answer.choices = shaftcut::choose(*read.value, known.catalogue, known.workshop, wishes.units.value_or(job.units), progress);
+    add_prices_of_shafts(*answer.choices, known.prices);
     return answer;
 }
 

@@ -63,9 +63,9 @@ TEST_CASE("choices are said with the best first, and written as figures")
     for (std::size_t at = 0; at < ended.out.size(); at = ended.out.find('\n', at) + 1)
         if (const std::string line = ended.out.substr(at, ended.out.find('\n', at) - at); !has(line, "wrote")) CHECK(line.size() <= 80);
     const auto json = nlohmann::ordered_json::parse(read_all(folder.file("P-501-choices.json")));
-    CHECK(keys_of(json) == std::vector<std::string>{"order", "serving", "choices", "to_order", "without_lengths"});
+    CHECK(keys_of(json) == std::vector<std::string>{"order", "serving", "currency", "prices_stated", "choices", "to_order", "without_lengths"});
     REQUIRE(json["choices"].size() == 31);
-    CHECK(keys_of(json["choices"][0]) == std::vector<std::string>{"series", "closed_mm", "reference", "joints", "result", "cut_mm", "cuts_mm", "least_margin", "reason", "checks"});
+    CHECK(keys_of(json["choices"][0]) == std::vector<std::string>{"series", "closed_mm", "reference", "joints", "result", "cut_mm", "cuts_mm", "least_margin", "price", "reason", "checks"});
     // It is there already.
     CHECK(choose({"--output", folder.path(), grooves}).exit == 3);
     CHECK(choose({"--output", folder.path(), "--replace", grooves}).exit == 0);
@@ -75,6 +75,12 @@ TEST_CASE("the figures of a choice: of one that serves its cut and its checks, o
 {
     const auto json = json_of(grooves);
     CHECK(json["order"] == "P-501");
+    CHECK(json["currency"] == "EUR");
+    CHECK(json["prices_stated"] == "without-tax");
+    for (const auto& choice : json["choices"]) {
+        if (choice["series"] == "Alder 2" && choice["closed_mm"] == 705.0) CHECK(choice["price"] == "196.00");
+        if (choice["series"] == "Rowan 5") CHECK(choice["price"].is_null());
+    }
     CHECK(json["serving"] == 22);
     CHECK(json["without_lengths"] == nlohmann::ordered_json::parse(R"(["Birch 1", "Juniper 8"])"));
     const auto& as_is = json["choices"][0];

@@ -55,15 +55,20 @@ std::string shaft_of(const auto& choice)
                        to_word(choice.joint[End::tractor]), to_word(choice.joint[End::implement]));
 }
 
-std::string json_of(const Choice& choice, const Wording& w)
+std::string price_of(const Choice& choice, const std::optional<Currency>& currency)
+{
+    return choice.price && currency ? text_of(decimal_text(*choice.price, *currency)) : "null";
+}
+
+std::string json_of(const Choice& choice, const Choices& all, const Wording& w)
 {
     const bool serves = choice.plan.has_value();
-    return fmt::format(R"({{{},"result":"{}","cut_mm":{},"cuts_mm":{},"least_margin":{},"reason":{},"checks":{}}})", shaft_of(choice), to_word(choice.result),
-                       serves ? figure_of(choice.cut().um()) : "null", cuts_of(choice.plan), figure_of(choice.least_margin), serves ? "null" : text_of(say(choice.why_not.value(), w)),
+    return fmt::format(R"({{{},"result":"{}","cut_mm":{},"cuts_mm":{},"least_margin":{},"price":{},"reason":{},"checks":{}}})", shaft_of(choice), to_word(choice.result),
+                       serves ? figure_of(choice.cut().um()) : "null", cuts_of(choice.plan), figure_of(choice.least_margin), price_of(choice, all.currency), serves ? "null" : text_of(say(choice.why_not.value(), w)),
                        checks_of(choice.checks, serves));
 }
 
-std::string json_of(const ChoiceToOrder& choice, const Wording& w)
+std::string json_of(const ChoiceToOrder& choice, const Choices&, const Wording& w)
 {
     Json open = Json::array();
     for (const OpenPoint& point : choice.open) open.push_back(say(point, w));
@@ -71,12 +76,12 @@ std::string json_of(const ChoiceToOrder& choice, const Wording& w)
 }
 
 template <class Entry>
-std::string list_of(const std::vector<Entry>& entries, const char* between, const Wording& w)
+std::string list_of(const std::vector<Entry>& entries, const Choices& all, const char* between, const Wording& w)
 {
     std::string list;
     for (const Entry& entry : entries) {
         list += (list.empty() ? "" : ",");
-        list += between + json_of(entry, w);
+        list += between + json_of(entry, all, w);
     }
     return "[" + list + (entries.empty() ? "" : between) + "]";
 }
@@ -87,8 +92,9 @@ std::string json_of(const Choices& choices, JsonLayout layout)
 {
     const Wording w(choices.units), of_new_shaft(choices.units, About::new_shaft);
     const char* between = layout == JsonLayout::indented ? "\n" : "";
-    return fmt::format(R"({{"order":{},"serving":{},"choices":{},"to_order":{},"without_lengths":{}}})", text_of(choices.order), choices.serving, list_of(choices.choices, between, w),
-                       list_of(choices.to_order, between, of_new_shaft), Json(choices.without_lengths).dump())
+    const std::string currency = choices.currency ? text_of(choices.currency->code) : "null", stated = choices.currency ? text_of(to_word(choices.stated)) : "null";
+    return fmt::format(R"({{"order":{},"serving":{},"currency":{},"prices_stated":{},"choices":{},"to_order":{},"without_lengths":{}}})", text_of(choices.order), choices.serving, currency, stated,
+                       list_of(choices.choices, choices, between, w), list_of(choices.to_order, choices, between, of_new_shaft), Json(choices.without_lengths).dump())
            + "\n";
 }
 

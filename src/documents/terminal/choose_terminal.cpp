@@ -16,9 +16,9 @@ constexpr std::size_t name_columns = 11;
 
 const char* code_of(ChoiceResult result) { return result == ChoiceResult::as_is ? "1;32" : result == ChoiceResult::cut ? "1" : "1;31"; }
 
-std::string lines_of(const Choice& choice, Colour colour, const Wording& w)
+std::string lines_of(const Choice& choice, const Choices& all, Colour colour, const Wording& w)
 {
-    const std::string head = padded(result_words(choice, w), name_columns), text = wrapped(head, shaft_words(choice, w));
+    const std::string head = padded(result_words(choice, w), name_columns), text = wrapped(head, priced_words(choice, all, w));
     return painted(text.substr(0, head.size()), code_of(choice.result), colour) + text.substr(head.size()) + wrapped(padded("", name_columns), checks_words(choice.checks, choice.least_margin, w));
 }
 
@@ -26,7 +26,7 @@ std::string serving_lines(const Choices& choices, Colour colour, const Wording& 
 {
     std::string lines;
     const std::size_t said = std::min(choices.serving, most_said);
-    for (std::size_t i = 0; i < said; ++i) lines += lines_of(choices.choices[i], colour, w);
+    for (std::size_t i = 0; i < said; ++i) lines += lines_of(choices.choices[i], choices, colour, w);
     if (choices.serving > said) lines += wrapped(padded("", name_columns), more_serve(choices.serving - said, w));
     return lines;
 }

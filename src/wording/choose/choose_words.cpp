@@ -5,6 +5,7 @@
 
 #include "checks/check_sentences.hpp"
 #include "checks/check_words.hpp"
+#include "money_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -119,6 +120,12 @@ std::string result_words(const Choice& choice, const Wording& w)
 }
 
 std::string shaft_words(const Choice& choice, const Wording& w) { return shaft(choice.series, choice.closed, choice.reference, choice.joint, w); }
+std::string priced_words(const Choice& choice, const Choices& all, const Wording& w)
+{
+    if (!choice.price || !all.currency) return shaft_words(choice, w);
+    return w("{shaft}; new {price} {stated:without|with} tax", {{"shaft", shaft_words(choice, w)}, {"price", say(*choice.price, *all.currency, w)}, {"stated", all.stated}});
+}
+
 std::string shaft_words(const ChoiceToOrder& choice, const Wording& w) { return shaft(choice.series, choice.closed, choice.reference, choice.joint, w); }
 
 std::string say(const WhyNotServed& why, const Wording& w)

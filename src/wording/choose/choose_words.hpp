@@ -18,6 +18,8 @@ std::string result_words(const Choice& choice, const Wording& w);
 // "Alder 2, closed length 830 mm from the outer cross; wide-angle joint at the tractor, standard joint at the implement".
 std::string shaft_words(const Choice& choice, const Wording& w);
 std::string shaft_words(const ChoiceToOrder& choice, const Wording& w);
+// The same with the price of such a new shaft, where the workshop states it.
+std::string priced_words(const Choice& choice, const Choices& all, const Wording& w);
 
 // Why a shaft does not serve, in a sentence or few.
 std::string say(const WhyNotServed& why, const Wording& w);

@@ -20,6 +20,7 @@
 #include "shaftcut/trade/checks/checks.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/data/job.hpp"
+#include "shaftcut/trade/data/prices.hpp"
 
 namespace shaftcut {
 
@@ -71,6 +72,7 @@ struct Choice {
     std::optional<WhyNotServed> why_not;  // where the result is no
     std::optional<Margin> least_margin;   // of all checks that have a worst case; nothing where none could be made
     AllFigures checks;                    // empty ones of a series without the joint or its reference
+    std::optional<Money> price{};         // of such a new shaft, where the workshop states it
 
     Length cut() const;                   // the greatest off a drive tube; 0 where nothing is cut. `plan` must be there
 };
@@ -96,6 +98,8 @@ struct Choices {
     std::optional<std::size_t> nearest;       // where none serves: the one whose least margin is the greatest; nothing where none has any
     std::vector<std::string> without_lengths; // series that list no closed length
     std::vector<ChoiceToOrder> to_order;      // those that can be built first, then the greatest least margin; one a series at most
+    std::optional<Currency> currency{};       // of prices; nothing where the workshop states none
+    PricesStated stated = PricesStated::without_tax;
 };
 
 // How many of the series are done; from any thread, one call at a time.
