@@ -140,6 +140,8 @@ ChooseAnswer answer_choose(const Source& file, const Known& known, const Wishes&
     return answer;
 }
 
+}  // namespace
+
 MeasuringForm form_for(const Series* series, OnMachine machine, const Known& known, Units units)
 {
     MeasuringForm form;
@@ -150,8 +152,6 @@ MeasuringForm form_for(const Series* series, OnMachine machine, const Known& kno
     form.owner = known.workshop.name;
     return form;
 }
-
-}  // namespace
 
 const ListMap* find_list_map(const Known& known, const std::string& name)
 {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "lists/order_columns.hpp"
+#include "shaftcut/documents/form/measuring_form.hpp"
 #include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/data/firm.hpp"
 #include "shaftcut/trade/data/prices.hpp"
@@ -19,6 +20,9 @@ struct Known {
     std::optional<Prices> prices = {};
     std::vector<ListMap> lists = {};
 };
+
+// A blank form of this workshop; `series`: null for one of any series.
+MeasuringForm form_for(const Series* series, OnMachine machine, const Known& known, Units units);
 
 // The map of this name; nothing where there is none.
 const ListMap* find_list_map(const Known& known, const std::string& name);

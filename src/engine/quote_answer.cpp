@@ -130,11 +130,7 @@ private:
         answer_.problems = problems_of(read.faults);
         if (!read.value) return;
         add_job(*read.value, quote_before_measuring(*read.value, means()));
-        MeasuringForm form;
-        form.units = wishes_.units.value_or(read.value->units);
-        form.plus_minus = known_->workshop.measuring_plus_minus;
-        form.owner = known_->workshop.name;
-        answer_.papers.back().form = form;
+        answer_.papers.back().form = form_for(nullptr, OnMachine::lengths, *known_, wishes_.units.value_or(read.value->units));
     }
 
     void add_job(const Job& job, Quote quote)

@@ -9,9 +9,10 @@
 
 namespace shaftcut {
 
-// `text`: as it was answered; empty: not known, or there is none.
-// Of a question that is answered with yes or no: the yes, whatever the language in which it was said; else empty.
+// The text of an answer of yes, whatever the language in which it was said; of a no it is empty.
 inline constexpr const char* said_yes = "yes";
+
+// `text`: as it was answered; empty: not known, or there is none.
 struct SeriesAnswer {
     SeriesQuestion question;
     std::string text;
