@@ -6,8 +6,8 @@
 #include <exception>
 #include <iostream>
 
-#include "command.hpp"
-#include "hand_out.hpp"
+#include "call/command.hpp"
+#include "call/hand_out.hpp"
 
 namespace {
 

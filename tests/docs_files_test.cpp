@@ -4,7 +4,7 @@
 #include <set>
 
 #include "commands/program.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 #include "support/catch.hpp"
 #include "support/markdown.hpp"
 #include "xml/xml.hpp"

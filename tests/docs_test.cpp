@@ -7,7 +7,7 @@
 
 #include "commands/program.hpp"
 #include "documents/spreadsheet/workbook_parts.hpp"
-#include "options.hpp"
+#include "call/options.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
 #include "shaftcut/trade/choose/choose.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"

@@ -2,14 +2,15 @@
 #include <algorithm>
 #include <ostream>
 
-#include "batch_json.hpp"
+#include "call/batch_json.hpp"
+#include "call/engine_command.hpp"
+#include "call/hand_out.hpp"
+#include "call/learn.hpp"
+#include "call/saw_options.hpp"
+#include "call/saw_progress.hpp"
+#include "commands.hpp"
 #include "commands/usage_faults.hpp"
-#include "engine_command.hpp"
-#include "hand_out.hpp"
-#include "learn.hpp"
 #include "plate/plate_words.hpp"
-#include "saw_options.hpp"
-#include "saw_progress.hpp"
 
 namespace shaftcut {
 namespace {

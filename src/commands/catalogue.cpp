@@ -1,8 +1,9 @@
 // shaftcut catalogue: what the configuration holds; checks it.
 #include <ostream>
 
+#include "call/engine_command.hpp"
+#include "commands.hpp"
 #include "commands/usage_faults.hpp"
-#include "engine_command.hpp"
 
 namespace shaftcut {
 namespace {

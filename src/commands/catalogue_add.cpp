@@ -1,10 +1,11 @@
 // shaftcut catalogue add: a new series, asked for or out of a file, written into the configuration.
 #include <ostream>
 
-#include "answers.hpp"
+#include "call/answers.hpp"
+#include "call/engine_command.hpp"
+#include "commands.hpp"
 #include "commands/series_words.hpp"
 #include "commands/usage_faults.hpp"
-#include "engine_command.hpp"
 
 namespace shaftcut {
 namespace {

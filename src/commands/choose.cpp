@@ -2,11 +2,12 @@
 #include <algorithm>
 #include <ostream>
 
+#include "call/engine_command.hpp"
+#include "call/hand_out.hpp"
+#include "commands.hpp"
 #include "commands/usage_faults.hpp"
-#include "engine_command.hpp"
-#include "hand_out.hpp"
-#include "load.hpp"
-#include "order_files.hpp"
+#include "files/load.hpp"
+#include "files/order_files.hpp"
 
 namespace shaftcut {
 namespace {

@@ -5,9 +5,9 @@
 #include <algorithm>
 #include <ostream>
 
+#include "call/options.hpp"
 #include "commands/help_words.hpp"
 #include "commands/usage_faults.hpp"
-#include "options.hpp"
 #include "shaftcut/engine/engine.hpp"
 #include "text.hpp"
 

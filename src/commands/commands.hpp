@@ -3,7 +3,7 @@
 
 #include <memory>
 
-#include "command.hpp"
+#include "call/command.hpp"
 
 namespace shaftcut {
 

@@ -1,5 +1,6 @@
 // shaftcut cut: cut sheets and work orders for shafts that exist.
-#include "jobs_command.hpp"
+#include "call/jobs_command.hpp"
+#include "commands.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,9 +1,10 @@
 // shaftcut form: a blank measuring form to take to the tractor.
 #include <ostream>
 
-#include "engine_command.hpp"
+#include "call/engine_command.hpp"
+#include "call/hand_out.hpp"
+#include "commands.hpp"
 #include "commands/usage_faults.hpp"
-#include "hand_out.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,5 +1,6 @@
 // shaftcut lengths: shortest and longest operating lengths from the machine's geometry.
-#include "jobs_command.hpp"
+#include "call/jobs_command.hpp"
+#include "commands.hpp"
 
 namespace shaftcut {
 namespace {

@@ -3,12 +3,13 @@
 #include <cstdlib>
 #include <ostream>
 
+#include "call/engine_command.hpp"
+#include "call/hand_out.hpp"
+#include "commands.hpp"
 #include "commands/usage_faults.hpp"
 #include "day.hpp"
-#include "engine_command.hpp"
-#include "hand_out.hpp"
-#include "load.hpp"
-#include "order_files.hpp"
+#include "files/load.hpp"
+#include "files/order_files.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,11 +1,12 @@
 // shaftcut saw: a saw plan for any list of pieces on any stock.
 #include <ostream>
 
+#include "call/engine_command.hpp"
+#include "call/hand_out.hpp"
+#include "call/saw_options.hpp"
+#include "call/saw_progress.hpp"
+#include "commands.hpp"
 #include "commands/usage_faults.hpp"
-#include "engine_command.hpp"
-#include "hand_out.hpp"
-#include "saw_options.hpp"
-#include "saw_progress.hpp"
 
 namespace shaftcut {
 namespace {

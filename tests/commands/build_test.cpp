@@ -6,7 +6,7 @@
 
 #include "catalogue_reader.hpp"
 #include "commands/build_calls.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 #include "lists/orders_reader.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
 #include "support/catch.hpp"

@@ -2,7 +2,7 @@
 #include <functional>
 
 #include "commands/process.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;

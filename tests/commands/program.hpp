@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "command.hpp"
+#include "call/command.hpp"
 #include "support/folder.hpp"
 
 namespace shaftcut::test {

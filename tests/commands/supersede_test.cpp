@@ -1,5 +1,5 @@
 // A refused run with --replace leaves no paper of an earlier run under a name that says it still holds.
-#include "supersede.hpp"
+#include "files/supersede.hpp"
 
 #include "commands/program.hpp"
 #include "support/catch.hpp"

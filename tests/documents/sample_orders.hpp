@@ -8,7 +8,7 @@
 #include "catalogue_reader.hpp"
 #include "documents/cut_sheet/sheet_cases.hpp"
 #include "job_reader.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 #include "support/catch.hpp"
 #include "workshop_reader.hpp"
 

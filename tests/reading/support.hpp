@@ -10,7 +10,7 @@
 #include "catalogue_reader.hpp"
 #include "job_reader.hpp"
 #include "lists/lists_reader.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 #include "measured_reader.hpp"
 #include "lists/orders_reader.hpp"
 #include "reading/said.hpp"

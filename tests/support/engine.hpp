@@ -4,7 +4,7 @@
 #include <string>
 #include <variant>
 
-#include "load.hpp"
+#include "files/load.hpp"
 
 namespace shaftcut::test {
 

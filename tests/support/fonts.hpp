@@ -1,7 +1,7 @@
 // The files of the documents' font, read once for all tests.
 #pragma once
 
-#include "load.hpp"
+#include "files/load.hpp"
 
 namespace shaftcut::test {
 

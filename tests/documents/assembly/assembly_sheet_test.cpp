@@ -5,7 +5,7 @@
 #include "catalogue_reader.hpp"
 #include "documents/build_cases.hpp"
 #include "documents/page/page_checks.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 #include "lists/orders_reader.hpp"
 #include "page/font.hpp"
 #include "shaft_title_words.hpp"

@@ -7,7 +7,7 @@
 #include "catalogue_reader.hpp"
 #include "data/machine_words.hpp"
 #include "documents/page/page_checks.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 #include "page/font.hpp"
 #include "shaftcut/reading/source/source.hpp"
 #include "support/catch.hpp"

@@ -1,7 +1,7 @@
 // The linear programme's library for tests that plan saws themselves.
 #pragma once
 
-#include "load.hpp"
+#include "files/load.hpp"
 
 namespace shaftcut::test {
 

@@ -4,10 +4,10 @@
 
 #include <chrono>
 
-#include "commands.hpp"
+#include "call/command.hpp"
+#include "call/configuration.hpp"
+#include "call/options.hpp"
 #include "commands/call_words.hpp"
-#include "configuration.hpp"
-#include "options.hpp"
 
 namespace shaftcut {
 

@@ -1,4 +1,4 @@
-#include "temporary.hpp"
+#include "files/temporary.hpp"
 
 #include <fcntl.h>
 #include <sys/file.h>
@@ -12,7 +12,7 @@
 #include <filesystem>
 #include <string_view>
 
-#include "output.hpp"
+#include "files/output.hpp"
 
 namespace shaftcut {
 namespace {

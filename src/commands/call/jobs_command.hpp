@@ -1,8 +1,8 @@
 // What the commands that take job files share: reading each job, asking the engine, and handing out its documents.
 #pragma once
 
-#include "engine_command.hpp"
-#include "order_files.hpp"
+#include "call/engine_command.hpp"
+#include "files/order_files.hpp"
 
 namespace shaftcut {
 

@@ -1,9 +1,9 @@
-#include "options.hpp"
+#include "call/options.hpp"
 
 #include <boost/version.hpp>
 
 #include "commands/usage_faults.hpp"
-#include "configuration_place.hpp"
+#include "files/configuration_place.hpp"
 #include "text.hpp"
 
 namespace shaftcut {

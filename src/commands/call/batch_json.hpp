@@ -3,9 +3,9 @@
 
 #include <optional>
 
-#include "command.hpp"
-#include "options.hpp"
-#include "output.hpp"
+#include "call/command.hpp"
+#include "call/options.hpp"
+#include "files/output.hpp"
 #include "shaftcut/engine/answer.hpp"
 
 namespace shaftcut {

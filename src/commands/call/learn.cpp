@@ -1,9 +1,9 @@
-#include "learn.hpp"
+#include "call/learn.hpp"
 
 #include <algorithm>
 #include <ostream>
 
-#include "answers.hpp"
+#include "call/answers.hpp"
 #include "commands/question_words.hpp"
 #include "text.hpp"
 

@@ -1,10 +1,10 @@
-#include "batch_json.hpp"
+#include "call/batch_json.hpp"
 
 #include <filesystem>
 #include <ostream>
 
+#include "call/hand_out.hpp"
 #include "commands/call_words.hpp"
-#include "hand_out.hpp"
 
 namespace shaftcut {
 

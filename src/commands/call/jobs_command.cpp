@@ -1,10 +1,10 @@
-#include "jobs_command.hpp"
+#include "call/jobs_command.hpp"
 
 #include <algorithm>
 #include <ostream>
 
+#include "call/hand_out.hpp"
 #include "commands/usage_faults.hpp"
-#include "hand_out.hpp"
 
 namespace shaftcut {
 namespace {

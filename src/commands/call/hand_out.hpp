@@ -6,10 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "command.hpp"
+#include "call/command.hpp"
+#include "call/options.hpp"
 #include "commands/call_words.hpp"
 #include "commands/file_faults.hpp"
-#include "options.hpp"
 
 namespace shaftcut {
 

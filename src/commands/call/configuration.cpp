@@ -1,12 +1,12 @@
-#include "configuration.hpp"
+#include "call/configuration.hpp"
 
 #include <algorithm>
 #include <ostream>
 
-#include "configuration_place.hpp"
-#include "hand_out.hpp"
-#include "load.hpp"
-#include "output.hpp"
+#include "call/hand_out.hpp"
+#include "files/configuration_place.hpp"
+#include "files/load.hpp"
+#include "files/output.hpp"
 
 namespace shaftcut {
 

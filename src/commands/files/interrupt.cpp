@@ -1,4 +1,4 @@
-#include "interrupt.hpp"
+#include "files/interrupt.hpp"
 
 #include <ctime>
 #include <initializer_list>

@@ -1,4 +1,4 @@
-#include "saw_progress.hpp"
+#include "call/saw_progress.hpp"
 
 #include <algorithm>
 #include <ostream>

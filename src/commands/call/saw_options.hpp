@@ -4,7 +4,7 @@
 #include <boost/program_options.hpp>
 #include <string>
 
-#include "options.hpp"
+#include "call/options.hpp"
 
 namespace shaftcut {
 

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "command.hpp"
+#include "call/command.hpp"
 #include "shaftcut/engine/engine.hpp"
 
 namespace shaftcut {

@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "configuration.hpp"
+#include "call/configuration.hpp"
 
 namespace shaftcut {
 

@@ -1,4 +1,4 @@
-#include "load.hpp"
+#include "files/load.hpp"
 
 #include <algorithm>
 #include <cerrno>

@@ -1,4 +1,4 @@
-#include "answers.hpp"
+#include "call/answers.hpp"
 
 #include <istream>
 #include <ostream>

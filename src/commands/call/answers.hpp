@@ -4,7 +4,7 @@
 #include <optional>
 #include <string>
 
-#include "command.hpp"
+#include "call/command.hpp"
 
 namespace shaftcut {
 

@@ -3,9 +3,9 @@
 
 #include <chrono>
 
-#include "command.hpp"
-#include "interrupt.hpp"
-#include "load.hpp"
+#include "call/command.hpp"
+#include "files/interrupt.hpp"
+#include "files/load.hpp"
 
 namespace shaftcut {
 

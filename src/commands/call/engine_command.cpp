@@ -1,10 +1,10 @@
-#include "engine_command.hpp"
+#include "call/engine_command.hpp"
 
 #include <ostream>
 #include <sstream>
 
 #include "commands/help_words.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 
 namespace shaftcut {
 

@@ -1,4 +1,4 @@
-#include "output.hpp"
+#include "files/output.hpp"
 
 #include <fcntl.h>
 #include <sys/file.h>
@@ -14,8 +14,8 @@
 #include <thread>
 #include <utility>
 
-#include "interrupt.hpp"
-#include "temporary.hpp"
+#include "files/interrupt.hpp"
+#include "files/temporary.hpp"
 
 namespace shaftcut {
 namespace {

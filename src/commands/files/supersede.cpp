@@ -1,4 +1,4 @@
-#include "supersede.hpp"
+#include "files/supersede.hpp"
 
 #include <fcntl.h>
 #include <unistd.h>

@@ -1,11 +1,11 @@
-#include "hand_out.hpp"
+#include "call/hand_out.hpp"
 
 #include <algorithm>
 #include <filesystem>
 #include <new>
 
-#include "output.hpp"
-#include "supersede.hpp"
+#include "files/output.hpp"
+#include "files/supersede.hpp"
 
 namespace shaftcut {
 

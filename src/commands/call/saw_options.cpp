@@ -1,4 +1,4 @@
-#include "saw_options.hpp"
+#include "call/saw_options.hpp"
 
 #include "commands/usage_faults.hpp"
 

@@ -1,4 +1,4 @@
-#include "configuration_place.hpp"
+#include "files/configuration_place.hpp"
 
 #include <sys/auxv.h>
 
