@@ -12,6 +12,7 @@
 
 #include "shaftcut/engine/answer.hpp"
 #include "shaftcut/engine/additions.hpp"
+#include "shaftcut/engine/bench_answer.hpp"
 #include "shaftcut/engine/build_run.hpp"
 #include "shaftcut/engine/quote_answer.hpp"
 #include "shaftcut/engine/saw_run.hpp"
@@ -60,6 +61,11 @@ public:
     FormAnswer form(const std::string& series, const Wishes& wishes, OnMachine machine = OnMachine::lengths) const;
     // The connections and series of the configuration, in lines.
     std::string catalogue(const Wishes& wishes) const;
+    // What a form on a screen offers to choose from, and its words, as JSON: {"units", "language", "series", "shapes", "connections", "locks",
+    // "devices", "conditions", "prices", "register", "words"}.
+    std::string bench_catalogue(const Wishes& wishes) const;
+    // The machines of a job as they move. A job that states no shaft but its ends will do.
+    MachineFramesAnswer machine_frames(const Source& job, const Wishes& wishes) const;
 
 private:
     explicit Engine(std::shared_ptr<const Known> known) : known_(std::move(known)) {}
