@@ -4,6 +4,7 @@
 #include <array>
 
 #include "cut_sheet/cut_sheet_parts.hpp"
+#include "cut_sheet/front_lines.hpp"
 #include "drawing/geometry_parts.hpp"
 #include "order/instruction_words.hpp"
 #include "say_all.hpp"
@@ -59,8 +60,6 @@ bool is_cut(const WorkOrder& order) { return order.verdict == Verdict::cut; }
 // Two wide-angle crosses and their names need the whole width.
 bool may_lie_beside(const WorkOrder& order) { return !is_cut(order) && !order.reading.has_wide_angle; }
 
-// A shaft that fits may have all of its steps on its front.
-int last_of_front(const WorkOrder& order) { return is_cut(order) ? last_saw_step : order.steps.back().number; }
 double foot_of_front(const WorkOrder& order) { return is_cut(order) ? 0 : foot; }
 
 // The head of a front; its steps follow.

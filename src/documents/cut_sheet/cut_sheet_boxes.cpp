@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "cut_sheet/cut_sheet_parts.hpp"
+#include "cut_sheet/front_lines.hpp"
 
 namespace shaftcut::cut_sheet {
 namespace {
@@ -9,18 +10,6 @@ namespace {
 constexpr double padding = 1.7, low_height = 12.6, high_height = 17, names_at = 8, names_width = 29.5;
 // How far the kept length may be narrowed before the box becomes a high one.
 constexpr double narrowest_kept = 0.8;
-
-std::string kept_text(const TubeView& view, const Wording& w)
-{
-    return view.kept ? kept_in_brackets(*view.kept, w) : say(HalfCaption::confirm_in_brackets, w);
-}
-
-// A guard that was not measured has a cut to be confirmed.
-std::string cut_text(const TubeView& view, const Wording& w)
-{
-    const std::string cut = w.length(Rounded::cut, *view.cut);
-    return view.kept ? cut : doubted(cut, w);
-}
 
 // The figure to cut in its heavy frame; its right edge.
 double draw_figure(Canvas& canvas, Point top_left, double room, const std::string& text)
@@ -38,7 +27,7 @@ void draw_nothing_to_cut(Canvas& canvas, Rect box, const TubeView& view, const W
     const double x = box.x + 9;
     canvas.text({x, box.y + 4.9}, part_name(view.end, view.guard, w), lettering::strong);
     const Rect words = canvas.text({x, box.y + 10.4}, say(HalfCaption::do_not_cut, w), lettering::name);
-    const std::string stays = view.kept ? stays_in_brackets(*view.kept, w) : say(HalfCaption::not_measured_in_brackets, w);
+    const std::string stays = stays_said(view, w);
     if (box.height == high_height) canvas.fitted({x, box.y + 15.6}, box.right() - x - 1, stays, lettering::figure);
     else canvas.fitted({words.right() + 3, box.y + 10.4}, box.right() - words.right() - 4, stays, lettering::figure);
 }
@@ -51,10 +40,10 @@ void draw_low(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView& 
     canvas.fitted({x, box.y + 4.9}, names_width - 1, half_name(view.end, w), lettering::strong);
     canvas.text({x, box.y + 10.4}, say(view.guard ? HalfCaption::guard : HalfCaption::tube, w), lettering::name);
     canvas.text({figure_at - 1, box.y + 10.4}, say(HalfCaption::cut_off, w), lettering::note, Align::right);
-    const double after = draw_figure(canvas, {figure_at, box.y + 1.8}, box.right() - figure_at, cut_text(view, w)) + 1.5;
+    const double after = draw_figure(canvas, {figure_at, box.y + 1.8}, box.right() - figure_at, cut_said(view, w)) + 1.5;
     const double room = box.right() - after - 1;
     canvas.fitted({after, box.y + 5.2}, room, cut_plus_minus(order.saw.plus_minus, w), lettering::figure);
-    canvas.fitted({after, box.y + 10.9}, room, kept_text(view, w), lettering::figure);
+    canvas.fitted({after, box.y + 10.9}, room, kept_said(view, w), lettering::figure);
 }
 
 // The name above the figure; in inches the millimetres below the kept length.
@@ -63,18 +52,18 @@ void draw_high(Canvas& canvas, Rect box, const WorkOrder& order, const TubeView&
     draw_mark(canvas, {box.x + 4.5, box.y + 3.5}, letter_of(view.part()), Fill::black);
     const Rect name = canvas.text({box.x + 9, box.y + 4.7}, part_to_cut(view.end, view.guard, w), lettering::strong);
     canvas.fitted({box.right() - 1.5, box.y + 4.7}, box.right() - name.right() - 3, cut_plus_minus(order.saw.plus_minus, w), lettering::note, Align::right);
-    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, cut_text(view, w)) + 2;
+    const double after = draw_figure(canvas, {box.x + 2, box.y + 6.6}, 52, cut_said(view, w)) + 2;
     const double room = box.right() - after - 1;
     const bool alone = w.units() == Units::mm && view.kept;
-    canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_text(view, w), lettering::figure);
+    canvas.fitted({after, box.y + (alone ? 13 : 11)}, room, kept_said(view, w), lettering::figure);
     if (w.units() == Units::in) canvas.fitted({after, box.y + 15.5}, room, millimetres_of(*view.cut, view.kept, w), lettering::note);
     else if (!view.kept) canvas.fitted({after, box.y + 15.5}, room, say(HalfCaption::hold_side_by_side, w), lettering::note);
 }
 
 bool fits_low(const Canvas& canvas, double width, const WorkOrder& order, const TubeView& view, const Wording& w)
 {
-    const double cut = canvas.width_of(cut_text(view, w), lettering::cut) + 2 * padding;
-    const double kept = std::max(canvas.width_of(cut_plus_minus(order.saw.plus_minus, w), lettering::figure), narrowest_kept * canvas.width_of(kept_text(view, w), lettering::figure));
+    const double cut = canvas.width_of(cut_said(view, w), lettering::cut) + 2 * padding;
+    const double kept = std::max(canvas.width_of(cut_plus_minus(order.saw.plus_minus, w), lettering::figure), narrowest_kept * canvas.width_of(kept_said(view, w), lettering::figure));
     const double named = canvas.width_of(say(view.guard ? HalfCaption::guard : HalfCaption::tube, w), lettering::name) + canvas.width_of(say(HalfCaption::cut_off, w), lettering::note);
     return named + 2.5 <= names_width && names_at + names_width + cut + 1.5 + kept + 1 <= width;
 }

@@ -12,28 +12,12 @@
 #include "page/boxed_text.hpp"
 #include "page/sheet_parts.hpp"
 #include "order/step_words.hpp"
+#include "order/tube_view.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 
 namespace shaftcut::cut_sheet {
 
 using namespace sheet;
-
-// One of the four tubes, named by the end that it is on.
-struct TubeView {
-    End end = End::tractor;
-    Tube tube = Tube::inner;
-    bool guard = false;
-    std::optional<Length> before;  // as measured, or worked out from the closed length
-    bool measured = false;
-    bool used = true;              // a guard that is damaged or missing is not
-    std::optional<Length> cut;     // nothing when refused
-    std::optional<Length> kept;    // nothing when refused or not known
-
-    SawnPart part() const { return guard ? guard_part(tube) : tube_part(tube); }
-    bool comes_off() const { return cut && *cut > Length(); }
-};
-TubeView tube_view(const WorkOrder& order, End end, bool guard);
-std::vector<TubeView> tube_views(const WorkOrder& order);  // as they lie, those that are used
 
 // `type`: what the document is, as in Heading.
 Heading heading_of(const WorkOrder& order, TitleCaption type, const Wording& w);

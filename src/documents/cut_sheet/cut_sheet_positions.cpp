@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "cut_sheet/cut_sheet_parts.hpp"
+#include "cut_sheet/front_lines.hpp"
 #include "page/fitted_lines.hpp"
 
 namespace shaftcut::cut_sheet {
@@ -11,8 +12,6 @@ constexpr double inset = 1.5;
 constexpr BoxedText figures{{3.5, Weight::regular, 0.64, 1.4}, {3.5, Weight::regular, 0.64}, 13};
 constexpr BoxedText nowhere{{3.5, Weight::bold, 0.64, 1.4}, {3.5, Weight::bold, 0.64}, 13};
 constexpr BoxedText notes{{2.5, Weight::regular, 0.85, 1.4}, {3.5, Weight::regular, 0.8}, 15};
-
-std::string sum(Rounded as, Length length, const Wording& w) { return sum_on_rings(pulled_out(as, length, w), w); }
 
 // The range that is good, and what is read; what is expected, and where nobody goes on: two rows of two sums, and the reading beside them.
 struct Cell {
@@ -25,13 +24,8 @@ using Row = std::vector<Cell>;
 std::vector<Row> rows_of(const ReadRings& position, const Wording& w)
 {
     constexpr double second = 0.425, third = 0.85;
-    const OnRings& rings = position.rings;
-    const std::string never = rings.never_under ? on_rings(RingCaption::never_under, sum(Rounded::at_least, *rings.never_under, w), w)
-                                                : on_rings(RingCaption::never_over, sum(Rounded::at_most, rings.never_over.value_or(rings.good_to), w), w);
-    return {{{on_rings(RingCaption::from, sum(Rounded::at_least, rings.good_from, w), w), 0, second},
-             {on_rings(RingCaption::to, sum(Rounded::at_most, rings.good_to, w), w), second, third},
-             {say(RingCaption::read, w), third, 1}},
-            {{on_rings(RingCaption::expected, sum(Rounded::measured, rings.value, w), w), 0, second}, {never, second, 1, nowhere}}};
+    const RingLines lines = ring_lines(position, w);
+    return {{{lines.from, 0, second}, {lines.to, second, third}, {say(RingCaption::read, w), third, 1}}, {{lines.expected, 0, second}, {lines.never, second, 1, nowhere}}};
 }
 
 double cell_width(double width, const Cell& cell) { return (width - 2 * inset) * (cell.right - cell.left) - inset; }
@@ -43,8 +37,6 @@ double height_of(const Canvas& canvas, double width, const Row& row)
     return height;
 }
 
-std::string remarks(const ReadRings& position, const Wording& w) { return running_text({when_outside(position, w), never(position, w)}); }
-
 double name_height(const Canvas& canvas, double width, const ReadRings& position, const Wording& w)
 {
     return fitted_lines_height(canvas, width - 2 * inset, position_of(position, w), lettering::name) + 1;
@@ -54,7 +46,7 @@ double name_height(const Canvas& canvas, double width, const ReadRings& position
 
 double position_height(const Canvas& canvas, double width, const ReadRings& position, const Wording& w)
 {
-    double height = name_height(canvas, width, position, w) + boxed_height(canvas, width - 2 * inset, remarks(position, w), notes) + 3.4;
+    double height = name_height(canvas, width, position, w) + boxed_height(canvas, width - 2 * inset, ring_lines(position, w).remarks, notes) + 3.4;
     for (const Row& row : rows_of(position, w)) height += height_of(canvas, width, row);
     return height;
 }
@@ -70,7 +62,7 @@ double draw_position(Canvas& canvas, Rect room, const ReadRings& position, const
         for (const Cell& cell : row) draw_boxed(canvas, {frame.x + inset + (frame.width - 2 * inset) * cell.left, y}, cell_width(frame.width, cell), cell.text, cell.style);
         y += height_of(canvas, frame.width, row);
     }
-    draw_boxed(canvas, {frame.x + inset, y + 0.4}, frame.width - 2 * inset, remarks(position, w), notes);
+    draw_boxed(canvas, {frame.x + inset, y + 0.4}, frame.width - 2 * inset, ring_lines(position, w).remarks, notes);
     return frame.bottom() + 0.7;
 }
 

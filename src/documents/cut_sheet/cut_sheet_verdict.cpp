@@ -2,8 +2,7 @@
 #include <algorithm>
 
 #include "cut_sheet/cut_sheet_parts.hpp"
-#include "order/instruction_words.hpp"
-#include "order/instructions.hpp"
+#include "cut_sheet/front_lines.hpp"
 #include "shaft_title_words.hpp"
 #include "order/verdict_words.hpp"
 
@@ -13,27 +12,6 @@ namespace {
 // A verdict of few words stands beside the shaft's.
 constexpr Lettering short_word{8, Weight::bold};
 constexpr double most_beside = 50;
-
-// The position of a decided length as the job names it; empty where it does not.
-std::string at_of(const WorkOrder& order, const std::optional<Range>& range)
-{
-    const auto& decided = range ? order.fit.longest[*range] : order.fit.shortest;
-    for (const FitReading& fit : order.fits) {
-        const auto& length = range ? fit.fit.longest[*range] : fit.fit.shortest;
-        if (length && length->value == decided->value && length->plus_minus == decided->plus_minus) return range ? fit.longest_at[*range] : fit.shortest_at;
-    }
-    return {};
-}
-
-std::string positions_words(const WorkOrder& order, bool with_place, const Wording& w)
-{
-    const auto said = [&](Length length, const std::optional<Range>& range) { return PositionAt{length, with_place ? at_of(order, range) : ""}; };
-    PositionsSaid all;
-    if (order.fit.shortest) all.shortest = said(order.fit.shortest->value, std::nullopt);
-    for (const Range range : all_ranges)
-        if (const auto& length = order.fit.longest[range]) all.longest[range] = said(length->value, range);
-    return positions(all, order.reading.has_wide_angle, w);
-}
 
 // A struck-out saw, for whoever reads no word of it.
 Rect draw_no_saw(Canvas& canvas, Rect place)
@@ -86,7 +64,7 @@ double draw_shaft_words(Canvas& canvas, Rect room, const WorkOrder& order, const
     put(say(order.shaft_title, w), lettering::name);
     put(closed_now(order, w), lettering::note);
     if (order.verdict == Verdict::cut) put(closed_after(order, w), lettering::note);
-    put(positions_words(order, with_place, w), lettering::note);
+    put(positions_of(order, with_place, w), lettering::note);
     return room.y;
 }
 
