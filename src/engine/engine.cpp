@@ -81,17 +81,31 @@ bool folds(const WorkOrder& order)
 Answer answer_to(Question question, const Source& file, const Known& known, const Wishes& wishes)
 {
     const Read<Job> read = read_job(file, known.catalogue);
-    Answer answer{question, std::nullopt, problems_of(read.faults), {}, {}, {}, known.firm};
+    Answer answer{question, std::nullopt, problems_of(read.faults), {}, {}, {}, known.firm, {}};
     if (!read.value) return answer;
     const Job& job = *read.value;
     answer.order = job.order;
     answer.key = order_key(job.order);
     answer.place = job.place;
+    answer.units = job.units;
     if (question == Question::lengths && !holds_machine(job)) {
         answer.problems.push_back(no_machine(job));
         return answer;
     }
     answer.work_order = work_up(job, known.catalogue, known.workshop, wishes.units.value_or(job.units));
+    return answer;
+}
+
+// Of each fit that states a machine; what else the job says is not asked.
+MachineFramesAnswer answer_machines(const Source& file, const Known& known, const Wishes& wishes)
+{
+    const Read<Job> read = read_job(file, known.catalogue);
+    MachineFramesAnswer answer{{}, problems_of(read.faults), wishes.units.value_or(Units::mm)};
+    if (!read.value) return answer;
+    const Job& job = *read.value;
+    answer.units = wishes.units.value_or(job.units);
+    if (!holds_machine(job)) answer.problems.push_back(no_machine(job));
+    for (const FitReading& fit : machines_of(job, known.catalogue, known.workshop)) answer.machines.push_back(machine_frames(fit));
     return answer;
 }
 
@@ -188,6 +202,8 @@ bool refuses(const Answer& answer)
     if (!answer.work_order) return false;
     return answer.question == Question::lengths ? folds(*answer.work_order) : answer.work_order->verdict == Verdict::refused;
 }
+
+MachineFramesAnswer Engine::machine_frames(const Source& job, const Wishes& wishes) const { return answer_machines(job, *known_, wishes); }
 
 AfterCutAnswer Engine::after_cut(const Source& job, const Source& measured, const Wishes& wishes) const { return answer_after_cut(job, measured, *known_, wishes); }
 

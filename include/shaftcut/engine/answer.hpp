@@ -32,6 +32,7 @@ struct Answer {
     std::string key;    // the same for numbers that some disks do not tell apart
     Place place;        // of the job in its file
     Firm firm;          // of the configuration: whom the tag names
+    Units units = Units::mm;  // of the file's own lengths
 };
 
 // A shaft that must not be cut, or a machine for which there can be none.

@@ -1,6 +1,6 @@
 // What a screen beside the saw shows: of an answer what the sheet's front and back say, a machine that moves, faults each at its box. Bytes of
 // JSON without a newline inside, lengths in millimetres whatever the units of the words.
-// Checked by tests/engine/bench.
+// Checked in tests/engine/bench_answer_test.cpp.
 #pragma once
 
 #include <string>
@@ -11,7 +11,7 @@
 
 namespace shaftcut {
 
-// Of each fit that states a machine, in the job's order; or the file's problems.
+// Of each fit that states a machine, in the job's order; or the file's problems, a job without any machine among them.
 struct MachineFramesAnswer {
     std::vector<MachineFrames> machines;
     Problems problems;

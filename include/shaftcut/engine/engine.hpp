@@ -64,7 +64,7 @@ public:
     // What a form on a screen offers to choose from, and its words, as JSON: {"units", "language", "series", "shapes", "connections", "locks",
     // "devices", "conditions", "prices", "register", "words"}.
     std::string bench_catalogue(const Wishes& wishes) const;
-    // The machines of a job as they move. A job that states no shaft but its ends will do.
+    // The machines of a job as they move.
     MachineFramesAnswer machine_frames(const Source& job, const Wishes& wishes) const;
 
 private:

@@ -55,6 +55,14 @@ Extent extent_of(View seen, const std::vector<MachineScene>& scenes)
     return extent;
 }
 
+std::vector<MachineScene> scenes_of(const MachineFrames& machine)
+{
+    std::vector<MachineScene> scenes;
+    for (const MachineFrame& frame : machine.frames) scenes.push_back(frame.scene);
+    for (const ExtremeFrame& frame : machine.extremes) scenes.push_back(frame.scene);
+    return scenes;
+}
+
 // The greatest of 1 : 5, 1 : 6, … at which `extent` fits.
 double scale_for(const Extent& extent, double width, double height)
 {
@@ -238,7 +246,28 @@ Grid best_grid(const MachineView& machine, const std::vector<View>& views, doubl
     return scale(abreast) <= scale(stacked) ? abreast : stacked;
 }
 
+constexpr double screen_width = 120, tallest_on_screen = 130;
+
 }  // namespace
+
+ScreenScenes::ScreenScenes(const Fonts& fonts, const MachineFrames& machine, Seen from, const Wording& w) : fonts_(fonts), from_(from), w_(w)
+{
+    const View view = from == Seen::from_above ? View::plan : View::side;
+    const SeenIn seen{view, extent_of(view, scenes_of(machine)), 0};
+    const double across = (seen.extent.right - seen.extent.left) / (screen_width - 2 * side_margin);
+    const double up = (seen.extent.high - seen.extent.low) / (tallest_on_screen - head - foot - labels_above);
+    scale_ = std::max({1.0, across, up});
+    left_ = seen.extent.left, right_ = seen.extent.right, low_ = seen.extent.low, high_ = seen.extent.high;
+}
+
+Page ScreenScenes::draw(const MachineScene& scene) const
+{
+    const double height = head + foot + labels_above + (high_ - low_) / scale_;
+    Canvas canvas(fonts_, screen_width, height);
+    canvas.begin(Part::figure);
+    SceneDrawing(canvas, {0, 0, screen_width, height}, from_ == Seen::from_above ? View::plan : View::side, {left_, right_, low_, high_}, scale_, w_).draw(scene);
+    return canvas.page();
+}
 
 void draw_scenes(Sheets& sheets, const MachineView& view, const Wording& w)
 {

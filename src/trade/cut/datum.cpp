@@ -1,7 +1,6 @@
 #include "shaftcut/trade/cut/datum.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "cut/machine_search.hpp"
 #include "hitch/hitch_shaft.hpp"
@@ -196,31 +195,6 @@ void read_longest(FitReading& reading, Range range, const JobFit& fit, const Lon
     reading.fit.longest_places[range] = machine_place(reading.geometry->machine);
 }
 
-// How far the ends reach along the tubes and aside, when their joints are bent the same way in one plane, in mm.
-struct BentEnds {
-    double along = 0, across = 0;
-};
-
-BentEnds bent_ends(const Reaches& reaches, const PerEach<End, Angle>& angles)
-{
-    BentEnds ends;
-    for (const End end : both_ends) {
-        const double angle = angles[end].radians();
-        const double yoke = reaches[end].yoke.mm();
-        const double spacing = reaches[end].spacing.mm();
-        const double side = end == End::tractor ? 1.0 : -1.0;
-        ends.along += yoke * std::cos(angle) + spacing * std::cos(angle / 2);
-        ends.across += side * (yoke * std::sin(angle) + spacing * std::sin(angle / 2));
-    }
-    return ends;
-}
-
-// √(D² − across²): what the distance leaves along the tubes and the ends' own reach.
-double root_of(Length distance, const BentEnds& ends)
-{
-    return std::sqrt(std::max(0.0, distance.mm() * distance.mm() - ends.across * ends.across));
-}
-
 void compare_extreme(FitReading& reading, std::optional<Range> range, const Toleranced& measured, const ExtremeLength& reached)
 {
     if (clearly_below(measured.value, reached.length - measured.plus_minus) || clearly_above(measured.value, reached.length + measured.plus_minus))
@@ -238,26 +212,6 @@ void compare_with_geometry(FitReading& reading)
 }
 
 }  // namespace
-
-Length in_line(Length distance, const Reaches& reaches)
-{
-    for (const End end : both_ends) distance -= reaches[end].yoke + reaches[end].spacing;
-    return distance;
-}
-
-Length bent(Length distance, const Reaches& reaches, const PerEach<End, Angle>& angles)
-{
-    const BentEnds ends = bent_ends(reaches, angles);
-    return Length::from_mm(root_of(distance, ends) - ends.along);
-}
-
-Toleranced bent(const Toleranced& distance, const Reaches& reaches, const PerEach<End, Angle>& angles)
-{
-    const double root = root_of(distance.value, bent_ends(reaches, angles));
-    // Where the ends alone reach as far as the distance nothing is known; the length is 0 or less there, which refuses.
-    const double slope = root > 0 ? distance.value.mm() / root : 1.0;
-    return {bent(distance.value, reaches, angles), Length::from_mm(distance.plus_minus.mm() * slope)};
-}
 
 ShaftReading read_shaft(const JobShaft& shaft, const ShaftSeries& series, Length measuring_plus_minus)
 {

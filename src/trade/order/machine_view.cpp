@@ -1,52 +1,11 @@
 #include "shaftcut/trade/order/machine_view.hpp"
 
-#include <algorithm>
+#include "order/machine_scene.hpp"
 
 namespace shaftcut {
 namespace {
 
 constexpr int curve_points = 61;
-
-bool same(Length a, Length b) { return !clearly_below(a, b) && !clearly_above(a, b); }
-
-// A position found by a search is kept to the micrometre or thousandth of a degree, and its length computed again differs by as little.
-void take_extreme(MachineScene& scene, const OperatingLengths& lengths)
-{
-    for (const Range range : all_ranges)
-        if (lengths.ranges[range] && same(scene.length, lengths.ranges[range]->longest.length)) {
-            scene.length = lengths.ranges[range]->longest.length;
-            scene.printed_as = Rounded::longest;
-        }
-    if (!same(scene.length, lengths.shortest.length)) return;
-    scene.length = lengths.shortest.length;
-    scene.printed_as = Rounded::shortest;
-}
-
-MachineScene scene(SceneOf of, const GeometryReading& geometry, const Posture& at)
-{
-    MachineScene scene;
-    scene.of = of;
-    scene.at = at;
-    const Coordinates position = coordinates(at);
-    scene.pto_groove = pto_groove(geometry.machine);
-    if (const auto* trailed = std::get_if<Trailed>(&geometry.machine)) {
-        scene.input = input_shaft(*trailed, position);
-        scene.pin = {trailed->pin_behind.value.mm(), 0, trailed->pin_height.value.mm()};
-    } else {
-        scene.linkage = linkage(std::get<Mounted>(geometry.machine), position[0]);
-        scene.input = scene.linkage.value().input;
-    }
-    const BentShaft bent = shaft_in_place(geometry.machine, geometry.shaft, position).value();
-    scene.outer[End::tractor] = scene.pto_groove + geometry.shaft.tractor.cross_to_groove.mm() * bent.tractor_axis;
-    scene.outer[End::implement] = scene.input.groove - geometry.shaft.implement.cross_to_groove.mm() * bent.implement_axis;
-    scene.inner[End::tractor] = bent.tractor_inner;
-    scene.inner[End::implement] = bent.implement_inner;
-    scene.length = Length::from_mm(bent.length);
-    take_extreme(scene, geometry.lengths);
-    scene.angles[End::tractor] = Angle::from_radians(bent.tractor_angle());
-    scene.angles[End::implement] = Angle::from_radians(bent.implement_angle());
-    return scene;
-}
 
 // Of a trailed machine.
 void add_longest(MachineView& view, const GeometryReading& geometry)
@@ -55,7 +14,7 @@ void add_longest(MachineView& view, const GeometryReading& geometry)
     const auto& ranges = geometry.lengths.ranges;
     for (const Range range : all_ranges)
         if (ranges[range] && (!of || ranges[range]->longest.length > ranges[*of]->longest.length)) of = range;
-    view.scenes.push_back(scene(SceneOf::longest, geometry, ranges[*of]->longest.at));
+    view.scenes.push_back(machine_scene(SceneOf::longest, geometry, ranges[*of]->longest.at));
     view.scenes.back().range = of;
     // On a machine that does not move it is the shortest too.
     view.scenes.back().length = ranges[*of]->longest.length;
@@ -116,7 +75,7 @@ MachineView machine_view(const FitReading& fit)
     const GeometryReading& geometry = fit.geometry.value();
     MachineView view;
     view.tractor = fit.tractor;
-    const MachineScene shortest = scene(SceneOf::shortest, geometry, geometry.lengths.shortest.at);
+    const MachineScene shortest = machine_scene(SceneOf::shortest, geometry, geometry.lengths.shortest.at);
     if (const auto* trailed = std::get_if<Trailed>(&geometry.machine)) {
         view.scenes.push_back(shortest);
         add_longest(view, geometry);
@@ -126,7 +85,7 @@ MachineView machine_view(const FitReading& fit)
     view.mounted = true;
     const Mounted& machine = std::get<Mounted>(geometry.machine);
     const MountedRange whole = whole_lift(machine);
-    view.scenes = {scene(SceneOf::lowest, geometry, MountedPosture{whole.lowest.value}), shortest, scene(SceneOf::highest, geometry, MountedPosture{whole.highest.value})};
+    view.scenes = {machine_scene(SceneOf::lowest, geometry, MountedPosture{whole.lowest.value}), shortest, machine_scene(SceneOf::highest, geometry, MountedPosture{whole.highest.value})};
     add_lift(view, whole, machine, geometry.shaft);
     return view;
 }

@@ -14,6 +14,9 @@ namespace shaftcut {
 std::string say(const Step& step, const Wording& w);
 std::string say(const Task& task, const Wording& w);
 
+// "Mark": a step's name. On paper its number alone stands before it.
+std::string step_heading(int number, const Wording& w);
+
 // "A": inner guard A, outer guard B, inner tube C, outer tube D.
 std::string letter_of(SawnPart part);
 

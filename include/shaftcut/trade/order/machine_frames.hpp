@@ -38,10 +38,13 @@ struct MachineFrames {
     std::optional<WhyUnreadable> unreadable;
 };
 
-// Of each range that is stated, in order, each movement that it has from one end to the other, the middle among them: 9 turns, 5 pitches,
-// 5 rolls; 13 heights. Of a machine that does not move one frame. A position without an answer is left out. Extremes: the shortest, then of
-// each range the longest and the greatest angle of either joint. `fit` must state a machine.
-// Checked by the lengths of lengths_against_turn() and lengths_against_lift(), and by the extremes of operating_lengths().
+// Of each range that is stated, in order, each movement that it has from one end to the other, the middle among them: 9 turns, 3 pitches,
+// 3 rolls; 13 heights. Of a range that does not move one frame. Extremes: the shortest, then of each range the longest and the greatest
+// angle of either joint. `fit` must state a machine.
+// Checked in tests/trade/order/machine_frames_test.cpp: no frame is shorter or longer than the extremes.
 MachineFrames machine_frames(const FitReading& fit);
+
+// The fits of a job that state a machine, read as for its work order.
+std::vector<FitReading> machines_of(const Job& job, const Catalogue& catalogue, const Workshop& workshop);
 
 }  // namespace shaftcut

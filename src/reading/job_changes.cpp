@@ -1,0 +1,335 @@
+#include "job_changes.hpp"
+
+#include <algorithm>
+
+#include "cut/stated.hpp"
+#include "data/machine_words.hpp"
+
+namespace shaftcut {
+namespace {
+
+std::string numbered(const std::string& name, std::size_t number, std::size_t of) { return of > 1 ? name + "[" + std::to_string(number) + "]" : name; }
+
+bool is_there(const Place& place) { return !place.file.empty(); }
+
+// Of elements of one name that begin there, the path of the one that begins at `place`; of one that is not there, where it would be.
+std::string path_among(const std::string& name, const Place& place, const std::vector<Place>& all)
+{
+    const auto there = static_cast<std::size_t>(std::count_if(all.begin(), all.end(), is_there));
+    if (!is_there(place)) return numbered(name, there + 1, there + 1);
+    const auto before = static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const Place& other) { return is_there(other) && other < place; }));
+    return numbered(name, before + 1, there);
+}
+
+class ChangesOf {
+public:
+    ChangesOf(const WorkOrder& order, Units units) : order_(order), units_(units) {}
+
+    std::vector<JobChoice> of(Remedy way) const;
+    std::vector<JobChoice> of(const LongestServed& way) const;
+    std::vector<JobChoice> of(const ShortestServed& way) const;
+    std::vector<JobChoice> of(const SeriesLengths& way) const;
+    std::vector<JobChoice> of(const NewShaft& way) const;
+    std::vector<JobChoice> of(const MatchConnection& way) const;
+    std::vector<JobChoice> of(const TurnServed& way) const;
+    std::vector<JobChoice> of(const PitchServed& way) const;
+    std::vector<JobChoice> of(const LiftRangeServed& way) const;
+    std::vector<JobChoice> of(const PinMoveServed& way) const;
+    // What is to be measured, or chosen, first.
+    std::vector<JobChoice> of(const GuardsReach&) const { return {}; }
+    std::vector<JobChoice> of(const NoNewShaft&) const { return {}; }
+    std::vector<JobChoice> of(const LimitMovement&) const { return {}; }
+    std::vector<JobChoice> of(const SeriesThatCarries&) const { return {}; }
+
+private:
+    std::string written(Length length) const { return figure(length, Units::mm, Toward::nearest, 3) + (units_ == Units::mm ? "" : " mm"); }
+    std::string fit_path(std::size_t fit) const { return numbered("fit", fit + 1, order_.fits.size()); }
+    std::string longest_path(std::size_t fit, Range range) const;
+    std::string end_path(End end) const;
+    std::string half_path(Tube tube) const;
+    // The machine of this kind, whose tractor is called so and of which `holds` is true.
+    template <class Kind, class Holds>
+    std::optional<std::size_t> fit_of(const std::string& tractor, const Holds& holds) const;
+    std::vector<JobChoice> of_movement(const std::string& tractor, Range range, TrailedMovement movement, Angle served, Angle now) const;
+    std::optional<Changes> new_shaft(Length closed, const std::optional<Reference>& reference) const;
+    void add_half_of_new(Changes& changes, Tube tube) const;
+    std::vector<JobChoice> slips() const;
+    std::optional<JobChoice> slip(const CheckFinding& finding) const;
+    JobChoice read_from(Reference cross) const;
+    JobChoice exchanged() const;
+    std::optional<std::string> path_of(const StatedFigure& figure) const;
+    std::optional<JobChoice> unit_slip(const std::vector<CheckFinding>& findings) const;
+    std::vector<JobChoice> unexposed_locks() const;
+    std::vector<JobChoice> device_at_implement() const;
+
+    const WorkOrder& order_;
+    Units units_;
+};
+
+std::vector<JobChoice> only(Changes changes)
+{
+    if (changes.empty()) return {};
+    return {JobChoice{{}, std::move(changes)}};
+}
+
+std::string ChangesOf::longest_path(std::size_t fit, Range range) const
+{
+    const FitReading& reading = order_.fits[fit];
+    std::vector<Place> all;
+    for (const Range each : all_ranges)
+        if (reading.longest[each]) all.push_back(reading.fit.longest_places[each]);
+    return fit_path(fit) + "/" + path_among("longest", reading.fit.longest_places[range], all);
+}
+
+std::string ChangesOf::end_path(End end) const
+{
+    const auto& ends = order_.shaft.ends;
+    return "shaft/" + path_among("end", ends[end].place, {ends[End::tractor].place, ends[End::implement].place});
+}
+
+std::string ChangesOf::half_path(Tube tube) const
+{
+    const auto& halves = order_.shaft.halves;
+    return "shaft/" + path_among("half", halves[tube].place, {halves[Tube::inner].place, halves[Tube::outer].place});
+}
+
+template <class Kind, class Holds>
+std::optional<std::size_t> ChangesOf::fit_of(const std::string& tractor, const Holds& holds) const
+{
+    for (std::size_t i = 0; i < order_.fits.size(); ++i) {
+        const FitReading& fit = order_.fits[i];
+        const Kind* machine = fit.geometry ? std::get_if<Kind>(&fit.geometry->machine) : nullptr;
+        if (machine && (tractor.empty() || tractor == fit.tractor) && holds(*machine)) return i;
+    }
+    return std::nullopt;
+}
+
+// Only where each that is too long was measured: what a machine gives is no figure of the file.
+std::vector<JobChoice> ChangesOf::of(const LongestServed& way) const
+{
+    Changes changes;
+    if (!way.longest) return {};
+    for (std::size_t i = 0; i < order_.fits.size(); ++i) {
+        const FitReading& fit = order_.fits[i];
+        const auto& longest = fit.fit.longest[way.range];
+        if (!longest || !clearly_above(longest->value, *way.longest)) continue;
+        if (!fit.longest[way.range]) return {};
+        changes.push_back({longest_path(i, way.range) + "@length", written(distance_bent(*way.longest, fit.reaches, fit.read_at[way.range]))});
+    }
+    return only(std::move(changes));
+}
+
+std::vector<JobChoice> ChangesOf::of(const ShortestServed& way) const
+{
+    Changes changes;
+    for (std::size_t i = 0; i < order_.fits.size(); ++i) {
+        const FitReading& fit = order_.fits[i];
+        if (!fit.fit.shortest || fit.fit.shortest->value >= way.least) continue;
+        if (!fit.shortest) return {};
+        changes.push_back({fit_path(i) + "/shortest@length", written(distance_in_line(way.least, fit.reaches))});
+    }
+    return only(std::move(changes));
+}
+
+// What was measured of the old one is gone; a shaft of no series stops as the old one did.
+void ChangesOf::add_half_of_new(Changes& changes, Tube tube) const
+{
+    const JobHalf& half = order_.shaft.halves[tube];
+    const std::string path = half_path(tube);
+    const auto take_away = [&](bool stated, const char* attribute) {
+        if (stated) changes.push_back({path + attribute, std::nullopt});
+    };
+    take_away(half.length.has_value(), "@length");
+    take_away(half.guard || half.guard_use != GuardUse::kept, "@guard");
+    take_away(half.lubrication_hole.has_value(), "@lubrication-hole");
+    take_away(half.stop_depth.has_value(), "@stop-depth");
+    take_away(half.cut_to.has_value(), "@cut-to");
+    if (order_.shaft.series) return take_away(half.shoulder.has_value(), "@shoulder");
+    if (!is_there(half.place)) changes.push_back({path + "@tube", to_word(tube)});
+    changes.push_back({path + "@shoulder", written(order_.stops.value().shoulder[tube])});
+}
+
+// A joint of another series is no part of a new shaft.
+std::optional<Changes> ChangesOf::new_shaft(Length closed, const std::optional<Reference>& reference) const
+{
+    for (const Tube tube : both_tubes)
+        if (order_.shaft.halves[tube].series) return std::nullopt;
+    Changes changes{{"shaft/closed@length", written(closed)}};
+    if (reference) changes.push_back({"shaft/closed@reference", to_word(*reference)});
+    if (!order_.shaft.number.empty()) changes.push_back({"shaft@number", std::nullopt});
+    for (const Tube tube : both_tubes) add_half_of_new(changes, tube);
+    return changes;
+}
+
+std::vector<JobChoice> ChangesOf::of(const SeriesLengths& way) const
+{
+    std::vector<JobChoice> choices;
+    for (const bool cut : {false, true})
+        for (const Length closed : cut ? way.after_cut : way.as_is)
+            if (auto changes = new_shaft(closed, way.reference)) choices.push_back({ClosedChosen{closed, cut}, std::move(*changes)});
+    return choices;
+}
+
+std::vector<JobChoice> ChangesOf::of(const NewShaft& way) const { return only(new_shaft(way.closed, way.reference).value_or(Changes())); }
+
+std::vector<JobChoice> ChangesOf::of(const MatchConnection& way) const
+{
+    if (way.rating == MatchConnection::Rating::too_slow) return {};
+    return only({{end_path(way.end) + "@connection", way.onto}});
+}
+
+std::vector<JobChoice> ChangesOf::of_movement(const std::string& tractor, Range range, TrailedMovement movement, Angle served, Angle now) const
+{
+    const auto fit = fit_of<Trailed>(tractor, [&](const Trailed& machine) {
+        const auto& whole = machine.ranges[range];
+        return whole && (movement == TrailedMovement::turn ? whole->turn : whole->pitch).value == now;
+    });
+    if (!fit) return {};
+    return only({{fit_path(*fit) + "/trailed/" + to_word(range) + "@" + to_word(movement), figure(served, 3)}});
+}
+
+std::vector<JobChoice> ChangesOf::of(const TurnServed& way) const { return of_movement(way.tractor, way.range, TrailedMovement::turn, way.served, way.now); }
+std::vector<JobChoice> ChangesOf::of(const PitchServed& way) const { return of_movement(way.tractor, way.range, TrailedMovement::pitch, way.served, way.now); }
+
+std::vector<JobChoice> ChangesOf::of(const LiftRangeServed& way) const
+{
+    const auto fit = fit_of<Mounted>(way.tractor, [&](const Mounted& machine) {
+        const auto& whole = machine.ranges[way.range];
+        return whole && whole->lowest.value == way.lowest && whole->highest.value == way.highest;
+    });
+    if (!fit) return {};
+    const std::string range = fit_path(*fit) + "/mounted/" + to_word(way.range) + "@";
+    std::vector<JobChoice> choices;
+    if (way.up_to) choices.push_back({LiftedUpTo{*way.up_to}, {{range + to_word(MountedMovement::highest), written(*way.up_to)}}});
+    if (way.down_to) choices.push_back({LoweredDownTo{*way.down_to}, {{range + to_word(MountedMovement::lowest), written(*way.down_to)}}});
+    return choices;
+}
+
+std::vector<JobChoice> ChangesOf::of(const PinMoveServed& way) const
+{
+    const auto fit = fit_of<Trailed>(way.tractor, [](const Trailed&) { return true; });
+    if (!fit) return {};
+    const Trailed& machine = std::get<Trailed>(order_.fits[*fit].geometry->machine);
+    return only({{fit_path(*fit) + "/trailed@" + to_word(TrailedDimension::pin_behind), written(machine.pin_behind.value + way.move)}});
+}
+
+// Each fit stays read as it was stated.
+JobChoice ChangesOf::read_from(Reference cross) const
+{
+    JobChoice choice{ReadFrom{cross}, {{"shaft/closed@reference", to_word(cross)}}};
+    for (std::size_t i = 0; i < order_.fits.size(); ++i)
+        if (order_.fits[i].between == Between::crosses) choice.changes.push_back({fit_path(i) + "@reference", to_word(order_.fits[i].reference)});
+    return choice;
+}
+
+JobChoice ChangesOf::exchanged() const
+{
+    JobChoice choice{HalvesOtherWayRound{}, {}};
+    for (const Tube tube : both_tubes) {
+        const JobHalf &half = order_.shaft.halves[tube], &from = order_.shaft.halves[other(tube)];
+        const auto put = [&](const char* attribute, const std::optional<Measurement>& now, const std::optional<Measurement>& then) {
+            if (now || then) choice.changes.push_back({half_path(tube) + attribute, then ? std::optional(written(then->length)) : std::nullopt});
+        };
+        put("@length", half.length, from.length);
+        if (half.guard_use == GuardUse::kept && from.guard_use == GuardUse::kept) put("@guard", half.guard, from.guard);
+    }
+    return choice;
+}
+
+std::optional<JobChoice> ChangesOf::slip(const CheckFinding& finding) const
+{
+    if (const auto* read = std::get_if<ReadAtOtherCross>(&finding)) return read_from(read->meant);
+    if (const auto* listed = std::get_if<ListedAtOtherCross>(&finding)) return read_from(listed->meant);
+    if (std::holds_alternative<HalvesExchanged>(finding)) return exchanged();
+    return std::nullopt;
+}
+
+// Where the job states it; nothing for what follows from other figures.
+std::optional<std::string> ChangesOf::path_of(const StatedFigure& figure) const
+{
+    switch (figure.of) {
+    case FigureOf::closed:
+    case FigureOf::closed_between_inner_crosses: return "shaft/closed@length";
+    case FigureOf::half: return half_path(figure.tube) + "@length";
+    case FigureOf::guard_half: return half_path(figure.tube) + "@guard";
+    default: break;
+    }
+    for (std::size_t i = 0; i < order_.fits.size(); ++i) {
+        const FitReading& fit = order_.fits[i];
+        if (figure.of == FigureOf::shortest && fit.shortest && fit.fit.shortest_place == figure.place) return fit_path(i) + "/shortest@length";
+        if (figure.of == FigureOf::longest && fit.longest[figure.range] && fit.fit.longest_places[figure.range] == figure.place) return longest_path(i, figure.range) + "@length";
+    }
+    return std::nullopt;
+}
+
+// All figures at once: one who reads a tape in the wrong unit does so throughout.
+std::optional<JobChoice> ChangesOf::unit_slip(const std::vector<CheckFinding>& findings) const
+{
+    JobChoice choice;
+    for (const CheckFinding& finding : findings) {
+        const auto* out = std::get_if<OutOfBounds>(&finding);
+        if (!out || (!out->if_inches && !out->if_millimetres)) continue;
+        const auto path = path_of(out->figure);
+        if (!path) return std::nullopt;
+        choice.of = InOtherUnit{out->if_inches ? Units::in : Units::mm};
+        choice.changes.push_back({*path, written(out->if_inches ? *out->if_inches : *out->if_millimetres)});
+    }
+    return choice.changes.empty() ? std::nullopt : std::optional(choice);
+}
+
+// What a slip of the pen was found to be.
+std::vector<JobChoice> ChangesOf::slips() const
+{
+    const auto& findings = check_of(order_.checks, CheckId::consistency).contradictions;
+    std::vector<JobChoice> choices;
+    for (const CheckFinding& finding : findings)
+        if (auto choice = slip(finding)) choices.push_back(std::move(*choice));
+    if (auto unit = unit_slip(findings)) choices.push_back(std::move(*unit));
+    return choices;
+}
+
+std::vector<JobChoice> ChangesOf::unexposed_locks() const
+{
+    Changes changes;
+    for (const CheckFinding& finding : check_of(order_.checks, CheckId::locking).findings)
+        if (const auto* lock = std::get_if<LockStandsOut>(&finding))
+            changes.push_back({end_path(lock->end) + "@lock", to_word(lock->lock == Lock::exposed_collar ? Lock::covered_collar : Lock::shrouded_push_pin)});
+    return only(std::move(changes));
+}
+
+std::vector<JobChoice> ChangesOf::device_at_implement() const
+{
+    const auto& ends = order_.shaft.ends;
+    const auto& there = ends[End::implement].device;
+    if (there && *there != Device::none) return {};
+    return only({{end_path(End::tractor) + "@device", to_word(Device::none)}, {end_path(End::implement) + "@device", to_word(ends[End::tractor].device.value())}});
+}
+
+std::vector<JobChoice> ChangesOf::of(Remedy way) const
+{
+    switch (way) {
+    case Remedy::measure_contradictions: return slips();
+    case Remedy::fit_unexposed_locks: return unexposed_locks();
+    case Remedy::device_at_implement: return device_at_implement();
+    default: return {};
+    }
+}
+
+}  // namespace
+
+std::vector<JobChoice> choices_of(const WorkOrder& order, const std::vector<std::size_t>& ways, Units units)
+{
+    const ChangesOf changes(order, units);
+    const auto of = [&](std::size_t way) { return std::visit([&](const auto& one) { return changes.of(one); }, order.ways_out.at(way)); };
+    if (ways.size() == 1) return of(ways.front());
+    // None of them serves alone.
+    JobChoice together;
+    for (const std::size_t way : ways) {
+        std::vector<JobChoice> part = of(way);
+        if (part.size() != 1) return {};
+        together.changes.insert(together.changes.end(), part.front().changes.begin(), part.front().changes.end());
+    }
+    return only(std::move(together.changes));
+}
+
+}  // namespace shaftcut
