@@ -28,7 +28,7 @@ const std::map<std::string, std::set<std::string>> below{{"words", {}},
 const std::map<std::string, std::vector<std::string>> rooms{
     {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order", "choose", "quote"}},
     {"reading", {"source", "xml", "table", "csv", "xlsx", "", "lists"}},
-    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "choose", "quote", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "terminal", "engine", "commands"}},
+    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "choose", "quote", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "terminal", "engine", "bench", "commands"}},
     {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "json", "terminal", ""}},
     {"commands", {"files", "call", ""}},
 };

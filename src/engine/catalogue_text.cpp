@@ -1,8 +1,10 @@
 // The configuration in lines, and the libraries behind the door.
 #include <utility>
 
+#include "bench/bench_words.hpp"
 #include "build/ability_words.hpp"
 #include "engine/said.hpp"
+#include "json/bench_catalogue_json.hpp"
 #include "known.hpp"
 #include "page/cairo_pages.hpp"
 #include "page/font.hpp"
@@ -19,6 +21,12 @@ std::string Engine::catalogue(const Wishes& wishes) const
     for (const Connection& connection : known_->catalogue.connections) text += connection_lines(connection, w);
     for (const Series& series : known_->catalogue.series) text += series_lines(series, w) + ability_lines(abilities_of(series), w);
     return text;
+}
+
+std::string Engine::bench_catalogue(const Wishes& wishes) const
+{
+    const Wording w(wishes.units.value_or(Units::mm));
+    return bench_catalogue_json_of({known_->catalogue, known_->prices.has_value(), bench_words(w)}, wishes.json, w);
 }
 
 std::string libraries_built_with()

@@ -1,9 +1,8 @@
-#include "job_changes.hpp"
+#include "job_changes_of.hpp"
 
 #include <algorithm>
 
 #include "cut/stated.hpp"
-#include "data/machine_words.hpp"
 
 namespace shaftcut {
 namespace {
@@ -21,56 +20,15 @@ std::string path_among(const std::string& name, const Place& place, const std::v
     return numbered(name, before + 1, there);
 }
 
-class ChangesOf {
-public:
-    ChangesOf(const WorkOrder& order, Units units) : order_(order), units_(units) {}
-
-    std::vector<JobChoice> of(Remedy way) const;
-    std::vector<JobChoice> of(const LongestServed& way) const;
-    std::vector<JobChoice> of(const ShortestServed& way) const;
-    std::vector<JobChoice> of(const SeriesLengths& way) const;
-    std::vector<JobChoice> of(const NewShaft& way) const;
-    std::vector<JobChoice> of(const MatchConnection& way) const;
-    std::vector<JobChoice> of(const TurnServed& way) const;
-    std::vector<JobChoice> of(const PitchServed& way) const;
-    std::vector<JobChoice> of(const LiftRangeServed& way) const;
-    std::vector<JobChoice> of(const PinMoveServed& way) const;
-    // What is to be measured, or chosen, first.
-    std::vector<JobChoice> of(const GuardsReach&) const { return {}; }
-    std::vector<JobChoice> of(const NoNewShaft&) const { return {}; }
-    std::vector<JobChoice> of(const LimitMovement&) const { return {}; }
-    std::vector<JobChoice> of(const SeriesThatCarries&) const { return {}; }
-
-private:
-    std::string written(Length length) const { return figure(length, Units::mm, Toward::nearest, 3) + (units_ == Units::mm ? "" : " mm"); }
-    std::string fit_path(std::size_t fit) const { return numbered("fit", fit + 1, order_.fits.size()); }
-    std::string longest_path(std::size_t fit, Range range) const;
-    std::string end_path(End end) const;
-    std::string half_path(Tube tube) const;
-    // The machine of this kind, whose tractor is called so and of which `holds` is true.
-    template <class Kind, class Holds>
-    std::optional<std::size_t> fit_of(const std::string& tractor, const Holds& holds) const;
-    std::vector<JobChoice> of_movement(const std::string& tractor, Range range, TrailedMovement movement, Angle served, Angle now) const;
-    std::optional<Changes> new_shaft(Length closed, const std::optional<Reference>& reference) const;
-    void add_half_of_new(Changes& changes, Tube tube) const;
-    std::vector<JobChoice> slips() const;
-    std::optional<JobChoice> slip(const CheckFinding& finding) const;
-    JobChoice read_from(Reference cross) const;
-    JobChoice exchanged() const;
-    std::optional<std::string> path_of(const StatedFigure& figure) const;
-    std::optional<JobChoice> unit_slip(const std::vector<CheckFinding>& findings) const;
-    std::vector<JobChoice> unexposed_locks() const;
-    std::vector<JobChoice> device_at_implement() const;
-
-    const WorkOrder& order_;
-    Units units_;
-};
-
 std::vector<JobChoice> only(Changes changes)
 {
     if (changes.empty()) return {};
     return {JobChoice{{}, std::move(changes)}};
 }
+
+}  // namespace
+
+std::string ChangesOf::fit_path(std::size_t fit) const { return numbered("fit", fit + 1, order_.fits.size()); }
 
 std::string ChangesOf::longest_path(std::size_t fit, Range range) const
 {
@@ -114,7 +72,7 @@ std::vector<JobChoice> ChangesOf::of(const LongestServed& way) const
         const auto& longest = fit.fit.longest[way.range];
         if (!longest || !clearly_above(longest->value, *way.longest)) continue;
         if (!fit.longest[way.range]) return {};
-        changes.push_back({longest_path(i, way.range) + "@length", written(distance_bent(*way.longest, fit.reaches, fit.read_at[way.range]))});
+        changes.push_back({longest_path(i, way.range) + "@length", at_most(distance_bent(*way.longest, fit.reaches, fit.read_at[way.range]))});
     }
     return only(std::move(changes));
 }
@@ -126,7 +84,7 @@ std::vector<JobChoice> ChangesOf::of(const ShortestServed& way) const
         const FitReading& fit = order_.fits[i];
         if (!fit.fit.shortest || fit.fit.shortest->value >= way.least) continue;
         if (!fit.shortest) return {};
-        changes.push_back({fit_path(i) + "/shortest@length", written(distance_in_line(way.least, fit.reaches))});
+        changes.push_back({fit_path(i) + "/shortest@length", at_least(distance_in_line(way.least, fit.reaches))});
     }
     return only(std::move(changes));
 }
@@ -185,7 +143,7 @@ std::vector<JobChoice> ChangesOf::of_movement(const std::string& tractor, Range 
         return whole && (movement == TrailedMovement::turn ? whole->turn : whole->pitch).value == now;
     });
     if (!fit) return {};
-    return only({{fit_path(*fit) + "/trailed/" + to_word(range) + "@" + to_word(movement), figure(served, 3)}});
+    return only({{fit_path(*fit) + "/trailed/" + to_word(range) + "@" + to_word(movement), figure(Angle::millidegrees(served.mdeg() / 100 * 100))}});
 }
 
 std::vector<JobChoice> ChangesOf::of(const TurnServed& way) const { return of_movement(way.tractor, way.range, TrailedMovement::turn, way.served, way.now); }
@@ -200,8 +158,9 @@ std::vector<JobChoice> ChangesOf::of(const LiftRangeServed& way) const
     if (!fit) return {};
     const std::string range = fit_path(*fit) + "/mounted/" + to_word(way.range) + "@";
     std::vector<JobChoice> choices;
-    if (way.up_to) choices.push_back({LiftedUpTo{*way.up_to}, {{range + to_word(MountedMovement::highest), written(*way.up_to)}}});
-    if (way.down_to) choices.push_back({LoweredDownTo{*way.down_to}, {{range + to_word(MountedMovement::lowest), written(*way.down_to)}}});
+    if (way.up_to) choices.push_back({LiftedUpTo{*way.up_to}, {{range + to_word(MountedMovement::highest), at_most(*way.up_to)}}});
+    if (way.down_to) choices.push_back({LoweredDownTo{*way.down_to}, {{range + to_word(MountedMovement::lowest), at_least(*way.down_to)}}});
+    if (choices.size() == 1) choices.front().of = {};
     return choices;
 }
 
@@ -211,81 +170,6 @@ std::vector<JobChoice> ChangesOf::of(const PinMoveServed& way) const
     if (!fit) return {};
     const Trailed& machine = std::get<Trailed>(order_.fits[*fit].geometry->machine);
     return only({{fit_path(*fit) + "/trailed@" + to_word(TrailedDimension::pin_behind), written(machine.pin_behind.value + way.move)}});
-}
-
-// Each fit stays read as it was stated.
-JobChoice ChangesOf::read_from(Reference cross) const
-{
-    JobChoice choice{ReadFrom{cross}, {{"shaft/closed@reference", to_word(cross)}}};
-    for (std::size_t i = 0; i < order_.fits.size(); ++i)
-        if (order_.fits[i].between == Between::crosses) choice.changes.push_back({fit_path(i) + "@reference", to_word(order_.fits[i].reference)});
-    return choice;
-}
-
-JobChoice ChangesOf::exchanged() const
-{
-    JobChoice choice{HalvesOtherWayRound{}, {}};
-    for (const Tube tube : both_tubes) {
-        const JobHalf &half = order_.shaft.halves[tube], &from = order_.shaft.halves[other(tube)];
-        const auto put = [&](const char* attribute, const std::optional<Measurement>& now, const std::optional<Measurement>& then) {
-            if (now || then) choice.changes.push_back({half_path(tube) + attribute, then ? std::optional(written(then->length)) : std::nullopt});
-        };
-        put("@length", half.length, from.length);
-        if (half.guard_use == GuardUse::kept && from.guard_use == GuardUse::kept) put("@guard", half.guard, from.guard);
-    }
-    return choice;
-}
-
-std::optional<JobChoice> ChangesOf::slip(const CheckFinding& finding) const
-{
-    if (const auto* read = std::get_if<ReadAtOtherCross>(&finding)) return read_from(read->meant);
-    if (const auto* listed = std::get_if<ListedAtOtherCross>(&finding)) return read_from(listed->meant);
-    if (std::holds_alternative<HalvesExchanged>(finding)) return exchanged();
-    return std::nullopt;
-}
-
-// Where the job states it; nothing for what follows from other figures.
-std::optional<std::string> ChangesOf::path_of(const StatedFigure& figure) const
-{
-    switch (figure.of) {
-    case FigureOf::closed:
-    case FigureOf::closed_between_inner_crosses: return "shaft/closed@length";
-    case FigureOf::half: return half_path(figure.tube) + "@length";
-    case FigureOf::guard_half: return half_path(figure.tube) + "@guard";
-    default: break;
-    }
-    for (std::size_t i = 0; i < order_.fits.size(); ++i) {
-        const FitReading& fit = order_.fits[i];
-        if (figure.of == FigureOf::shortest && fit.shortest && fit.fit.shortest_place == figure.place) return fit_path(i) + "/shortest@length";
-        if (figure.of == FigureOf::longest && fit.longest[figure.range] && fit.fit.longest_places[figure.range] == figure.place) return longest_path(i, figure.range) + "@length";
-    }
-    return std::nullopt;
-}
-
-// All figures at once: one who reads a tape in the wrong unit does so throughout.
-std::optional<JobChoice> ChangesOf::unit_slip(const std::vector<CheckFinding>& findings) const
-{
-    JobChoice choice;
-    for (const CheckFinding& finding : findings) {
-        const auto* out = std::get_if<OutOfBounds>(&finding);
-        if (!out || (!out->if_inches && !out->if_millimetres)) continue;
-        const auto path = path_of(out->figure);
-        if (!path) return std::nullopt;
-        choice.of = InOtherUnit{out->if_inches ? Units::in : Units::mm};
-        choice.changes.push_back({*path, written(out->if_inches ? *out->if_inches : *out->if_millimetres)});
-    }
-    return choice.changes.empty() ? std::nullopt : std::optional(choice);
-}
-
-// What a slip of the pen was found to be.
-std::vector<JobChoice> ChangesOf::slips() const
-{
-    const auto& findings = check_of(order_.checks, CheckId::consistency).contradictions;
-    std::vector<JobChoice> choices;
-    for (const CheckFinding& finding : findings)
-        if (auto choice = slip(finding)) choices.push_back(std::move(*choice));
-    if (auto unit = unit_slip(findings)) choices.push_back(std::move(*unit));
-    return choices;
 }
 
 std::vector<JobChoice> ChangesOf::unexposed_locks() const
@@ -314,8 +198,6 @@ std::vector<JobChoice> ChangesOf::of(Remedy way) const
     default: return {};
     }
 }
-
-}  // namespace
 
 std::vector<JobChoice> choices_of(const WorkOrder& order, const std::vector<std::size_t>& ways, Units units)
 {

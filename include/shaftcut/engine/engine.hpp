@@ -62,7 +62,7 @@ public:
     // The connections and series of the configuration, in lines.
     std::string catalogue(const Wishes& wishes) const;
     // What a form on a screen offers to choose from, and its words, as JSON: {"units", "language", "series", "shapes", "connections", "locks",
-    // "devices", "conditions", "prices", "register", "words"}.
+    // "devices", "features", "conditions", "prices", "register", "words"}.
     std::string bench_catalogue(const Wishes& wishes) const;
     // The machines of a job as they move.
     MachineFramesAnswer machine_frames(const Source& job, const Wishes& wishes) const;
