@@ -26,6 +26,15 @@ std::vector<JobChoice> only(Changes changes)
     return {JobChoice{{}, std::move(changes)}};
 }
 
+// The least that is left to this range by all of them.
+std::optional<Length> most_of(const std::vector<LongestServed>& ways, Range range)
+{
+    std::optional<Length> most;
+    for (const LongestServed& way : ways)
+        if (way.longest && way.range >= range) most = std::min(most.value_or(*way.longest), *way.longest);
+    return most;
+}
+
 }  // namespace
 
 std::string ChangesOf::fit_path(std::size_t fit) const { return numbered("fit", fit + 1, order_.fits.size()); }
@@ -62,17 +71,26 @@ std::optional<std::size_t> ChangesOf::fit_of(const std::string& tractor, const H
     return std::nullopt;
 }
 
-// Only where each that is too long was measured: what a machine gives is no figure of the file.
-std::vector<JobChoice> ChangesOf::of(const LongestServed& way) const
+// Over bent joints to the micrometre, for two ranges limited alike are read at other angles, and must not come out the wrong way round.
+std::string ChangesOf::distance_written(const FitReading& fit, Range range, Length telescoping) const
+{
+    const bool bends = fit.reaches[End::tractor].bends() || fit.reaches[End::implement].bends();
+    return bends ? written(distance_bent(telescoping, fit.reaches, fit.read_at[range]), Toward::down) : at_most(telescoping);
+}
+
+// What limits a range limits those within it. Only where each that is too long was measured: what a machine gives is no figure of the file.
+std::vector<JobChoice> ChangesOf::of_longest(const std::vector<LongestServed>& ways) const
 {
     Changes changes;
-    if (!way.longest) return {};
     for (std::size_t i = 0; i < order_.fits.size(); ++i) {
         const FitReading& fit = order_.fits[i];
-        const auto& longest = fit.fit.longest[way.range];
-        if (!longest || !clearly_above(longest->value, *way.longest)) continue;
-        if (!fit.longest[way.range]) return {};
-        changes.push_back({longest_path(i, way.range) + "@length", at_most(distance_bent(*way.longest, fit.reaches, fit.read_at[way.range]))});
+        for (const Range range : all_ranges) {
+            const auto& longest = fit.fit.longest[range];
+            const auto most = most_of(ways, range);
+            if (!longest || !most || !clearly_above(longest->value, *most)) continue;
+            if (!fit.longest[range]) return {};
+            changes.push_back({longest_path(i, range) + "@length", distance_written(fit, range, *most)});
+        }
     }
     return only(std::move(changes));
 }
@@ -202,16 +220,11 @@ std::vector<JobChoice> ChangesOf::of(Remedy way) const
 std::vector<JobChoice> choices_of(const WorkOrder& order, const std::vector<std::size_t>& ways, Units units)
 {
     const ChangesOf changes(order, units);
-    const auto of = [&](std::size_t way) { return std::visit([&](const auto& one) { return changes.of(one); }, order.ways_out.at(way)); };
-    if (ways.size() == 1) return of(ways.front());
-    // None of them serves alone.
-    JobChoice together;
-    for (const std::size_t way : ways) {
-        std::vector<JobChoice> part = of(way);
-        if (part.size() != 1) return {};
-        together.changes.insert(together.changes.end(), part.front().changes.begin(), part.front().changes.end());
-    }
-    return only(std::move(together.changes));
+    std::vector<LongestServed> longest;
+    for (const std::size_t way : ways)
+        if (const auto* one = std::get_if<LongestServed>(&order.ways_out.at(way))) longest.push_back(*one);
+    if (!longest.empty()) return changes.of_longest(longest);
+    return std::visit([&](const auto& one) { return changes.of(one); }, order.ways_out.at(ways.front()));
 }
 
 }  // namespace shaftcut

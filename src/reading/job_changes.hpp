@@ -27,8 +27,8 @@ struct JobChoice {
     Changes changes;
 };
 
-// Of those ways out of the order together (they are one where there are several); none where there is nothing to change. `units`: of the
-// file, in which lengths are put down to the micrometre.
+// Of a way out of the order by its number, or of all its LongestServed together, which are one; none where there is nothing to change.
+// `units`: of the file.
 // Checked in tests/engine/job_changes_test.cpp: each is put into the file, and the answer is no longer refused for what it mends.
 std::vector<JobChoice> choices_of(const WorkOrder& order, const std::vector<std::size_t>& ways, Units units);
 

@@ -15,7 +15,8 @@ public:
     ChangesOf(const WorkOrder& order, Units units) : order_(order), units_(units) {}
 
     std::vector<JobChoice> of(Remedy way) const;
-    std::vector<JobChoice> of(const LongestServed& way) const;
+    std::vector<JobChoice> of_longest(const std::vector<LongestServed>& ways) const;
+    std::vector<JobChoice> of(const LongestServed& way) const { return of_longest({way}); }
     std::vector<JobChoice> of(const ShortestServed& way) const;
     std::vector<JobChoice> of(const SeriesLengths& way) const;
     std::vector<JobChoice> of(const NewShaft& way) const;
@@ -36,6 +37,7 @@ private:
     std::string at_least(Length length) const { return written(length, Toward::up, 1); }
     std::string written(Length length, Toward toward = Toward::nearest, int decimals = 3) const { return figure(length, Units::mm, toward, decimals) + (units_ == Units::mm ? "" : " mm"); }
     std::string fit_path(std::size_t fit) const;
+    std::string distance_written(const FitReading& fit, Range range, Length telescoping) const;
     std::string longest_path(std::size_t fit, Range range) const;
     std::string end_path(End end) const;
     std::string half_path(Tube tube) const;
