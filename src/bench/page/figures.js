@@ -1,0 +1,153 @@
+// The drawings with a box at each dimension. A figure draws itself anew for the width that it has.
+import {box} from './boxes.js';
+import {INNER, OUTER, axis, dimension, frame, gap, guard, joint, letter, picture, tube, waste} from './drawing.js';
+import {closed_reference, escaped, inner_side, joint_at, make, on_change, put, state, t, wide_anywhere} from './state.js';
+
+const BOX = 68;                       // height of a box with its caption
+const SIDES = ['tractor', 'implement'];
+
+/** @typedef {{element: HTMLElement, draw: () => void}} Figure */
+/** @type {Figure[]} */ const figures = [];
+export function draw_all() {
+  for (const one of figures) if (document.contains(one.element) && one.element.clientWidth > 0) one.draw();
+}
+on_change(draw_all);
+addEventListener('resize', draw_all);
+
+/** @param {string} name @param {(width: number, place: (one: HTMLElement, x: number, y: number, width?: number) => void) => [number, string, string]} drawn gives height, SVG and what it shows */
+function figure(name, drawn) {
+  const element = make('div', {class: 'figure', id: name});
+  const picture_at = make('div');
+  element.append(picture_at);
+  const place = (/** @type {HTMLElement} */ one, /** @type {number} */ x, /** @type {number} */ y, width = 0) => {
+    if (one.parentElement !== element) element.append(one);
+    one.style.left = `${x}px`;
+    one.style.top = `${y}px`;
+    if (width) one.style.width = `${width}px`;
+  };
+  figures.push({element, draw: () => {
+    const width = element.clientWidth;
+    const [height, inside, says] = drawn(width, place);
+    picture_at.innerHTML = picture(width, height, inside, escaped(says));
+  }});
+  return element;
+}
+
+/** Buttons on the crosses of wide-angle joints: touched, lengths run from that one.
+ * @param {() => string[]} paths @param {() => string} now */
+function cross_buttons(paths, now) {
+  return SIDES.flatMap((side) => ['outer-cross', 'inner-cross'].map((which) => {
+    const one = make('button', {type: 'button', class: 'spot', 'data-spot': `${paths()[0]} ${side} ${which}`});
+    one.addEventListener('click', () => { for (const path of paths()) state.job.set(path, which); put(paths()[0], which); });
+    return {side, which, one, show: (/** @type {(one: HTMLElement, x: number, y: number) => void} */ place, /** @type {number} */ width, /** @type {number} */ y) => {
+      one.hidden = joint_at(side) !== 'wide-angle';
+      one.setAttribute('aria-label', `${t(which)}, ${t(side)}`);
+      one.setAttribute('aria-pressed', String(now() === which));
+      const along = which === 'outer-cross' ? OUTER : INNER;
+      place(one, (side === 'tractor' ? along : width - along) - 24, y - 24);
+    }};
+  }));
+}
+
+/** Where a length between crosses begins at this side.
+ * @param {string} side @param {string} reference */
+const from_cross = (side, reference) => joint_at(side) === 'wide-angle' && reference === 'outer-cross' ? OUTER : INNER;
+
+/** Both halves in each other, from the tractor's joint to the machine's.
+ * @param {number} width @param {number} y @param {string} reference @param {number} out how far they are pulled out */
+function together(width, y, reference, out) {
+  const left = frame(width, y, false), right = frame(width, y, true);
+  const outer_at = inner_side() === 'tractor' ? right : left, inner_at = inner_side() === 'tractor' ? left : right;
+  const end = width - INNER - 46 - out;
+  return tube(inner_at, INNER + 30, width / 2 + 20, 10) + tube(outer_at, INNER + 30, end) +
+    guard(inner_at, width / 2, 24) + guard(outer_at, end - 16, 30) + axis(left, 4, width - 4) + joint(left, joint_at('tractor'), reference) + joint(right, joint_at('implement'), reference);
+}
+
+/** A joint's own tile in the drawing.
+ * @param {string} side @param {string} kind */
+function joint_tile(side, kind) {
+  const at = frame(136, 20, side === 'implement');
+  const one = make('button', {type: 'button', class: 'tile joint', 'data-joint': `${side} ${kind}`});
+  one.innerHTML = picture(136, 40, joint(at, kind), '');
+  one.append(make('span', {}, t(kind)));
+  one.addEventListener('click', () => set_joint(side, joint_at(side) === kind ? '' : kind));
+  return {side, kind, one};
+}
+/** @param {string} side @param {string} kind */
+function set_joint(side, kind) {
+  state.job.set(`shaft/end[side=${side}]@joint`, kind || null);
+  if (!wide_anywhere()) for (const path of ['shaft/closed@reference', 'fit@reference', 'shaft@spacing']) state.job.set(path, null);
+  put(`shaft/end[side=${side}]@joint`, kind || null);
+}
+
+export function closed_figure() {
+  const closed = box('shaft/closed@length', 'closed');
+  const spots = cross_buttons(() => ['shaft/closed@reference'], closed_reference);
+  const tiles = SIDES.flatMap((side) => ['standard', 'wide-angle'].map((kind) => joint_tile(side, kind)));
+  return figure('together', (width, place) => {
+    const y = BOX + 62, reference = closed_reference();
+    place(closed, width / 2 - 85, 4, 170);
+    spots.forEach((spot) => spot.show(place, width, y));
+    tiles.forEach(({side, kind, one}, n) => {
+      one.setAttribute('aria-pressed', String(joint_at(side) === kind));
+      one.setAttribute('aria-label', `${t(side)}: ${t(kind)}`);
+      place(one, side === 'tractor' ? 0 : width - 140, y + 66 + (n % 2) * 86, 140);
+    });
+    const from = from_cross('tractor', reference), to = width - from_cross('implement', reference);
+    const names = `<text x="2" y="${y + 56}" font-size="17" font-weight="700">${escaped(t('tractor'))}</text><text x="${width - 2}" y="${y + 56}" font-size="17" font-weight="700" text-anchor="end">${escaped(t('implement'))}</text>`;
+    return [y + 240, together(width, y, reference, 0) + dimension(frame(width, y, false), from, to, -58, -12) + names, t('closed_drawing')];
+  });
+}
+
+/** The cut of a letter, as the server said it.
+ * @param {string} which */
+export const cut_of = (which) => state.view?.band.lengths.find((one) => one.letter === which) || null;
+
+/** A letter beside its cut; struck where nothing comes off.
+ * @param {number} x @param {number} y @param {string} which */
+function cut_mark(x, y, which) {
+  const cut = cut_of(which);
+  if (!cut) return '';
+  return letter(x, y, which, !cut.mm) + `<text x="${x}" y="${y + 32}" text-anchor="middle" font-size="16" font-weight="700">${escaped(cut.mm ? cut.says : t('not_cut'))}</text>`;
+}
+
+/** @param {string} which inner or outer: the half of this tube */
+export function half_figure(which) {
+  const path = `shaft/half[tube=${which}]`;
+  const guard_box = box(`${path}@guard`, 'guard'), length = box(`${path}@length`, `${which}_half`);
+  const stop = box(`${path}@stop-depth`, `${which}_stop_depth`);
+  const letters = which === 'inner' ? ['A', 'C'] : ['B', 'D'];
+  return figure(`${which}-half`, (width, place) => {
+    const side = which === 'inner' ? inner_side() : inner_side() === 'tractor' ? 'implement' : 'tractor';
+    const turned = side === 'implement', y = BOX + 50, at = frame(width, y, turned);
+    const end = width - 12, guard_end = end - 34, box_width = Math.min(190, width - 186), middle = INNER + (guard_end - INNER) / 2 - 14;
+    const x = (turned ? width - middle : middle) - box_width / 2;
+    place(guard_box, x, 2, box_width);
+    place(length, x, y + 44, box_width);
+    place(stop, x, y + 52 + BOX, box_width);
+    const letter_x = turned ? 46 : width - 46;
+    const [on_guard, on_tube] = letters.map(cut_of);
+    const collar = which === 'inner' ? 12 : 15;
+    let inside = guard(at, guard_end, 28) + tube(at, INNER + 30, end, collar);
+    if (on_tube?.mm) inside += waste(at, end - 60, end, -collar, collar);
+    if (on_guard?.mm) for (const s of [1, -1]) inside += waste(at, guard_end - 50, guard_end, s * 28, s * 22);
+    inside += gap(at, width / 2, 34) + axis(at, 4, width - 4) + joint(at, joint_at(side), 'inner-cross');
+    inside += dimension(at, INNER, guard_end, -BOX / 2 - 14, -14) + dimension(at, INNER, end, 78, 14);
+    inside += cut_mark(letter_x, 16, letters[0]) + cut_mark(letter_x, y + 98, letters[1]);
+    return [y + 62 + 2 * BOX, inside, t(`${which}_drawing`)];
+  });
+}
+
+/** The shaft between its two stubs.
+ * @param {() => string} fit path of the first fit */
+export function fit_figure(fit) {
+  const reference = () => state.job.get(`${fit()}@reference`) || closed_reference();
+  const spots = cross_buttons(() => [...Array(Math.max(1, state.job.count('', 'fit'))).keys()].map((n) => `fit[${n + 1}]@reference`), reference);
+  return figure('on-machine', (width, place) => {
+    const grooves = state.job.get(`${fit()}@between`) === 'grooves', y = 66, at = frame(width, y, false);
+    spots.forEach((spot) => { spot.show(place, width, y); if (grooves) spot.one.hidden = true; });
+    const from = grooves ? 12 : from_cross('tractor', reference()), to = width - (grooves ? 12 : from_cross('implement', reference()));
+    const says = `<text x="${width / 2}" y="18" text-anchor="middle" font-size="16" font-weight="700">${escaped(t(grooves ? 'between_grooves' : wide_anywhere() ? `between_${reference().replace('-', '_') || 'crosses'}` : 'between_crosses'))}</text>`;
+    return [y + 46, together(width, y, grooves ? '' : reference(), 60) + dimension(at, from, to, -38, -12) + says, t('fit_drawing')];
+  });
+}

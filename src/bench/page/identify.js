@@ -1,0 +1,106 @@
+// Which series this shaft can be: touch the part, type the figure, see the list shrink.
+import {box, choice, forget} from './boxes.js';
+import {frame, joint, picture, section, tube, axis} from './drawing.js';
+import {Job} from './job.js';
+import {post} from './server.js';
+import {button, edited, escaped, id, make, state, t} from './state.js';
+import {on_open, show_view} from './views.js';
+
+const PARTS = ['tractor', 'tubes', 'implement'];
+let measures = new Job('<measures/>', 'measures');
+let part = 'tubes', timer = 0, asked = 0;
+
+const source = () => ({root: measures.root, get: (/** @type {string} */ path) => measures.get(path), set: (/** @type {string} */ path, /** @type {string} */ value) => {
+  measures.set(path, value);
+  const kind = path.endsWith('@joint');
+  if (kind && !value) measures.remove(path.split('@')[0]);
+  if (kind || path.endsWith('@measured-in')) draw();
+  clearTimeout(timer);
+  timer = window.setTimeout(ask, 150);
+}});
+const length = (/** @type {string} */ path, /** @type {string} */ word) => box(path, word, 'length', source);
+
+/** @param {string} cross path of the cross @param {string} word */
+function cross_boxes(cross, word) {
+  return make('fieldset', {}, make('legend', {}, t(word)), length(`${cross}/span@length`, 'span'), length(`${cross}/cap@diameter`, 'cap'),
+    measures.get(`${cross}/cap@diameter`) ? choice(`${cross}/cap@measured-in`, 'cap_where', [{word: 'bore', says: t('cap_bore')}], {source}) : make('span'));
+}
+
+/** @param {string} side */
+function end_boxes(side) {
+  const end = `end[side=${side}]`, kind = measures.get(`${end}@joint`);
+  const kinds = choice(`${end}@joint`, `${side}_joint`, ['standard', 'wide-angle'].map((word) => ({word, says: t(word), picture: picture(136, 40, joint(frame(136, 20, side === 'implement'), word), '')})), {source});
+  if (kind === 'wide-angle') return [kinds, cross_boxes(`${end}/cross[at=outer]`, 'outer-cross'), cross_boxes(`${end}/cross[at=inner]`, 'inner-cross'), length(`${end}/spacing@length`, 'spacing')];
+  return kind ? [kinds, cross_boxes(`${end}/cross`, 'its_cross')] : [kinds];
+}
+
+function tube_boxes() {
+  const shapes = choice('tubes@shape', 'shape', state.catalogue.shapes.filter((/** @type {any} */ one) => one.word !== 'other').map((/** @type {any} */ one) => ({...one, picture: section(one.word)})), {source});
+  return [shapes, ...['inner', 'outer'].map((which) => make('fieldset', {}, make('legend', {}, t(`${which}_tube_of`)), length(`tubes/tube[tube=${which}]/width@length`, 'width'), length(`tubes/tube[tube=${which}]/wall@length`, 'wall'))),
+    box('guard@writing', 'writing', 'text', source)];
+}
+
+/** @param {string} now */
+function draw_parts(now) {
+  const width = id('identify-parts').clientWidth || 340, left = frame(width, 36, false), right = frame(width, 36, true);
+  const kind = (/** @type {string} */ side) => measures.get(`end[side=${side}]@joint`);
+  const places = /** @type {Record<string, number[]>} */ ({tractor: [0, 134], tubes: [140, width - 140], implement: [width - 134, width]});
+  const frames = PARTS.map((each) => `<rect x="${places[each][0] + 2}" y="2" width="${places[each][1] - places[each][0] - 4}" height="68" fill="none" stroke="#000" stroke-width="${each === now ? 5 : 1}"/>`);
+  id('identify-parts').innerHTML = picture(width, 72, tube(right, 128, width / 2, 10) + tube(left, 128, width / 2, 14) + axis(left, 0, width) + joint(left, kind('tractor')) + joint(right, kind('implement')) + frames.join(''), escaped(t('identify_drawing')));
+  for (const each of PARTS) {
+    const one = button(t(each), () => { part = each; draw(); }, {class: 'spot part', 'aria-pressed': String(each === now), 'data-part': each});
+    one.style.left = `${places[each][0]}px`;
+    one.style.width = `${places[each][1] - places[each][0]}px`;
+    id('identify-parts').append(one);
+  }
+}
+
+function draw() {
+  draw_parts(part);
+  id('identify-boxes').replaceChildren(...(part === 'tubes' ? tube_boxes() : end_boxes(part)));
+  forget();
+}
+
+/** @param {any} answer */
+function show(answer) {
+  const one = (/** @type {any} */ each) => make('li', {'data-series': each.name}, make('strong', {}, each.name), ` ${each.percent > 95 ? '> 95' : Math.round(each.percent)} %`);
+  const next = answer.next && answer.next[0];
+  id('identify-says').replaceChildren(make('p', {class: 'verdict', 'data-identified': answer.verdict}, answer.says || t(`identified_${answer.verdict}`)),
+    ...(next ? [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', 'data-next': `${next.part} ${next.measure}`}, next.says || `${t(next.part)}: ${t(`measure_${next.measure.replace(/[ -]/g, '_')}`)}`), make('p', {class: 'small'}, next.takes || '')] : []),
+    make('ul', {class: 'series'}, ...answer.series.map(one)),
+    ...(answer.verdict === 'one' || answer.verdict === 'mixed' ? [button(t('to_the_cut'), () => void to_cut(answer), {id: 'to-cut'})] : []));
+  if (next && next.part !== part && PARTS.includes(next.part)) id('identify-parts').querySelector(`[data-part="${next.part}"]`)?.classList.add('lit');
+}
+
+async function ask() {
+  const mine = ++asked, reply = await post('/identify', measures.text());
+  if (mine !== asked) return;
+  if (reply.status === 200) show(reply.json);
+  else id('identify-says').replaceChildren(...(reply.status === 422 ? reply.json.faults.map((/** @type {any} */ fault) => make('p', {class: 'fault'}, fault.says)) : [make('p', {}, t(reply.status ? 'not_made' : 'offline'))]));
+}
+
+/** The identified series goes into the job, with what it was identified by.
+ * @param {any} answer */
+async function to_cut(answer) {
+  const reply = await post('/identify-job', measures.text());
+  const skeleton = reply.status === 200 && reply.blob ? new Job(await reply.blob.text()) : null;
+  const from = skeleton && skeleton.readable ? skeleton : null;
+  state.unknown = false;
+  state.job.set('shaft@shape', null);
+  state.job.set('shaft@series', from ? from.get('shaft@series') : answer.series[0].name);
+  for (const side of ['tractor', 'implement']) state.job.set(`shaft/end[side=${side}]@joint`, measures.get(`end[side=${side}]@joint`) || state.job.get(`shaft/end[side=${side}]@joint`));
+  for (const tube of from ? ['inner', 'outer'] : []) if (from && from.get(`shaft/half[tube=${tube}]@series`)) state.job.set(`shaft/half[tube=${tube}]@series`, from.get(`shaft/half[tube=${tube}]@series`));
+  state.job.remove('shaft/measures');
+  const kept = from && from.element('shaft/measures');
+  if (kept) state.job.element('shaft')?.append(state.job.doc.importNode(kept, true));
+  edited();
+  show_view('form');
+}
+
+export function build_identify() {
+  on_open('identify', () => {
+    if (!measures.get('@shaft')) measures = new Job(`<measures shaft="${state.job.get('@order')}" date="${state.job.get('@date')}" units="${state.job.get('@units')}"/>`, 'measures');
+    draw();
+    void ask();
+  });
+}

@@ -1,0 +1,50 @@
+// Talks with the server that the page came from. While it does not answer, what is typed stays and is asked again.
+import {changed, state} from './state.js';
+
+/** @typedef {{status: number, json: any, blob: Blob | null, name: string}} Reply */
+
+/** @param {string} route @param {string} body @returns {Promise<Reply>} */
+export async function post(route, body) {
+  try {
+    const reply = await fetch(route, {method: 'POST', headers: {'Content-Type': 'application/xml'}, body});
+    if (reply.status === 429 || reply.status === 503) return {status: 0, json: null, blob: null, name: ''};
+    const is_json = (reply.headers.get('Content-Type') || '').includes('json');
+    const name = /filename="([^"]*)"/.exec(reply.headers.get('Content-Disposition') || '');
+    return {status: reply.status, json: is_json ? await reply.json() : null, blob: is_json ? null : await reply.blob(), name: name ? name[1] : ''};
+  } catch {
+    return {status: 0, json: null, blob: null, name: ''};
+  }
+}
+
+export async function get_catalogue() {
+  try {
+    const reply = await fetch('/catalogue');
+    return {status: reply.status, json: reply.ok ? await reply.json() : null};
+  } catch {
+    return {status: 0, json: null};
+  }
+}
+
+const PAUSE = 120, AGAIN = 2000;
+let asked = 0, timer = 0;
+
+/** Asks once the hand rests; an answer that came too late is dropped.
+ * @param {() => boolean} enough */
+export function ask_soon(enough) {
+  clearTimeout(timer);
+  timer = window.setTimeout(() => ask(enough), PAUSE);
+}
+
+/** @param {() => boolean} enough */
+async function ask(enough) {
+  const number = ++asked;
+  const reply = await post('/view', state.job.text());
+  if (number !== asked) return;
+  state.offline = reply.status === 0;
+  if (state.offline) timer = window.setTimeout(() => ask(enough), AGAIN);
+  else {
+    state.view = reply.status === 200 ? reply.json : null;
+    state.faults = reply.status === 422 ? reply.json.faults : [];
+  }
+  changed();
+}
