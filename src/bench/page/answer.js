@@ -32,34 +32,36 @@ export function go_to_next() {
   if (step) go_to(step.path);
 }
 
-/** @param {{path: string, word: string, must: boolean}} step */
-function next_lines(step) {
-  const row = make('div', {class: 'row'}, button(t('go'), go_to_next, {id: 'go'}));
-  if (!step.must) row.append(button(t('skip'), () => { state.skipped.add(step.path); changed(); }, {id: 'skip'}));
-  const hint = hint_of(box_of(step.path)?.word || step.word);
-  return [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', id: 'next'}, t(step.word)), ...(hint ? [make('p', {class: 'small'}, hint)] : []), row];
+/** The way to the next box, and past it where it may be left out. */
+function still() {
+  const step = next(), key = step ? step.path + Boolean(state.view) : '';
+  if (id('still').dataset.key === key) return;
+  id('still').dataset.key = key;
+  id('still').replaceChildren(...(step ? [...(enough() ? [make('p', {}, t('still', t(step.word)))] : []), button(t('go'), go_to_next, {id: 'go'}),
+    ...(step.must ? [] : [button(t('skip'), () => { state.skipped.add(step.path); changed(); }, {id: 'skip'})])] : []));
 }
 
-const VERDICTS = ['cut', 'fits', 'refused'];
+/** @param {{path: string, word: string, must: boolean}} step */
+function next_lines(step) {
+  const hint = hint_of(box_of(step.path)?.word || step.word);
+  return [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', id: 'next'}, t(step.word)), ...(hint ? [make('p', {class: 'small'}, hint)] : [])];
+}
 
 function verdict_lines(/** @type {import('./state.js').View} */ view) {
-  const cuts = view.band.lengths.map((one) => make('div', {class: `cut${one.mm ? '' : ' none'}`, 'data-letter': one.letter, 'data-mm': String(one.mm ?? '')},
-    make('span', {class: 'disc'}, one.letter), make('span', {class: 'length'}, one.mm ? one.says : t('not_cut')), make('span', {class: 'what'}, one.what), ...(one.keep_says ? [make('span', {class: 'keep'}, t('keep', one.keep_says))] : [])));
-  const step = next();
-  const rest = step ? [make('p', {class: 'small'}, t('still', t(step.word)), ' ', button(t('go'), go_to_next), ' ', button(t('skip'), () => { state.skipped.add(step.path); changed(); }))] : [];
-  return [make('p', {class: 'verdict'}, view.band.says), ...(cuts.length ? [make('div', {class: 'cuts'}, ...cuts)] : []), ...rest];
+  const cuts = view.band.lengths.map((one) => make('div', {class: `cut${one.cut ? '' : ' none'}`, 'data-letter': one.letter, 'data-mm': String(one.mm ?? '')},
+    make('span', {class: 'disc'}, one.letter), make('span', {class: 'length'}, one.says), make('span', {class: 'what'}, one.what), ...(one.keep_says ? [make('span', {class: 'keep'}, one.keep_says)] : [])));
+  return [make('p', {class: 'verdict'}, view.band.says), ...(cuts.length ? [make('div', {class: 'cuts'}, ...cuts)] : [])];
 }
 
 let shown = '';
 function band() {
-  const element = id('band'), {view} = state, step = next();
+  const element = id('band'), view = enough() ? state.view : null, step = next();
   element.dataset.verdict = view ? view.verdict : '';
-  for (const each of VERDICTS) element.classList.toggle(each, view !== null && view.verdict === each);
   const key = JSON.stringify([view && view.band, step && step.path, state.offline, state.faults.length, enough()]);
   if (key === shown) return;
   shown = key;
   const offline = state.offline ? [make('p', {class: 'small', id: 'offline'}, t('offline'))] : [];
-  if (view && enough()) element.replaceChildren(...offline, ...verdict_lines(view));
+  if (view) element.replaceChildren(...offline, ...verdict_lines(view));
   else if (step && !enough()) element.replaceChildren(...offline, ...next_lines(step));
   else element.replaceChildren(...offline, make('p', {class: 'big'}, t(state.faults.length ? 'cannot_be_right' : 'asking')));
 }
@@ -70,8 +72,8 @@ const list = (word, lines) => lines.length ? [make('h3', {}, t(word)), make('ul'
 function ways_out(/** @type {import('./state.js').View} */ view) {
   if (!view.ways_out.length) return [];
   const items = view.ways_out.map((way) => {
-    const changes = way.changes || [];
-    return make('li', {}, way.says, ...(changes.length ? [button(t('put_in'), () => put_in(changes), {class: 'way', 'aria-label': `${t('put_in')}: ${way.says}`})] : []));
+    const choices = way.choices.map((one) => button(one.says || t('put_in'), () => put_in(one.changes), {class: 'way', 'aria-label': `${one.says || t('put_in')}: ${way.says}`}));
+    return make('li', {class: way.number ? '' : 'first-of-all'}, way.says, ...choices);
   });
   return [make('h3', {}, t('ways_out')), make('ol', {class: 'ways_out'}, ...items)];
 }
@@ -81,7 +83,7 @@ function lines() {
   const view = enough() ? state.view : null, key = JSON.stringify(view);
   if (key === told) return;
   told = key;
-  id('lines').replaceChildren(...(view ? [...list('warnings', view.warnings), ...list('reasons', view.reasons), ...ways_out(view), ...list('confirm', view.confirm.map((one) => one.says)), ...list('cautions', view.cautions)] : []));
+  id('lines').replaceChildren(...(view ? [...list('warnings', view.warnings), ...list('reasons', view.reasons), ...ways_out(view), ...list('confirm', view.confirm.map((one) => `${one.says} ${one.why}`)), ...list('cautions', view.cautions)] : []));
 }
 
 function doors() {
@@ -97,6 +99,7 @@ function doors() {
 
 export function build_answer() {
   on_change(band);
+  on_change(still);
   on_change(lines);
   on_change(doors);
 }

@@ -51,6 +51,7 @@ function build() {
   build_choose();
   build_quote();
   build_identify();
+  id('to-rest').addEventListener('click', () => { id('rest').tabIndex = -1; id('rest').scrollIntoView(); id('rest').focus({preventScroll: true}); });
   on_enter(go_to_next);
   on_edit(() => { if (enough()) ask_soon(enough); else state.view = null; });
   build_drafts();

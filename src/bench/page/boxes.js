@@ -78,9 +78,17 @@ function focused(one) {
   show_tape();
 }
 
+/** @type {HTMLElement | null} */ let tape_kept = null;
+/** Stays, even where the part of the page that it stood in was made anew. */
+function tape_line() {
+  tape_kept = tape_kept || id('tape');
+  if (!document.contains(tape_kept)) document.body.append(tape_kept);
+  return tape_kept;
+}
+
 /** The line on how to hold the tape, and the sixteenths where lengths are in inches, beside the box that is typed in. */
 export function show_tape() {
-  const tape = id('tape');
+  const tape = tape_line();
   if (!last || !document.contains(last.element)) return void (tape.hidden = true);
   const place = last.element.closest('.figure, .boxes') || last.element;
   if (place.nextElementSibling !== tape) place.after(tape);

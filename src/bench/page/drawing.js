@@ -24,7 +24,7 @@ export function cross(at, along, marked = false) {
   return disc + line(`${x - 10},${y}`, `${x + 10},${y}`) + line(`${x},${y - 10}`, `${x},${y + 10}`);
 }
 
-export const OUTER = 36, INNER = 96;
+export const OUTER = 34, INNER = 110;
 
 /** `kind` '' where it is not known: dashed.
  * @param {Frame} at @param {string} kind @param {string} mark the cross that lengths run from */

@@ -3,7 +3,8 @@ import {box} from './boxes.js';
 import {INNER, OUTER, axis, dimension, frame, gap, guard, joint, letter, picture, tube, waste} from './drawing.js';
 import {closed_reference, escaped, inner_side, joint_at, make, on_change, put, state, t, wide_anywhere} from './state.js';
 
-const BOX = 68;                       // height of a box with its caption
+/** Height of a box with its caption. */
+const box_height = () => document.body.classList.contains('glove') ? 96 : 76;
 const SIDES = ['tractor', 'implement'];
 
 /** @typedef {{element: HTMLElement, draw: () => void}} Figure */
@@ -44,10 +45,12 @@ function cross_buttons(paths, now) {
       one.setAttribute('aria-label', `${t(which)}, ${t(side)}`);
       one.setAttribute('aria-pressed', String(now() === which));
       const along = which === 'outer-cross' ? OUTER : INNER;
-      place(one, (side === 'tractor' ? along : width - along) - 24, y - 24);
+      place(one, (side === 'tractor' ? along : width - along) - spot() / 2, y - spot() / 2);
     }};
   }));
 }
+
+const spot = () => document.body.classList.contains('glove') ? 64 : 48;
 
 /** Where a length between crosses begins at this side.
  * @param {string} side @param {string} reference */
@@ -63,12 +66,14 @@ function together(width, y, reference, out) {
     guard(inner_at, width / 2, 24) + guard(outer_at, end - 16, 30) + axis(left, 4, width - 4) + joint(left, joint_at('tractor'), reference) + joint(right, joint_at('implement'), reference);
 }
 
+const TILE = INNER + 40;              // a joint's picture
+
 /** A joint's own tile in the drawing.
  * @param {string} side @param {string} kind */
 function joint_tile(side, kind) {
-  const at = frame(136, 20, side === 'implement');
+  const at = frame(TILE, 20, side === 'implement');
   const one = make('button', {type: 'button', class: 'tile joint', 'data-joint': `${side} ${kind}`});
-  one.innerHTML = picture(136, 40, joint(at, kind), '');
+  one.innerHTML = picture(TILE, 40, joint(at, kind), '');
   one.append(make('span', {}, t(kind)));
   one.addEventListener('click', () => set_joint(side, joint_at(side) === kind ? '' : kind));
   return {side, kind, one};
@@ -85,17 +90,17 @@ export function closed_figure() {
   const spots = cross_buttons(() => ['shaft/closed@reference'], closed_reference);
   const tiles = SIDES.flatMap((side) => ['standard', 'wide-angle'].map((kind) => joint_tile(side, kind)));
   return figure('together', (width, place) => {
-    const y = BOX + 62, reference = closed_reference();
-    place(closed, width / 2 - 85, 4, 170);
+    const y = box_height() + 54, reference = closed_reference();
+    place(closed, width / 2 - 85, 0, 170);
     spots.forEach((spot) => spot.show(place, width, y));
     tiles.forEach(({side, kind, one}, n) => {
       one.setAttribute('aria-pressed', String(joint_at(side) === kind));
       one.setAttribute('aria-label', `${t(side)}: ${t(kind)}`);
-      place(one, side === 'tractor' ? 0 : width - 140, y + 66 + (n % 2) * 86, 140);
+      place(one, side === 'tractor' ? 0 : width - TILE - 4, y + 66 + (n % 2) * 94, TILE + 4);
     });
     const from = from_cross('tractor', reference), to = width - from_cross('implement', reference);
     const names = `<text x="2" y="${y + 56}" font-size="17" font-weight="700">${escaped(t('tractor'))}</text><text x="${width - 2}" y="${y + 56}" font-size="17" font-weight="700" text-anchor="end">${escaped(t('implement'))}</text>`;
-    return [y + 240, together(width, y, reference, 0) + dimension(frame(width, y, false), from, to, -58, -12) + names, t('closed_drawing')];
+    return [y + 256, together(width, y, reference, 0) + dimension(frame(width, y, false), from, to, -58, -12) + names, t('closed_drawing')];
   });
 }
 
@@ -108,7 +113,7 @@ export const cut_of = (which) => state.view?.band.lengths.find((one) => one.lett
 function cut_mark(x, y, which) {
   const cut = cut_of(which);
   if (!cut) return '';
-  return letter(x, y, which, !cut.mm) + `<text x="${x}" y="${y + 32}" text-anchor="middle" font-size="16" font-weight="700">${escaped(cut.mm ? cut.says : t('not_cut'))}</text>`;
+  return letter(x, y, which, !cut.cut) + `<text x="${x}" y="${y + 32}" text-anchor="middle" font-size="16" font-weight="700">${escaped(cut.cut ? cut.says : '')}</text>`;
 }
 
 /** @param {string} which inner or outer: the half of this tube */
@@ -119,22 +124,22 @@ export function half_figure(which) {
   const letters = which === 'inner' ? ['A', 'C'] : ['B', 'D'];
   return figure(`${which}-half`, (width, place) => {
     const side = which === 'inner' ? inner_side() : inner_side() === 'tractor' ? 'implement' : 'tractor';
-    const turned = side === 'implement', y = BOX + 50, at = frame(width, y, turned);
+    const turned = side === 'implement', y = box_height() + 46, at = frame(width, y, turned);
     const end = width - 12, guard_end = end - 34, box_width = Math.min(190, width - 186), middle = INNER + (guard_end - INNER) / 2 - 14;
     const x = (turned ? width - middle : middle) - box_width / 2;
     place(guard_box, x, 2, box_width);
-    place(length, x, y + 44, box_width);
-    place(stop, x, y + 52 + BOX, box_width);
+    place(length, x, y + 42, box_width);
+    place(stop, x, y + 50 + box_height(), box_width);
     const letter_x = turned ? 46 : width - 46;
     const [on_guard, on_tube] = letters.map(cut_of);
     const collar = which === 'inner' ? 12 : 15;
     let inside = guard(at, guard_end, 28) + tube(at, INNER + 30, end, collar);
-    if (on_tube?.mm) inside += waste(at, end - 60, end, -collar, collar);
-    if (on_guard?.mm) for (const s of [1, -1]) inside += waste(at, guard_end - 50, guard_end, s * 28, s * 22);
+    if (on_tube?.cut) inside += waste(at, end - 60, end, -collar, collar);
+    if (on_guard?.cut) for (const s of [1, -1]) inside += waste(at, guard_end - 50, guard_end, s * 28, s * 22);
     inside += gap(at, width / 2, 34) + axis(at, 4, width - 4) + joint(at, joint_at(side), 'inner-cross');
-    inside += dimension(at, INNER, guard_end, -BOX / 2 - 14, -14) + dimension(at, INNER, end, 78, 14);
-    inside += cut_mark(letter_x, 16, letters[0]) + cut_mark(letter_x, y + 98, letters[1]);
-    return [y + 62 + 2 * BOX, inside, t(`${which}_drawing`)];
+    inside += dimension(at, INNER, guard_end, -34, -14) + dimension(at, INNER, end, 78, 14);
+    inside += cut_mark(letter_x, 16, letters[0]) + cut_mark(letter_x, y + 96, letters[1]);
+    return [y + 62 + 2 * box_height(), inside, t(`${which}_drawing`)];
   });
 }
 

@@ -29,7 +29,7 @@ function cross_boxes(cross, word) {
 /** @param {string} side */
 function end_boxes(side) {
   const end = `end[side=${side}]`, kind = measures.get(`${end}@joint`);
-  const kinds = choice(`${end}@joint`, `${side}_joint`, ['standard', 'wide-angle'].map((word) => ({word, says: t(word), picture: picture(136, 40, joint(frame(136, 20, side === 'implement'), word), '')})), {source});
+  const kinds = choice(`${end}@joint`, `${side}_joint`, ['standard', 'wide-angle'].map((word) => ({word, says: t(word), picture: picture(150, 40, joint(frame(150, 20, side === 'implement'), word), '')})), {source});
   if (kind === 'wide-angle') return [kinds, cross_boxes(`${end}/cross[at=outer]`, 'outer-cross'), cross_boxes(`${end}/cross[at=inner]`, 'inner-cross'), length(`${end}/spacing@length`, 'spacing')];
   return kind ? [kinds, cross_boxes(`${end}/cross`, 'its_cross')] : [kinds];
 }
@@ -44,9 +44,9 @@ function tube_boxes() {
 function draw_parts(now) {
   const width = id('identify-parts').clientWidth || 340, left = frame(width, 36, false), right = frame(width, 36, true);
   const kind = (/** @type {string} */ side) => measures.get(`end[side=${side}]@joint`);
-  const places = /** @type {Record<string, number[]>} */ ({tractor: [0, 134], tubes: [140, width - 140], implement: [width - 134, width]});
+  const places = /** @type {Record<string, number[]>} */ ({tractor: [0, 146], tubes: [146, width - 146], implement: [width - 146, width]});
   const frames = PARTS.map((each) => `<rect x="${places[each][0] + 2}" y="2" width="${places[each][1] - places[each][0] - 4}" height="68" fill="none" stroke="#000" stroke-width="${each === now ? 5 : 1}"/>`);
-  id('identify-parts').innerHTML = picture(width, 72, tube(right, 128, width / 2, 10) + tube(left, 128, width / 2, 14) + axis(left, 0, width) + joint(left, kind('tractor')) + joint(right, kind('implement')) + frames.join(''), escaped(t('identify_drawing')));
+  id('identify-parts').innerHTML = picture(width, 72, tube(right, 142, width / 2, 10) + tube(left, 142, width / 2, 14) + axis(left, 0, width) + joint(left, kind('tractor')) + joint(right, kind('implement')) + frames.join(''), escaped(t('identify_drawing')));
   for (const each of PARTS) {
     const one = button(t(each), () => { part = each; draw(); }, {class: 'spot part', 'aria-pressed': String(each === now), 'data-part': each});
     one.style.left = `${places[each][0]}px`;
@@ -98,6 +98,7 @@ async function to_cut(answer) {
 }
 
 export function build_identify() {
+  addEventListener('resize', () => { if (!id('identify').hidden) draw_parts(part); });
   on_open('identify', () => {
     if (!measures.get('@shaft')) measures = new Job(`<measures shaft="${state.job.get('@order')}" date="${state.job.get('@date')}" units="${state.job.get('@units')}"/>`, 'measures');
     draw();

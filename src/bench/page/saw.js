@@ -1,10 +1,10 @@
 // At the saw: the sheet's front and back to touch off, what is confirmed, what the marks read, and what the shaft is after the cut.
 import {box} from './boxes.js';
-import {Job} from './job.js';
+import {Job, written} from './job.js';
 import {keep} from './drafts.js';
 import {enough} from './next.js';
 import {post} from './server.js';
-import {button, changed, closed_reference, edited, id, make, on_change, on_edit, state, t, wide_anywhere} from './state.js';
+import {button, closed_reference, edited, id, make, on_change, state, t, wide_anywhere} from './state.js';
 import {on_open} from './views.js';
 
 /** Which attribute of the job is confirmed by what. */
@@ -36,6 +36,7 @@ const source = () => ({root: measured.root, get: (/** @type {string} */ path) =>
   measured.set(path, value);
   state.saw.measured = measured.text();
   keep();
+  draw_marks();
   after_cut_soon();
 }});
 
@@ -56,30 +57,52 @@ function touch_off(key) {
   return {one, show};
 }
 
-/** @param {string} side @param {import('./state.js').Step} step */
-function step_item(side, step) {
+/** @param {string} side @param {import('./state.js').Step} step @param {import('./state.js').Confirm[]} confirm */
+function step_item(side, step, confirm) {
   const done = touch_off(`${side}${step.number}`);
   const lengths = (step.lengths || []).map((each) => make('span', {class: 'length'}, make('span', {class: 'disc'}, each.letter), ` ${each.says}`));
-  const item = make('li', {value: step.number}, make('div', {}, ...(step.heading ? [make('h3', {}, step.heading)] : []), ...step.says.map((each) => make('p', {}, each)), ...(lengths.length ? [make('p', {class: 'lengths'}, ...lengths)] : [])), done.one);
+  const here = confirm.filter((one) => one.step === step.number);
+  const says = step.says.filter((each) => !here.some((one) => one.says === each));
+  const item = make('li', {value: step.number}, make('div', {}, ...(step.heading ? [make('h4', {}, step.heading)] : []), ...says.map((each) => make('p', {}, each)),
+    ...(here.length ? [make('ul', {class: 'confirm'}, ...here.map(confirmation))] : []), ...(lengths.length ? [make('p', {class: 'lengths'}, ...lengths)] : [])), done.one);
   done.show();
   return item;
 }
 
-/** @param {{what: string, says: string, expected_mm?: number, plus_minus_mm?: number}} one */
+/** Of a length a box; of a look two buttons.
+ * @param {import('./state.js').Confirm} one */
 function confirmation(one) {
   const says = make('p', {class: 'judged', role: 'status'});
-  const input = make('input', {inputmode: 'decimal', value: (state.saw.confirm || {})[one.what] || '', 'aria-label': one.says, 'data-confirm': one.what});
+  const keep_it = (/** @type {string} */ read) => { state.saw.confirm = {...state.saw.confirm, [one.what]: read}; keep(); judge(); };
+  const now = () => (state.saw.confirm || {})[one.what] || '';
+  const looks = ['yes', 'no'].map((word) => button(t(`say_${word}`), () => keep_it(word), {'data-confirm': `${one.what} ${word}`}));
+  const input = make('input', {inputmode: 'decimal', value: now(), 'aria-label': one.says, 'data-confirm': one.what, oninput: () => keep_it(input.value)});
   const judge = () => {
-    const read = millimetres(input.value.replace(',', '.')), expected = one.expected_mm ?? NaN;
+    const read = millimetres(written(now())), expected = one.expected_mm;
+    looks.forEach((each, n) => each.setAttribute('aria-pressed', String(now() === ['yes', 'no'][n])));
     says.replaceChildren();
-    if (Number.isNaN(read) || Number.isNaN(expected)) return;
-    const within = Math.abs(read - expected) <= (one.plus_minus_mm || 0) + 0.01;
-    says.append(t(within ? 'as_expected' : 'not_as_expected'));
-    if (!within && one.what in CONFIRMED && !one.what.endsWith('shoulder')) says.append(' ', button(t('put_reading_in'), () => { state.job.set(CONFIRMED[one.what], input.value.replace(',', '.')); edited(); }));
+    if (!now() || (expected !== null && Number.isNaN(read))) return;
+    const within = expected === null ? now() === 'yes' : Math.abs(read - expected) <= (one.plus_minus_mm || 0) + 0.01;
+    says.append(within ? t('as_expected') : (state.view && state.view.confirm_outside) || t('not_as_expected'));
+    if (!within && expected !== null && one.what in CONFIRMED) says.append(' ', button(t('put_reading_in'), () => { state.job.set(CONFIRMED[one.what], written(now())); edited(); }));
   };
-  input.addEventListener('input', () => { state.saw.confirm = {...state.saw.confirm, [one.what]: input.value}; keep(); judge(); });
   judge();
-  return make('li', {}, make('p', {}, one.says), input, says);
+  return make('li', {}, make('p', {}, one.says), ...(one.expected_mm === null ? [make('div', {class: 'row'}, ...looks)] : [input]), says);
+}
+
+/** What the rings must read in a position; the sums are made once P is typed.
+ * @param {import('./state.js').Mark} mark */
+function mark_item(mark) {
+  const closed = millimetres(measured.get('marks@closed'));
+  const sum = (/** @type {string} */ says, /** @type {number} */ more) => `${says}${Number.isNaN(closed) ? '' : ` = ${shown(closed + more)}`}`;
+  const outside = Array.isArray(mark.outside_says) ? mark.outside_says : [mark.outside_says];
+  return make('li', {}, make('strong', {}, mark.name), make('p', {}, sum(mark.expected_says, mark.expected_mm)), make('p', {}, `${sum(mark.from_says, mark.from_mm)} · ${sum(mark.to_says, mark.to_mm)}`),
+    make('p', {class: 'never'}, sum(mark.never_says, mark.never_mm)), ...outside.map((each) => make('p', {class: 'small'}, each)));
+}
+const shown = (/** @type {number} */ mm) => state.job.get('@units') === 'in' ? `${(mm / 25.4).toFixed(2)} in` : `${Math.round(mm * 10) / 10} mm`;
+function draw_marks() {
+  const view = state.view;
+  id('marks').replaceChildren(...(view && view.marks.length ? [make('h3', {}, t('marks')), make('ul', {class: 'marks'}, ...view.marks.map(mark_item))] : []));
 }
 
 const fill = (/** @type {string} */ name, /** @type {Node[]} */ nodes) => id(name).replaceChildren(...nodes);
@@ -88,15 +111,13 @@ let drawn = '';
 function draw() {
   const view = enough() ? state.view : null;
   if (id('saw').hidden) return;
-  const key = JSON.stringify([view, state.answer && state.answer.confirm, state.job.get('@order')]);
+  const key = JSON.stringify([view, state.job.get('@order')]);
   if (key === drawn) return;
   drawn = key;
   if (!view || view.verdict === 'refused') return fill('saw-steps', [make('p', {class: 'big'}, t(view ? 'do_not_saw' : 'asking'))]);
-  const confirm = ((state.answer && state.answer.confirm.length === view.confirm.length && state.answer.confirm) || view.confirm).map(confirmation);
-  const side = (/** @type {string} */ name, /** @type {import('./state.js').Step[]} */ steps) => [make('h3', {}, t(name)), make('ol', {class: 'steps'}, ...steps.map((step) => step_item(name, step)))];
-  const marks = view.marks.length ? [make('h3', {}, t('marks')), make('ul', {class: 'marks'}, ...view.marks.map((each) => make('li', {}, make('strong', {}, each.says), ' ', each.expected_says)))] : [];
-  fill('saw-steps', [...(view.warnings.length ? [make('ul', {class: 'warnings'}, ...view.warnings.map((each) => make('li', {}, each)))] : []),
-    ...(confirm.length ? [make('h3', {}, t('confirm')), make('ol', {class: 'confirm'}, ...confirm)] : []), ...side('front', view.front), ...side('back', view.back), ...marks]);
+  const side = (/** @type {string} */ name, /** @type {import('./state.js').Step[]} */ steps) => [make('h3', {}, t(name)), make('ol', {class: 'steps'}, ...steps.map((step) => step_item(name, step, view.confirm)))];
+  const lines = (/** @type {string} */ name, /** @type {string[]} */ says) => says.length ? [make('ul', {class: name}, ...says.map((each) => make('li', {}, each)))] : [];
+  fill('saw-steps', [...lines('rules danger', view.rules), ...lines('warnings', view.warnings), ...side('front', view.front), ...side('back', view.back), make('div', {id: 'marks'})]);
   build_after();
 }
 
@@ -105,6 +126,7 @@ function build_after() {
   take_measured();
   const half = (/** @type {string} */ tube) => [box(`half[tube=${tube}]@length`, `${tube}_half`, 'length', source), box(`half[tube=${tube}]@guard`, `${tube}_guard_after`, 'length', source), box(`half[tube=${tube}]@stands-out`, `${tube}_stands_out`, 'length', source)];
   fill('after-boxes', [...half('inner'), ...half('outer'), box('closed@length', 'closed_after', 'length', source), ...MARKS.map((each) => box(`marks@${each}`, `mark_${each.replace('-', '_')}`, 'length', source))]);
+  draw_marks();
   after_cut_soon();
 }
 
@@ -127,14 +149,7 @@ async function after_cut() {
   fill('after-says', [make('p', {class: `verdict ${reply.json.verdict}`, 'data-after': reply.json.verdict}, t(`verdict_${reply.json.verdict.replace('-', '_')}`)), make('ul', {}, ...parts), ...(checks.length ? [make('ul', {}, ...checks)] : [])]);
 }
 
-async function get_answer() {
-  const reply = await post('/answer', state.job.text());
-  state.answer = reply.status === 200 ? reply.json : null;
-  changed();
-}
-
 export function build_saw() {
-  on_open('saw', () => { void get_answer(); draw(); });
+  on_open('saw', () => { drawn = ''; draw(); });
   on_change(draw);
-  on_edit(() => { if (!id('saw').hidden) void get_answer(); });
 }

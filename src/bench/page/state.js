@@ -3,17 +3,18 @@ import {Job} from './job.js';
 
 /** @typedef {{word: string, says: string}} Named */
 /** @typedef {{path: string, says: string, file?: string, line?: number}} Fault */
-/** @typedef {{letter: string, what: string, says: string, mm: number | null, keep_says: string | null}} Cut */
+/** @typedef {{letter: string, part: string, what: string, cut: boolean, says: string, mm: number | null, keep_says: string | null}} Cut */
 /** @typedef {{number: number, heading?: string, says: string[], lengths?: {letter: string, says: string}[]}} Step */
 /** @typedef {{path: string, value: string | null}} Change */
-/** @typedef {{verdict: string, band: {says: string, lengths: Cut[]}, warnings: string[], confirm: {what: string, says: string}[], front: Step[], back: Step[],
- *   marks: {name: string, says: string, expected_says: string}[], reasons: string[], ways_out: {says: string, changes?: Change[]}[], cautions: string[]}} View */
+/** @typedef {{name: string, expected_says: string, from_says: string, to_says: string, never_says: string, outside_says: string | string[], expected_mm: number, from_mm: number, to_mm: number, never_mm: number}} Mark */
+/** @typedef {{what: string, step: number, says: string, why: string, expected_mm: number | null, plus_minus_mm: number | null}} Confirm */
+/** @typedef {{verdict: string, band: {says: string, lengths: Cut[]}, warnings: string[], confirm: Confirm[], front: Step[], back: Step[],
+ *   marks: Mark[], reasons: string[], ways_out: {number: number | null, says: string, choices: {says: string | null, changes: Change[]}[]}[], rules: string[], confirm_outside: string | null, cautions: string[]}} View */
 
 export const state = {
   /** @type {any} */ catalogue: {},
   /** @type {Job} */ job: new Job('<job/>'),
   /** @type {View | null} */ view: null,
-  /** @type {any} */ answer: null,
   /** @type {Fault[]} */ faults: [],
   /** @type {any} */ saw: {},            // what was touched and read at the saw: goes with the draft
   unknown: false,                        // "unknown" was touched, its shape not yet

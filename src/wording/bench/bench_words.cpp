@@ -22,6 +22,7 @@ BenchWords frame_words(const Wording& w)
             {"next", w("Next:")},
             {"go", w("Show the box")},
             {"skip", w("Leave out")},
+            {"to_rest", w("More ↓")},
             {"still", w("Still to come: %1.")},
             {"asking", w("Working it out …")},
             {"offline", w("The PC does not answer. What you typed is kept; the page asks again.")},
