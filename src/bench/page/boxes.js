@@ -47,7 +47,7 @@ export function box(path, word, kind = 'length', source = () => state.job) {
 }
 
 /** @param {string} word */
-export const hint_of = (word) => { const says = t(`${word}_hint`); return says === `${word}_hint` ? '' : says; };
+export const hint_of = (word) => (state.catalogue.words || {})[`${word}_hint`] || '';
 
 /** Buttons, one of which holds; touched again it no longer does. Written as `data-path` on the group.
  * @param {string} path @param {string} word @param {{word: string, says: string, picture?: string}[]} options @param {{source?: () => any, touched?: (value: string) => void}} [more] */

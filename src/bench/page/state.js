@@ -27,6 +27,7 @@ export const state = {
  * @param {string} key @param {...string} values */
 export function t(key, ...values) {
   const words = (state.catalogue.words || {})[key];
+  if (words === undefined) console.error(`no words for ${key}`);
   return (words === undefined ? key : words).replace(/%(\d)/g, (/** @type {string} */ _, /** @type {string} */ n) => values[Number(n) - 1] || '');
 }
 

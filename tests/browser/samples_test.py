@@ -1,0 +1,39 @@
+"""Every sample, typed in box by box: the page's answer is the answer of cut for the same job."""
+import json
+import pathlib
+
+from bench_page import attributes_of, until
+
+SHORT = {"plain-cut", "wide-angle-outer-cross", "refused-overlap", "inches"}
+
+
+def expected(answer):
+    cut = answer["cut_mm"]
+    if answer["verdict"] == "refused":
+        return {}
+    return {letter: cut[part] or 0 for letter, part in zip("ABCD", ("inner_guard", "outer_guard", "inner_tube", "outer_tube"))}
+
+
+def close(one, other):
+    return one.keys() == other.keys() and all(abs(one[key] - other[key]) < 0.001 for key in one)
+
+
+def samples(bench, short):
+    for path in sorted(pathlib.Path(bench.source, "samples").glob("*.xml")):
+        if not short or path.stem in SHORT:
+            yield path
+
+
+def typed(bench, path):
+    page, xml = bench.page, path.read_text()
+    answer = json.loads(bench.cut(path))
+    page.type_job(xml)
+    until(lambda: page.verdict() == answer["verdict"] and close(page.lengths(), expected(answer)))
+    assert set(attributes_of(page.job())) >= {pair for pair in attributes_of(xml) if pair[1]}, "something that the sample states is not in the page's job"
+    mine = bench.file("typed.xml", page.job())
+    assert bench.cut(mine) == bench.answered(page), "the server's JSON is not the command's, byte for byte"
+    assert json.loads(bench.cut(mine)) == answer, "the typed job is not answered as the sample is"
+
+
+def tests(bench, short):
+    return [(f"{path.stem} typed in box by box", lambda path=path: typed(bench, path)) for path in samples(bench, short)]

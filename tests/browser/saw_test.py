@@ -1,0 +1,110 @@
+"""At the saw, after the cut, the machine that moves, the quote, another shaft, and which shaft it is."""
+import os
+
+from bench_page import attributes_of, until
+
+
+def opened(bench, name):
+    page = bench.page
+    page.open()
+    page.open_text(open(os.path.join(bench.source, f"samples/{name}.xml")).read())
+    until(lambda: page.verdict())
+    return page
+
+
+def touched_off(bench):
+    page = opened(bench, "plain-cut")
+    page.touch("#to-saw")
+    until(lambda: len(page.all("#saw-steps .steps li")) > 12)
+    page.bring(page.all(".done")[0]).click()
+    page.driver.refresh()
+    page.ready()
+    until(lambda: page.verdict())
+    page.touch("#to-saw")
+    until(lambda: page.all(".done"))
+    assert [one.get_attribute("aria-pressed") for one in page.all(".done")[:2]] == ["true", "false"]
+
+
+def after_the_cut(bench):
+    page = opened(bench, "plain-cut")
+    page.touch("#to-saw")
+    until(lambda: page.all('[data-path="half[tube=inner]@length"]'))
+    for path, value in (("half[tube=inner]@length", "675"), ("half[tube=inner]@stands-out", "23"), ("half[tube=outer]@length", "647"), ("half[tube=outer]@guard", "632"), ("closed@length", "787")):
+        page.type(path, value)
+    until(lambda: page.all('[data-after="saw-more"]'))
+    assert "7 mm" in page.one('[data-part="inner_tube"]').text, page.one("#after-says").text
+    page.type("half[tube=inner]@length", "668")
+    page.type("half[tube=inner]@stands-out", "16")
+    page.type("closed@length", "780")
+    until(lambda: page.all('[data-after="right"]'))
+    page.type("half[tube=inner]@length", "300")
+    until(lambda: page.all('[data-after="too-short"]') or page.all("#after-says .fault"))
+
+
+def confirmed(bench):
+    page = opened(bench, "unconfirmed-shoulder")
+    page.touch("#to-saw")
+    until(lambda: page.all("input[data-confirm]"))
+    box = page.bring(page.all("input[data-confirm]")[0])
+    box.send_keys("1")
+    item = box.find_element("xpath", "./..")
+    outside = until(lambda: item.find_element("css selector", ".judged").text)
+    box.clear()
+    expected = next(one["expected_mm"] for one in bench.view(page)["confirm"] if one["what"] == box.get_attribute("data-confirm"))
+    box.send_keys(f"{expected:g}")
+    until(lambda: item.find_element("css selector", ".judged").text not in ("", outside))
+
+
+def machine_moves(bench):
+    page = opened(bench, "trailed-wide-angle")
+    until(lambda: page.all(".moving svg"))
+    first = page.one(".moving").get_attribute("innerHTML")
+    says = page.one(".mover output").text
+    page.js("const one = document.querySelector('.mover input'); one.value = Math.floor(one.max / 3); one.dispatchEvent(new Event('input'))")
+    assert page.one(".moving").get_attribute("innerHTML") != first and page.one(".mover output").text != says
+
+
+def another_shaft(bench):
+    page = opened(bench, "refused-overlap")
+    page.touch("#to-choose")
+    until(lambda: page.all("#choices .big") or page.all("#choices .fault"))
+    takes = page.all("#choices li button")
+    if takes:
+        takes[0].click()
+        until(lambda: page.one("#form").is_displayed())
+
+
+def priced(bench):
+    page = opened(bench, "plain-cut")
+    page.touch("#to-quote")
+    until(lambda: page.all("#quote-totals dd"))
+    before = page.one("#quote-totals").text
+    page.bring(page.one("#discount")).send_keys("10%")
+    until(lambda: page.one("#quote-totals").text != before)
+
+
+def identified(bench):
+    page = bench.page
+    page.open()
+    page.touch("#jobs > summary")
+    page.touch("#new-job")
+    page.touch("header [data-view-to=identify]")
+    until(lambda: page.all("#identify-says .verdict"))
+    page.touch_tile("tubes@shape", "lemon")
+    page.type("tubes/tube[tube=inner]/width@length", "42.9")
+    page.type("tubes/tube[tube=outer]/width@length", "51,0")
+    for side in ("tractor", "implement"):
+        page.touch(f'[data-part="{side}"]')
+        page.touch_tile(f"end[side={side}]@joint", "standard")
+        page.type(f"end[side={side}]/cross/span@length", "53.9")
+        page.type(f"end[side={side}]/cross/cap@diameter", "22")
+    until(lambda: page.all('[data-identified="one"]'))
+    page.touch("#to-cut")
+    until(lambda: page.one("#form").is_displayed())
+    assert ("shaft@series", "Alder 2") in attributes_of(page.job())
+
+
+def tests(bench, short):
+    both = [("steps touched off stay touched off", touched_off), ("after the cut: saw more, right", after_the_cut)]
+    rest = [("a confirmation judged", confirmed), ("the machine moves", machine_moves), ("another shaft", another_shaft), ("the quote follows a discount", priced), ("which shaft is this", identified)]
+    return [(name, lambda test=test: test(bench)) for name, test in both + ([] if short else rest)]
