@@ -1,0 +1,391 @@
+#include "bench_server.hpp"
+
+#include <algorithm>
+#include <boost/asio/awaitable.hpp>
+#include <boost/asio/co_spawn.hpp>
+#include <boost/asio/detached.hpp>
+#include <boost/asio/io_context.hpp>
+#include <boost/asio/ip/tcp.hpp>
+#include <boost/asio/post.hpp>
+#include <boost/asio/redirect_error.hpp>
+#include <boost/asio/signal_set.hpp>
+#include <boost/asio/steady_timer.hpp>
+#include <boost/asio/thread_pool.hpp>
+#include <boost/asio/use_awaitable.hpp>
+#include <boost/beast/core/flat_buffer.hpp>
+#include <boost/beast/http.hpp>
+#include <csignal>
+#include <list>
+#include <thread>
+
+namespace shaftcut {
+namespace {
+
+namespace net = boost::asio;
+namespace http = boost::beast::http;
+using tcp = net::ip::tcp;
+using boost::system::error_code;
+using Clock = std::chrono::steady_clock;
+using Parser = http::request_parser<http::string_body>;
+using std::chrono::seconds;
+
+constexpr std::uint32_t most_header_bytes = 8 * 1024;
+constexpr std::uint64_t most_body_bytes = 256 * 1024;
+constexpr std::size_t most_connections = 64, most_waiting = 16, piece = 4096;
+constexpr auto to_read = seconds(10), to_write = seconds(30), idle = seconds(60), to_end = seconds(5), to_linger = seconds(1);
+
+void limit(Parser& parser)
+{
+    parser.header_limit(most_header_bytes);
+    parser.body_limit(most_body_bytes);
+}
+
+NoReply why_unreadable(const error_code& error)
+{
+    if (error == http::error::header_limit || error == http::error::buffer_overflow) return NoReply::long_header;
+    return error == http::error::body_limit ? NoReply::too_long : NoReply::broken;
+}
+
+// What the length of a body may not be: said twice, by a list, or by chunks, on which two readers may differ.
+std::optional<NoReply> why_no_body(const Parser& parser)
+{
+    const auto& header = parser.get();
+    if (header.count(http::field::transfer_encoding) > 0) return NoReply::no_length;
+    if (header.count(http::field::content_length) > 1) return NoReply::broken;
+    const auto length = header[http::field::content_length];
+    if (length.find_first_not_of("0123456789") != boost::string_view::npos) return NoReply::broken;
+    return header.method() == http::verb::post && length.empty() ? std::optional(NoReply::no_length) : std::nullopt;
+}
+
+Method method_of(http::verb verb)
+{
+    if (verb == http::verb::get) return Method::get;
+    return verb == http::verb::post ? Method::post : Method::other;
+}
+
+Request request_of(Parser& parser, const std::string& client, Door door)
+{
+    auto& message = parser.get();
+    Request request{method_of(message.method()), std::string(message.target()), {}, std::move(message.body()), client, door};
+    for (const auto& header : message) {
+        std::string name(header.name_string());
+        std::transform(name.begin(), name.end(), name.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+        request.headers.push_back({std::move(name), std::string(header.value())});
+    }
+    return request;
+}
+
+http::response<http::string_body> response_of(Reply reply, bool keep_alive)
+{
+    http::response<http::string_body> response(http::int_to_status(static_cast<unsigned>(reply.status)), 11);
+    for (const Header& header : headers_of(reply)) response.set(header.name, header.value);
+    response.body() = std::move(reply.body);
+    response.keep_alive(keep_alive);
+    response.prepare_payload();
+    return response;
+}
+
+// A socket with a time for what is being done on it.
+struct Caller : std::enable_shared_from_this<Caller> {
+    Caller(tcp::socket taken, Door through) : socket(std::move(taken)), timer(socket.get_executor()), door(through)
+    {
+        error_code error;
+        const auto end = socket.remote_endpoint(error);
+        if (!error) client = end.address().to_string(error);
+        socket.set_option(tcp::no_delay(true), error);
+    }
+
+    // What is begun on the socket from here on is cancelled after so long. Time that ran out once stays so until the next call.
+    void allow(Clock::duration time)
+    {
+        late = false;
+        timer.expires_after(time);
+        timer.async_wait([self = shared_from_this(), own = ++allowed](const error_code& error) {
+            if (error || own != self->allowed) return;
+            self->late = true;
+            error_code ignored;
+            self->socket.cancel(ignored);
+        });
+    }
+    void close()
+    {
+        ++allowed;
+        timer.cancel();
+        error_code ignored;
+        socket.close(ignored);
+    }
+
+    tcp::socket socket;
+    net::steady_timer timer;
+    Door door;
+    std::string client;
+    boost::beast::flat_buffer buffer{};
+    std::optional<Clock::time_point> silent_since{};  // while nothing of a request has come
+    int allowed = 0;
+    bool late = false;
+};
+
+// A reply that a worker makes; the timer is how the sockets' thread is told.
+struct Awaited {
+    explicit Awaited(net::io_context& sockets) : done(sockets, Clock::time_point::max()) {}
+    net::steady_timer done;
+    std::optional<Reply> reply{};
+};
+
+auto quietly(error_code& error) { return net::redirect_error(net::use_awaitable, error); }
+
+bool is_ignored(int signal)
+{
+    struct sigaction now {};
+    return ::sigaction(signal, nullptr, &now) == 0 && now.sa_handler == SIG_IGN;
+}
+
+}  // namespace
+
+struct BenchServer::State {
+    net::io_context sockets{1};
+    net::signal_set signals{sockets};
+    net::steady_timer ending{sockets};
+    std::list<std::pair<tcp::acceptor, Door>> doors;
+    std::list<std::shared_ptr<Caller>> connections;
+    const std::size_t workers = std::max(1U, std::thread::hardware_concurrency());
+    net::thread_pool pool{workers};
+    std::size_t answering = 0;  // handed to the workers and not come back
+    bool ends = false;
+    Bench* bench = nullptr;
+
+    std::optional<Closed> open_door(const std::string& address, unsigned short port, Door door);
+    void watch_signals();
+    void end();
+    bool make_room();
+    net::awaitable<void> take(tcp::acceptor& acceptor, Door door);
+    net::awaitable<void> serve(std::shared_ptr<Caller> connection);
+    net::awaitable<bool> serve_one(Caller& connection);
+    net::awaitable<bool> is_asked(Caller& connection);
+    net::awaitable<std::optional<NoReply>> read(Caller& connection, Parser& parser);
+    net::awaitable<Reply> reply_to(Request request);
+    net::awaitable<Reply> worked(ReplyWork work);
+    net::awaitable<bool> write(Caller& connection, Reply reply, bool keep_alive);
+    net::awaitable<void> linger(Caller& connection);
+};
+
+std::optional<BenchServer::Closed> BenchServer::State::open_door(const std::string& address, unsigned short port, Door door)
+{
+    const tcp::endpoint end(net::ip::make_address(address), port);
+    tcp::acceptor acceptor(sockets);
+    error_code error;
+    acceptor.open(end.protocol(), error);
+    if (!error) acceptor.set_option(tcp::acceptor::reuse_address(true), error);
+    if (!error) acceptor.bind(end, error);
+    if (!error) acceptor.listen(net::socket_base::max_listen_connections, error);
+    if (error) return Closed{address, std::error_code(error.value(), std::system_category())};
+    doors.emplace_back(std::move(acceptor), door);
+    return std::nullopt;
+}
+
+// A signal that the process was started to ignore goes on being ignored.
+void BenchServer::State::watch_signals()
+{
+    for (const int signal : {SIGINT, SIGTERM, SIGHUP})
+        if (!is_ignored(signal)) signals.add(signal);
+    signals.async_wait([this](const error_code& error, int) {
+        if (!error) end();
+    });
+}
+
+void BenchServer::State::end()
+{
+    ends = true;
+    error_code ignored;
+    for (auto& [acceptor, door] : doors) acceptor.close(ignored);
+    for (const auto& connection : connections)
+        if (connection->silent_since) connection->close();
+    if (connections.empty()) return;
+    ending.expires_after(to_end);
+    ending.async_wait([this](const error_code& error) {
+        if (!error) sockets.stop();
+    });
+}
+
+// Where all connections are taken: closes the one of which nothing has come for longest. False where of each something has.
+bool BenchServer::State::make_room()
+{
+    if (connections.size() < most_connections) return true;
+    const auto silent = [](const auto& one) { return one->silent_since.value_or(Clock::time_point::max()); };
+    const auto longest = std::min_element(connections.begin(), connections.end(), [&](const auto& a, const auto& b) { return silent(a) < silent(b); });
+    if (!(*longest)->silent_since) return false;
+    (*longest)->close();
+    connections.erase(longest);
+    return true;
+}
+
+net::awaitable<void> BenchServer::State::take(tcp::acceptor& acceptor, Door door)
+{
+    while (!ends) {
+        error_code error;
+        tcp::socket socket = co_await acceptor.async_accept(quietly(error));
+        if (ends) co_return;
+        if (error) {
+            // No descriptor is free, or the client has gone: both pass.
+            net::steady_timer pause(sockets, std::chrono::milliseconds(50));
+            co_await pause.async_wait(quietly(error));
+            continue;
+        }
+        if (!make_room()) {
+            // No room, and none to wait for its request: a few bytes fit into the socket, or are lost.
+            const auto response = response_of(bench->refusal(NoReply::busy), false);
+            socket.non_blocking(true, error);
+            http::write(socket, response, error);
+            continue;
+        }
+        connections.push_back(std::make_shared<Caller>(std::move(socket), door));
+        net::co_spawn(sockets, serve(connections.back()), net::detached);
+    }
+}
+
+net::awaitable<void> BenchServer::State::serve(std::shared_ptr<Caller> connection)
+{
+    bool stays = true;
+    while (stays && !ends) stays = co_await serve_one(*connection);
+    connection->close();
+    connections.remove(connection);
+    if (ends && connections.empty()) ending.cancel();
+}
+
+// Whether the connection stays.
+net::awaitable<bool> BenchServer::State::serve_one(Caller& connection)
+{
+    const bool asked = co_await is_asked(connection);
+    if (!asked) co_return false;
+    Parser parser;
+    limit(parser);
+    connection.allow(to_read);
+    const std::optional<NoReply> unreadable = co_await read(connection, parser);
+    if (unreadable) {
+        const bool written = co_await write(connection, bench->refusal(*unreadable), false);
+        if (written) co_await linger(connection);
+        co_return false;
+    }
+    const bool keep_alive = parser.keep_alive();
+    Reply reply = co_await reply_to(request_of(parser, connection.client, connection.door));
+    const bool stays = keep_alive && !ends;
+    const bool written = co_await write(connection, std::move(reply), stays);
+    co_return written && stays;
+}
+
+// Waits for the first bytes of a request.
+net::awaitable<bool> BenchServer::State::is_asked(Caller& connection)
+{
+    if (connection.buffer.size() > 0) co_return true;
+    connection.silent_since = Clock::now();
+    connection.allow(idle);
+    error_code error;
+    const std::size_t count = co_await connection.socket.async_read_some(connection.buffer.prepare(piece), quietly(error));
+    connection.silent_since.reset();
+    connection.buffer.commit(count);
+    co_return !error;
+}
+
+net::awaitable<std::optional<NoReply>> BenchServer::State::read(Caller& connection, Parser& parser)
+{
+    error_code error;
+    co_await http::async_read_header(connection.socket, connection.buffer, parser, quietly(error));
+    std::optional<NoReply> refused = error ? std::nullopt : why_no_body(parser);
+    if (refused) co_return refused;
+    if (!error) co_await http::async_read(connection.socket, connection.buffer, parser, quietly(error));
+    if (!error) co_return std::nullopt;
+    co_return connection.late ? NoReply::too_slow : why_unreadable(error);
+}
+
+net::awaitable<Reply> BenchServer::State::reply_to(Request request)
+{
+    auto admitted = bench->admit(std::move(request));
+    if (auto* reply = std::get_if<Reply>(&admitted)) co_return std::move(*reply);
+    Reply reply = co_await worked(std::move(std::get<ReplyWork>(admitted)));
+    co_return reply;
+}
+
+net::awaitable<Reply> BenchServer::State::worked(ReplyWork work)
+{
+    if (answering >= workers + most_waiting) co_return bench->refusal(NoReply::busy);
+    ++answering;
+    const auto awaited = std::make_shared<Awaited>(sockets);
+    net::post(pool, [this, awaited, work = std::move(work)] {
+        auto reply = std::make_shared<Reply>(work());
+        net::post(sockets, [awaited, reply] {
+            awaited->reply = std::move(*reply);
+            awaited->done.cancel();
+        });
+    });
+    error_code cancelled;
+    while (!awaited->reply) co_await awaited->done.async_wait(quietly(cancelled));
+    --answering;
+    co_return std::move(*awaited->reply);
+}
+
+net::awaitable<bool> BenchServer::State::write(Caller& connection, Reply reply, bool keep_alive)
+{
+    const auto response = response_of(std::move(reply), keep_alive);
+    connection.allow(to_write);
+    error_code error;
+    co_await http::async_write(connection.socket, response, quietly(error));
+    co_return !error;
+}
+
+// What still comes of a request that was refused is read and dropped for a moment: closed at once, the reply may be lost with it.
+net::awaitable<void> BenchServer::State::linger(Caller& connection)
+{
+    error_code error;
+    connection.socket.shutdown(tcp::socket::shutdown_send, error);
+    connection.allow(to_linger);
+    std::vector<char> dropped(piece);
+    while (!error) co_await connection.socket.async_read_some(net::buffer(dropped), quietly(error));
+}
+
+BenchServer::BenchServer() : state_(std::make_unique<State>()) {}
+BenchServer::~BenchServer() = default;
+
+std::optional<BenchServer::Closed> BenchServer::open(unsigned short port, const std::string& network)
+{
+    auto closed = state_->open_door("127.0.0.1", port, Door::here);
+    return closed || network.empty() ? closed : state_->open_door(network, this->port(), Door::network);
+}
+
+unsigned short BenchServer::port() const { return state_->doors.front().first.local_endpoint().port(); }
+
+bool BenchServer::serve(Bench& bench)
+{
+    state_->bench = &bench;
+    state_->watch_signals();
+    for (auto& [acceptor, door] : state_->doors) net::co_spawn(state_->sockets, state_->take(acceptor, door), net::detached);
+    state_->sockets.run();
+    if (state_->answering > 0) return false;
+    state_->pool.join();
+    return true;
+}
+
+bool is_network_address(const std::string& text)
+{
+    error_code error;
+    const auto address = net::ip::make_address(text, error);
+    if (error || address.is_unspecified() || address.is_multicast() || address.is_loopback()) return false;
+    return address.to_string() == text && text.find('%') == std::string::npos;
+}
+
+std::variant<Request, NoReply> read_request(std::string_view bytes)
+{
+    Parser parser;
+    limit(parser);
+    error_code error;
+    std::size_t taken = parser.put(net::buffer(bytes.data(), bytes.size()), error);
+    if (!error && !parser.is_header_done()) return NoReply::too_slow;
+    if (!error)
+        if (const auto refused = why_no_body(parser)) return *refused;
+    parser.eager(true);
+    while (!error && !parser.is_done() && taken < bytes.size()) taken += parser.put(net::buffer(bytes.data() + taken, bytes.size() - taken), error);
+    if (error && error != http::error::need_more) return why_unreadable(error);
+    if (!parser.is_done()) return NoReply::too_slow;
+    return request_of(parser, "127.0.0.1", Door::here);
+}
+
+}  // namespace shaftcut
