@@ -13,10 +13,11 @@
 #include <boost/asio/thread_pool.hpp>
 #include <boost/asio/use_awaitable.hpp>
 #include <boost/beast/core/flat_buffer.hpp>
-#include <boost/beast/http.hpp>
 #include <csignal>
 #include <list>
 #include <thread>
+
+#include "bench_messages.hpp"
 
 namespace shaftcut {
 namespace {
@@ -26,64 +27,10 @@ namespace http = boost::beast::http;
 using tcp = net::ip::tcp;
 using boost::system::error_code;
 using Clock = std::chrono::steady_clock;
-using Parser = http::request_parser<http::string_body>;
 using std::chrono::seconds;
 
-constexpr std::uint32_t most_header_bytes = 8 * 1024;
-constexpr std::uint64_t most_body_bytes = 256 * 1024;
 constexpr std::size_t most_connections = 64, most_waiting = 16, piece = 4096;
 constexpr auto to_read = seconds(10), to_write = seconds(30), idle = seconds(60), to_end = seconds(5), to_linger = seconds(1);
-
-void limit(Parser& parser)
-{
-    parser.header_limit(most_header_bytes);
-    parser.body_limit(most_body_bytes);
-}
-
-NoReply why_unreadable(const error_code& error)
-{
-    if (error == http::error::header_limit || error == http::error::buffer_overflow) return NoReply::long_header;
-    return error == http::error::body_limit ? NoReply::too_long : NoReply::broken;
-}
-
-// What the length of a body may not be: said twice, by a list, or by chunks, on which two readers may differ.
-std::optional<NoReply> why_no_body(const Parser& parser)
-{
-    const auto& header = parser.get();
-    if (header.count(http::field::transfer_encoding) > 0) return NoReply::no_length;
-    if (header.count(http::field::content_length) > 1) return NoReply::broken;
-    const auto length = header[http::field::content_length];
-    if (length.find_first_not_of("0123456789") != boost::string_view::npos) return NoReply::broken;
-    return header.method() == http::verb::post && length.empty() ? std::optional(NoReply::no_length) : std::nullopt;
-}
-
-Method method_of(http::verb verb)
-{
-    if (verb == http::verb::get) return Method::get;
-    return verb == http::verb::post ? Method::post : Method::other;
-}
-
-Request request_of(Parser& parser, const std::string& client, Door door)
-{
-    auto& message = parser.get();
-    Request request{method_of(message.method()), std::string(message.target()), {}, std::move(message.body()), client, door};
-    for (const auto& header : message) {
-        std::string name(header.name_string());
-        std::transform(name.begin(), name.end(), name.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
-        request.headers.push_back({std::move(name), std::string(header.value())});
-    }
-    return request;
-}
-
-http::response<http::string_body> response_of(Reply reply, bool keep_alive)
-{
-    http::response<http::string_body> response(http::int_to_status(static_cast<unsigned>(reply.status)), 11);
-    for (const Header& header : headers_of(reply)) response.set(header.name, header.value);
-    response.body() = std::move(reply.body);
-    response.keep_alive(keep_alive);
-    response.prepare_payload();
-    return response;
-}
 
 // A socket with a time for what is being done on it.
 struct Caller : std::enable_shared_from_this<Caller> {
@@ -162,7 +109,7 @@ struct BenchServer::State {
     net::awaitable<void> serve(std::shared_ptr<Caller> connection);
     net::awaitable<bool> serve_one(Caller& connection);
     net::awaitable<bool> is_asked(Caller& connection);
-    net::awaitable<std::optional<NoReply>> read(Caller& connection, Parser& parser);
+    net::awaitable<std::optional<NoReply>> read(Caller& connection, RequestParser& parser);
     net::awaitable<Reply> reply_to(Request request);
     net::awaitable<Reply> worked(ReplyWork work);
     net::awaitable<bool> write(Caller& connection, Reply reply, bool keep_alive);
@@ -257,7 +204,7 @@ net::awaitable<bool> BenchServer::State::serve_one(Caller& connection)
 {
     const bool asked = co_await is_asked(connection);
     if (!asked) co_return false;
-    Parser parser;
+    RequestParser parser;
     limit(parser);
     connection.allow(to_read);
     const std::optional<NoReply> unreadable = co_await read(connection, parser);
@@ -286,7 +233,7 @@ net::awaitable<bool> BenchServer::State::is_asked(Caller& connection)
     co_return !error;
 }
 
-net::awaitable<std::optional<NoReply>> BenchServer::State::read(Caller& connection, Parser& parser)
+net::awaitable<std::optional<NoReply>> BenchServer::State::read(Caller& connection, RequestParser& parser)
 {
     error_code error;
     co_await http::async_read_header(connection.socket, connection.buffer, parser, quietly(error));
@@ -370,22 +317,6 @@ bool is_network_address(const std::string& text)
     const auto address = net::ip::make_address(text, error);
     if (error || address.is_unspecified() || address.is_multicast() || address.is_loopback()) return false;
     return address.to_string() == text && text.find('%') == std::string::npos;
-}
-
-std::variant<Request, NoReply> read_request(std::string_view bytes)
-{
-    Parser parser;
-    limit(parser);
-    error_code error;
-    std::size_t taken = parser.put(net::buffer(bytes.data(), bytes.size()), error);
-    if (!error && !parser.is_header_done()) return NoReply::too_slow;
-    if (!error)
-        if (const auto refused = why_no_body(parser)) return *refused;
-    parser.eager(true);
-    while (!error && !parser.is_done() && taken < bytes.size()) taken += parser.put(net::buffer(bytes.data() + taken, bytes.size() - taken), error);
-    if (error && error != http::error::need_more) return why_unreadable(error);
-    if (!parser.is_done()) return NoReply::too_slow;
-    return request_of(parser, "127.0.0.1", Door::here);
 }
 
 }  // namespace shaftcut

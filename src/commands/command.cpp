@@ -8,6 +8,7 @@
 #include "call/options.hpp"
 #include "commands/help_words.hpp"
 #include "commands/usage_faults.hpp"
+#include "secrets.hpp"
 #include "shaftcut/engine/engine.hpp"
 #include "text.hpp"
 
@@ -27,7 +28,7 @@ constexpr const char* compiler = __VERSION__;
 constexpr const char* compiler = "g++ " __VERSION__;
 #endif
 
-std::string version_text(const Wording& w) { return version_lines({SHAFTCUT_VERSION, compiler, boost_built_with(), libraries_built_with()}, w); }
+std::string version_text(const Wording& w) { return version_lines({SHAFTCUT_VERSION, compiler, boost_built_with(), libraries_built_with() + ", libsodium " + sodium_in_use()}, w); }
 
 bool asks(const std::vector<std::string>& arguments, const char* option)
 {
@@ -79,7 +80,7 @@ const std::vector<CommandRow>& commands()
     static const std::vector<CommandRow> rows{
         row_of(CommandName::cut, make_cut),     row_of(CommandName::form, make_form), row_of(CommandName::lengths, make_lengths),
         row_of(CommandName::build, make_build), row_of(CommandName::saw, make_saw),   row_of(CommandName::after_cut, make_after_cut),
-        row_of(CommandName::choose, make_choose), row_of(CommandName::quote, make_quote), row_of(CommandName::catalogue, make_catalogue),
+        row_of(CommandName::choose, make_choose), row_of(CommandName::quote, make_quote), row_of(CommandName::bench, make_bench), row_of(CommandName::catalogue, make_catalogue),
     };
     return rows;
 }

@@ -15,6 +15,7 @@ std::unique_ptr<Command> make_lengths();
 std::unique_ptr<Command> make_after_cut();
 std::unique_ptr<Command> make_quote();
 std::unique_ptr<Command> make_choose();
+std::unique_ptr<Command> make_bench();
 std::unique_ptr<Command> make_catalogue();
 std::unique_ptr<Command> make_catalogue_add();
 

@@ -12,6 +12,7 @@ std::string summary(CommandName command, const Wording& w)
     case CommandName::saw: return w("a saw plan for any list of pieces on any stock");
     case CommandName::after_cut: return w("the shaft as it was cut: right, how much more, or not to be used");
     case CommandName::quote: return w("what the job costs");
+    case CommandName::bench: return w("a page for a tablet or PC beside the saw");
     case CommandName::choose: return w("which shafts of the catalogue would serve a tractor and machine, cut or as they are");
     case CommandName::catalogue_add: return w("asks for a new series' figures and writes it into the configuration");
     case CommandName::catalogue: break;
@@ -43,6 +44,10 @@ std::string usage(CommandName command, const Wording& w)
         return w("shaftcut quote JOB.xml... | ORDERS.csv|ORDERS.xlsx|ORDERS.xml\n\nSays what a job costs by the prices of workshop.xml and prices.csv, or what the orders of each customer of a list do: an\n"
                  "offer (PDF), the desk's own workbook (XLSX) and the figures (JSON). Of a cut that is refused it offers what would serve\n"
                  "instead. A quote that is not complete ends the call with 1.");
+    case CommandName::bench:
+        return w("shaftcut bench\n\nServes a page on which a shaft is typed in as the tape says it, with the answer beside it: the answers of cut, after-cut,\n"
+                 "choose and quote, and their papers. Its first line is the address; it serves this machine only, unless --lan says which\n"
+                 "network too. It ends with Ctrl-C. Anyone in that network can read along: its words go as plain HTTP.");
     case CommandName::choose:
         return w("shaftcut choose JOB.xml...\n\nSays which shafts of the catalogue would serve a tractor and machine: every series at every closed length that it lists, as\n"
                  "it is, cut, or why not, and what could be made to order; and writes the figures (JSON). The job's shaft has no series and no\n"
@@ -95,6 +100,15 @@ std::string say(OptionText option, const Wording& w)
     case OptionText::alternatives: return w("offer what else would serve, too; of a refused cut it is offered in any case");
     case OptionText::before_measuring: return w("an estimate of a job that holds no shaft and no fit yet, with the measuring form");
     case OptionText::learn: return w("ask what the list's unknown headings, words and articles are, and write that into the map of --list; nothing is built");
+    case OptionText::port: return w("port to serve at, 0 for any that is free (default: 8117)");
+    case OptionText::open: return w("open the page in this machine's browser");
+    case OptionText::lan: return w("serve paired tablets in the workshop's network too, at this address of this machine");
+    case OptionText::pair: return w("show the code that pairs a tablet with the bench that is served, and end");
+    case OptionText::card: return w("write bench-card.pdf, the address with its code for the wall, and end");
+    case OptionText::tablets: return w("list the paired tablets, and end");
+    case OptionText::revoke: return w("let this tablet in no longer, and end");
+    case OptionText::printer: return w("print on this printer (CUPS) where the page is asked to");
+    case OptionText::output_of_card: return w("folder for the card (default: here)");
     case OptionText::plate: return w("write ORDER-plate.pdf too: what stands on a new shaft's plate");
     case OptionText::seconds: break;
     }

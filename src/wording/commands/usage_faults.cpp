@@ -57,6 +57,7 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
     case CommandName::build:
     case CommandName::saw:
     case CommandName::quote:
+    case CommandName::bench:
     case CommandName::catalogue:
     case CommandName::catalogue_add: break;
     }
