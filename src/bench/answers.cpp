@@ -23,8 +23,9 @@ Reply unprocessable(const std::string& why) { return json_reply("{\"faults\":[],
 
 Reply catalogue_reply(const Desk& desk, const Request& request, const Target& target)
 {
-    const auto wishes = wishes_of(desk, target);
+    auto wishes = wishes_of(desk, target);
     if (!wishes) return no_reply(NoReply::unknown_field, desk.w);
+    wishes->json = JsonLayout::one_line;
     const bool offers_pairing = desk.network && request.door == Door::here;
     std::string json = desk.engine.bench_catalogue(*wishes);
     json.insert(1, std::string("\"printer\":") + (desk.print ? "true" : "false") + ",\"pairing\":" + (offers_pairing ? "true," : "false,"));
@@ -41,13 +42,17 @@ Reply answer_reply(const Desk& desk, const Request& request, const Target& targe
 
 Reply view_reply(const Desk& desk, const Request& request, const Target& target)
 {
-    return of_job(desk, request, target, Drawn::no, [](const Answer& answer, const Wishes& wishes) { return json_reply(view_json(answer, wishes)); });
+    return of_job(desk, request, target, Drawn::no, [](const Answer& answer, Wishes& wishes) {
+        wishes.json = JsonLayout::one_line;
+        return json_reply(view_json(answer, wishes));
+    });
 }
 
 Reply machine_reply(const Desk& desk, const Request& request, const Target& target)
 {
-    const auto wishes = wishes_of(desk, target, true);
+    auto wishes = wishes_of(desk, target, true);
     if (!wishes) return no_reply(NoReply::unknown_field, desk.w);
+    wishes->json = JsonLayout::one_line;
     const MachineFramesAnswer answer = desk.engine.machine_frames({job_file, request.body}, *wishes);
     return answer.problems.empty() ? json_reply(machine_frames_json(answer, *wishes)) : unprocessable(answer.problems);
 }

@@ -12,11 +12,11 @@
 #include <boost/asio/steady_timer.hpp>
 #include <boost/asio/thread_pool.hpp>
 #include <boost/asio/use_awaitable.hpp>
-#include <boost/beast/core/flat_buffer.hpp>
 #include <csignal>
 #include <list>
 #include <thread>
 
+#include "bench_caller.hpp"
 #include "bench_messages.hpp"
 
 namespace shaftcut {
@@ -26,51 +26,11 @@ namespace net = boost::asio;
 namespace http = boost::beast::http;
 using tcp = net::ip::tcp;
 using boost::system::error_code;
-using Clock = std::chrono::steady_clock;
+using Clock = BenchCaller::Clock;
 using std::chrono::seconds;
 
 constexpr std::size_t most_connections = 64, most_waiting = 16, piece = 4096;
 constexpr auto to_read = seconds(10), to_write = seconds(30), idle = seconds(60), to_end = seconds(5), to_linger = seconds(1);
-
-// A socket with a time for what is being done on it.
-struct Caller : std::enable_shared_from_this<Caller> {
-    Caller(tcp::socket taken, Door through) : socket(std::move(taken)), timer(socket.get_executor()), door(through)
-    {
-        error_code error;
-        const auto end = socket.remote_endpoint(error);
-        if (!error) client = end.address().to_string(error);
-        socket.set_option(tcp::no_delay(true), error);
-    }
-
-    // What is begun on the socket from here on is cancelled after so long. Time that ran out once stays so until the next call.
-    void allow(Clock::duration time)
-    {
-        late = false;
-        timer.expires_after(time);
-        timer.async_wait([self = shared_from_this(), own = ++allowed](const error_code& error) {
-            if (error || own != self->allowed) return;
-            self->late = true;
-            error_code ignored;
-            self->socket.cancel(ignored);
-        });
-    }
-    void close()
-    {
-        ++allowed;
-        timer.cancel();
-        error_code ignored;
-        socket.close(ignored);
-    }
-
-    tcp::socket socket;
-    net::steady_timer timer;
-    Door door;
-    std::string client;
-    boost::beast::flat_buffer buffer{};
-    std::optional<Clock::time_point> silent_since{};  // while nothing of a request has come
-    int allowed = 0;
-    bool late = false;
-};
 
 // A reply that a worker makes; the timer is how the sockets' thread is told.
 struct Awaited {
@@ -94,7 +54,7 @@ struct BenchServer::State {
     net::signal_set signals{sockets};
     net::steady_timer ending{sockets};
     std::list<std::pair<tcp::acceptor, Door>> doors;
-    std::list<std::shared_ptr<Caller>> connections;
+    std::list<std::shared_ptr<BenchCaller>> connections;
     const std::size_t workers = std::max(1U, std::thread::hardware_concurrency());
     net::thread_pool pool{workers};
     std::size_t answering = 0;  // handed to the workers and not come back
@@ -106,14 +66,14 @@ struct BenchServer::State {
     void end();
     bool make_room();
     net::awaitable<void> take(tcp::acceptor& acceptor, Door door);
-    net::awaitable<void> serve(std::shared_ptr<Caller> connection);
-    net::awaitable<bool> serve_one(Caller& connection);
-    net::awaitable<bool> is_asked(Caller& connection);
-    net::awaitable<std::optional<NoReply>> read(Caller& connection, RequestParser& parser);
+    net::awaitable<void> serve(std::shared_ptr<BenchCaller> connection);
+    net::awaitable<bool> serve_one(BenchCaller& connection);
+    net::awaitable<bool> is_asked(BenchCaller& connection);
+    net::awaitable<std::optional<NoReply>> read(BenchCaller& connection, RequestParser& parser);
     net::awaitable<Reply> reply_to(Request request);
     net::awaitable<Reply> worked(ReplyWork work);
-    net::awaitable<bool> write(Caller& connection, Reply reply, bool keep_alive);
-    net::awaitable<void> linger(Caller& connection);
+    net::awaitable<bool> write(BenchCaller& connection, Reply reply, bool keep_alive);
+    net::awaitable<void> linger(BenchCaller& connection);
 };
 
 std::optional<BenchServer::Closed> BenchServer::State::open_door(const std::string& address, unsigned short port, Door door)
@@ -185,12 +145,12 @@ net::awaitable<void> BenchServer::State::take(tcp::acceptor& acceptor, Door door
             http::write(socket, response, error);
             continue;
         }
-        connections.push_back(std::make_shared<Caller>(std::move(socket), door));
+        connections.push_back(std::make_shared<BenchCaller>(std::move(socket), door));
         net::co_spawn(sockets, serve(connections.back()), net::detached);
     }
 }
 
-net::awaitable<void> BenchServer::State::serve(std::shared_ptr<Caller> connection)
+net::awaitable<void> BenchServer::State::serve(std::shared_ptr<BenchCaller> connection)
 {
     bool stays = true;
     while (stays && !ends) stays = co_await serve_one(*connection);
@@ -200,7 +160,7 @@ net::awaitable<void> BenchServer::State::serve(std::shared_ptr<Caller> connectio
 }
 
 // Whether the connection stays.
-net::awaitable<bool> BenchServer::State::serve_one(Caller& connection)
+net::awaitable<bool> BenchServer::State::serve_one(BenchCaller& connection)
 {
     const bool asked = co_await is_asked(connection);
     if (!asked) co_return false;
@@ -221,7 +181,7 @@ net::awaitable<bool> BenchServer::State::serve_one(Caller& connection)
 }
 
 // Waits for the first bytes of a request.
-net::awaitable<bool> BenchServer::State::is_asked(Caller& connection)
+net::awaitable<bool> BenchServer::State::is_asked(BenchCaller& connection)
 {
     if (connection.buffer.size() > 0) co_return true;
     connection.silent_since = Clock::now();
@@ -233,7 +193,7 @@ net::awaitable<bool> BenchServer::State::is_asked(Caller& connection)
     co_return !error;
 }
 
-net::awaitable<std::optional<NoReply>> BenchServer::State::read(Caller& connection, RequestParser& parser)
+net::awaitable<std::optional<NoReply>> BenchServer::State::read(BenchCaller& connection, RequestParser& parser)
 {
     error_code error;
     co_await http::async_read_header(connection.socket, connection.buffer, parser, quietly(error));
@@ -270,7 +230,7 @@ net::awaitable<Reply> BenchServer::State::worked(ReplyWork work)
     co_return std::move(*awaited->reply);
 }
 
-net::awaitable<bool> BenchServer::State::write(Caller& connection, Reply reply, bool keep_alive)
+net::awaitable<bool> BenchServer::State::write(BenchCaller& connection, Reply reply, bool keep_alive)
 {
     const auto response = response_of(std::move(reply), keep_alive);
     connection.allow(to_write);
@@ -280,7 +240,7 @@ net::awaitable<bool> BenchServer::State::write(Caller& connection, Reply reply, 
 }
 
 // What still comes of a request that was refused is read and dropped for a moment: closed at once, the reply may be lost with it.
-net::awaitable<void> BenchServer::State::linger(Caller& connection)
+net::awaitable<void> BenchServer::State::linger(BenchCaller& connection)
 {
     error_code error;
     connection.socket.shutdown(tcp::socket::shutdown_send, error);
