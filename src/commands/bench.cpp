@@ -10,11 +10,13 @@
 #include "commands/bench_call_words.hpp"
 #include "commands/usage_faults.hpp"
 #include "configuration.hpp"
+#include "hand_out.hpp"
 #include "load.hpp"
 #include "options.hpp"
 #include "other_programs.hpp"
 #include "parse.hpp"
 #include "secrets.hpp"
+#include "shaftcut/engine/bench_card.hpp"
 #include "tablets_file.hpp"
 
 namespace shaftcut {
@@ -72,6 +74,7 @@ public:
     {
         if (texts_.pair) return show_code(console);
         if (texts_.tablets || revoked_ > 0) return look_after_tablets(console);
+        if (texts_.card) return write_card(console);
         EngineLoaded loaded = load_engine(options_.config, console, true);
         return loaded.engine ? serve(std::move(*loaded.engine), console) : loaded.outcome;
     }
@@ -93,6 +96,9 @@ private:
             ("open", po::bool_switch(&texts_.open), say(OptionText::open, w).c_str())
             ("lan", po::value(&texts_.lan)->value_name("ADDRESS"), say(OptionText::lan, w).c_str())
             ("pair", po::bool_switch(&texts_.pair), say(OptionText::pair, w).c_str())
+            ("card", po::bool_switch(&texts_.card), say(OptionText::card, w).c_str())
+            ("output", po::value(&common_.output)->value_name("DIR"), say(OptionText::output_of_card, w).c_str())
+            ("replace", po::bool_switch(&common_.replace), say(OptionText::replace, w).c_str())
             ("tablets", po::bool_switch(&texts_.tablets), say(OptionText::tablets, w).c_str())
             ("revoke", po::value(&texts_.revoke)->value_name("N"), say(OptionText::revoke, w).c_str())
             ("printer", po::value(&texts_.printer)->value_name("NAME"), say(OptionText::printer, w).c_str());
@@ -110,7 +116,9 @@ private:
         if (!std::holds_alternative<std::int64_t>(revoked)) return no_tablet_number(texts_.revoke, w);
         revoked_ = static_cast<int>(std::get<std::int64_t>(revoked));
         const int calls = (texts_.pair ? 1 : 0) + (texts_.card ? 1 : 0) + (texts_.tablets ? 1 : 0) + (revoked_ > 0 ? 1 : 0);
-        return calls > 1 ? say(BenchCallFault::one_thing_at_a_time, w) : "";
+        if (calls > 1) return say(BenchCallFault::one_thing_at_a_time, w);
+        if (texts_.card && texts_.lan.empty()) return say(BenchCallFault::card_without_network, w);
+        return texts_.card && port_ == 0 ? say(BenchCallFault::card_without_port, w) : "";
     }
 
     static Outcome fails(const std::string& why, Console& console)
@@ -133,6 +141,17 @@ private:
         if (called.status != 200 || code.empty()) return fails(no_pairing(port_, console.wording), console);
         console.out << pairing_code(code, text_of("address"), console.wording) << "\n";
         return Outcome::answered;
+    }
+
+    Outcome write_card(Console& console) const
+    {
+        Wishes wishes;
+        wishes.paper = options_.paper;
+        wishes.fonts = load_fonts();
+        const Outcome folder = make_folder(options_, console);
+        if (folder != Outcome::answered) return folder;
+        const BenchCard card{network_address_of(texts_.lan, port_), options_.units.value_or(Units::mm)};
+        return or_report("shaftcut", console, [&] { return hand_out(documents(card, {Format::pdf}, wishes), "", options_, console, WroteLine::alone); });
     }
 
     Outcome look_after_tablets(Console& console) const

@@ -1,5 +1,6 @@
 #include "shaftcut/engine/answer.hpp"
 
+#include <array>
 #include <future>
 
 #include "document_lists.hpp"
@@ -10,6 +11,7 @@
 #include "order_number.hpp"
 #include "page/cairo_pages.hpp"
 #include "page/font.hpp"
+#include "shaftcut/engine/bench_card.hpp"
 #include "shaftcut/engine/quote_answer.hpp"
 #include "shaftcut/trade/order/tag.hpp"
 #include "tag/tag_words.hpp"
@@ -138,6 +140,12 @@ std::vector<Document> documents(const MeasuringForm& form, const std::vector<For
 std::vector<Document> documents(const QuotePaper& paper, const std::vector<Format>& formats, const Wishes& wishes)
 {
     return made(paper, paper.file_name, chosen(documents_of(Question::quote), quote_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const BenchCard& card, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    constexpr std::array kinds{DocumentKind::bench_card};
+    return made(card, "bench-card", chosen(std::span<const DocumentKind>(kinds), bench_card_writings(), formats), wishes);
 }
 
 std::vector<std::string> quote_document_names(const QuotePaper& paper, const std::vector<Format>& formats)

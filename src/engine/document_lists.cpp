@@ -4,6 +4,7 @@
 #include <type_traits>
 
 #include "assembly/assembly_sheet.hpp"
+#include "bench_card/bench_card_sheet.hpp"
 #include "cut_sheet/cut_sheet.hpp"
 #include "engine/said.hpp"
 #include "form/measuring_form_sheets.hpp"
@@ -162,6 +163,10 @@ constexpr std::array quote_rows{
     Writing<QuotePaper>{quote_answer, Format::terminal, ".txt", [](const QuotePaper& paper, const Wishes& wishes, const Wording& w) { return quote_text(paper.quote, wishes.colour, w); }},
 };
 
+constexpr std::array bench_card_rows{
+    Writing<BenchCard>{DocumentKind::bench_card, Format::pdf, ".pdf", pdf<BenchCard, draw_bench_card, bench_card_info>},
+};
+
 constexpr std::array quote_kinds{quote_sheet, quote_workbook, quote_answer};
 constexpr std::array cut_kinds{cut_sheet, work_order, answer};
 constexpr std::array with_shaft_kinds{DocumentKind::tag};
@@ -206,5 +211,6 @@ std::span<const Writing<Batch>> batch_writings() { return batch_rows; }
 std::span<const Writing<SawOrder>> saw_order_writings() { return saw_order_rows; }
 std::span<const Writing<MeasuringForm>> form_writings() { return form_rows; }
 std::span<const Writing<QuotePaper>> quote_writings() { return quote_rows; }
+std::span<const Writing<BenchCard>> bench_card_writings() { return bench_card_rows; }
 
 }  // namespace shaftcut

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "shaftcut/documents/bench_card/bench_card.hpp"
 #include "shaftcut/engine/answer.hpp"
 #include "shaftcut/engine/quote_answer.hpp"
 #include "tag/tag_sheet.hpp"
@@ -22,7 +23,8 @@ enum class DocumentKind {
     batch_summary, batch_saw_sheets, labels, batch_workbook, batch_answer, // of a list of orders
     saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
     measuring_form,
-    quote_sheet, quote_workbook, quote_answer               // of what something costs
+    quote_sheet, quote_workbook, quote_answer,              // of what something costs
+    bench_card                                              // of the bench page
 };
 
 // The first list. In the order in which they are handed out.
@@ -53,6 +55,7 @@ std::span<const Writing<Batch>> batch_writings();
 std::span<const Writing<SawOrder>> saw_order_writings();
 std::span<const Writing<MeasuringForm>> form_writings();
 std::span<const Writing<QuotePaper>> quote_writings();
+std::span<const Writing<BenchCard>> bench_card_writings();
 
 // The rows of these documents in these formats, by format and then by document.
 template <class From>
