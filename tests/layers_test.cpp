@@ -27,7 +27,7 @@ const std::map<std::string, std::set<std::string>> below{{"words", {}},
 
 // The rooms of a layer: a room may include what stands before it. "": the layer's own folder.
 const std::map<std::string, std::vector<std::string>> rooms{
-    {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order", "choose", "quote"}},
+    {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order", "choose", "quote", "identify"}},
     {"reading", {"source", "xml", "table", "csv", "xlsx", "", "lists"}},
     {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "choose", "quote", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "bench_card", "terminal", "engine", "bench", "commands"}},
     {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "bench_card", "json", "terminal", ""}},
@@ -261,7 +261,7 @@ TEST_CASE("a public header includes public headers only, and lies in the room of
 {
     // Data without rules needs no source.
     static const std::set<std::string> only_data{"terms", "stock", "job", "build_order", "shaft", "paper", "document", "machine", "vector", "confirmation", "bounds", "page",
-                                                 "source", "font_files", "wishes", "guards", "findings", "terminal", "half_figure", "measured_after_cut", "firm", "expected", "series_figure", "prices", "quote", "bench_card"};
+                                                 "source", "font_files", "wishes", "guards", "findings", "terminal", "half_figure", "measured_after_cut", "firm", "expected", "series_figure", "prices", "quote", "measures", "bench_card"};
     for (const fs::path& path : files_below(root() / "include/shaftcut")) {
         INFO(path);
         for (const Include& include : includes_of(root() / "include/shaftcut" / path)) CHECK((is_standard(include) || include.what.starts_with("shaftcut/")));

@@ -13,11 +13,24 @@
 
 namespace shaftcut {
 
+// Where a cross's caps are held: by rings inside the yoke's bores, against the caps' outer ends, or outside, in grooves of the caps.
+enum class Circlip { inside, outside };
+template <> struct Words<Circlip> { static constexpr std::array all{"inside", "outside"}; };
+
+// Where a cross is greased: in its body, or in the bottom of a cap.
+enum class Nipple { cross, cap };
+template <> struct Words<Nipple> { static constexpr std::array all{"cross", "cap"}; };
+
 // A cross journal by its two sizes: diameter of a bearing cap, span over opposite caps.
 struct Cross {
     Length cap;
     Length span;
     std::string part{};  // what the catalogue calls it; may be empty
+    // Of a wide-angle joint's cross whose two pairs of caps differ: the pair that the double yoke holds or the other, nobody knows which. A size
+    // that is left out while the other is stated is as in the first pair.
+    std::optional<Length> other_cap{}, other_span{};
+    std::optional<Circlip> circlip{};
+    std::optional<Nipple> nipple{};
 };
 
 // A type of spline or flange, with the rated speeds (min^-1) that it may run at, and the standard that says so.
