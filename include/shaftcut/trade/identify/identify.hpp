@@ -39,15 +39,16 @@ inline constexpr std::array identified_parts{IdentifiedPart::tractor, Identified
 enum class IdentifyVerdict { one, mixed, none, several };
 template <> struct Words<IdentifyVerdict> { static constexpr std::array all{"one", "mixed", "none", "several"}; };
 
-// What is measured or looked at. role: which tube slides in which.
-enum class IdentifyingKind { joint, cap, cap_in_bore, span, spacing, circlip, nipple, shape, role, width, wall, writing };
+// What is measured or looked at. role: which tube slides in which. The closed length tells of no series by itself, for shafts get cut: it is never what
+// to measure next.
+enum class IdentifyingKind { joint, cap, cap_in_bore, span, spacing, circlip, nipple, shape, role, width, wall, closed, writing };
 template <> struct Words<IdentifyingKind> {
-    static constexpr std::array all{"joint", "cap", "cap-in-bore", "span", "spacing", "circlip", "nipple", "shape", "role", "width", "wall", "writing"};
+    static constexpr std::array all{"joint", "cap", "cap-in-bore", "span", "spacing", "circlip", "nipple", "shape", "role", "width", "wall", "closed", "writing"};
 };
 
-// A figure or look of a shaft. The closed length is none of these: it tells of no series by itself, for shafts get cut.
+// A figure or look of a shaft.
 struct IdentifyingFigure {
-    std::optional<IdentifiedPart> part{};  // nothing: the guard
+    std::optional<IdentifiedPart> part{};  // nothing: the guard, or the whole shaft's closed length
     IdentifyingKind kind = IdentifyingKind::joint;
     std::optional<CrossPlace> cross{};     // of a wide-angle joint where it is stated or asked for
     CapPair pair = CapPair::first;
@@ -57,7 +58,7 @@ struct IdentifyingFigure {
 };
 
 // What is usual where a reading states no ±, at 95 % (the project's own choice): a cap 0.1 mm, in the bore 0.2, a span 0.3, over spacers 0.4, a spacing 1,
-// a width 0.4, a wall 0.3. Nothing for a look.
+// a width 0.4, a wall 0.3, a closed length 4. Nothing for a look.
 std::optional<Length> usual_plus_minus(IdentifyingKind kind, bool over_spacers);
 
 struct SeriesPercent {
