@@ -47,22 +47,40 @@ void make_whole(Posterior& made)
     }
 }
 
+// Where all three parts differ: that a part is of each series.
+std::vector<double> by_itself_of(const PartLikelihood& part)
+{
+    std::vector<double> of = part.of_series;
+    const double each = (1 - odd_of_none) / by_itself(part) / static_cast<double>(of.size());
+    for (double& one : of) one *= each;
+    return of;
+}
+
+void add_mixed_origins(Posterior& made, IdentifiedPart part, const std::vector<double>& by_itself)
+{
+    double known = 0;
+    for (std::size_t k = 0; k < by_itself.size(); ++k) {
+        double sum = made.all_different * by_itself[k];
+        for (const IdentifiedPart odd : identified_parts) sum += odd == part ? made.odd[odd].odd[k] : made.odd[odd].others[k];
+        made.mixed_part[part].push_back(sum);
+        known += sum;
+    }
+    made.mixed_part_none[part] = std::max(0.0, made.mixed - known);
+}
+
 void add_origins(Posterior& made, const Parts& parts)
 {
+    std::vector<double> nowhere(made.one.size(), 1);  // of three parts that differ none is of the series
     made.any_part = made.one;
     for (const IdentifiedPart part : identified_parts) {
-        const PartLikelihood& likelihood = parts.likelihood[part];
-        const double each = made.all_different * (1 - odd_of_none) / by_itself(likelihood) / static_cast<double>(made.one.size());
-        double known = 0;
-        for (std::size_t k = 0; k < made.one.size(); ++k) {
-            double sum = each * likelihood.of_series[k];
-            made.any_part[k] += sum + made.odd[part].others[k] + made.odd[part].odd[k];
-            for (const IdentifiedPart odd : identified_parts) sum += odd == part ? made.odd[odd].odd[k] : made.odd[odd].others[k];
-            made.mixed_part[part].push_back(sum);
-            known += sum;
+        const std::vector<double> of = by_itself_of(parts.likelihood[part]);
+        add_mixed_origins(made, part, of);
+        for (std::size_t k = 0; k < of.size(); ++k) {
+            nowhere[k] *= 1 - of[k];
+            made.any_part[k] += made.odd[part].others[k] + made.odd[part].odd[k];
         }
-        made.mixed_part_none[part] = std::max(0.0, made.mixed - known);
     }
+    for (std::size_t k = 0; k < nowhere.size(); ++k) made.any_part[k] += made.all_different * (1 - nowhere[k]);
 }
 
 }  // namespace
