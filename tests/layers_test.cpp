@@ -27,10 +27,10 @@ const std::map<std::string, std::set<std::string>> below{{"words", {}},
 
 // The rooms of a layer: a room may include what stands before it. "": the layer's own folder.
 const std::map<std::string, std::vector<std::string>> rooms{
-    {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "order", "choose", "quote", "identify"}},
+    {"trade", {"data", "hitch", "cut", "checks", "advice", "saw", "build", "identify", "order", "choose", "quote"}},
     {"reading", {"source", "xml", "table", "csv", "xlsx", "", "lists"}},
-    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "order", "choose", "quote", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "bench_card", "terminal", "engine", "bench", "commands"}},
-    {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "bench_card", "json", "terminal", ""}},
+    {"wording", {"", "hitch", "checks", "advice", "saw", "build", "identify", "order", "choose", "quote", "reading", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "identify_sheet", "bench_card", "terminal", "engine", "bench", "commands"}},
+    {"documents", {"page", "spreadsheet", "drawing", "cut_sheet", "geometry_sheet", "work_order_book", "assembly", "saw_sheet", "saw_book", "form", "labels", "tag", "plate", "quote_sheet", "quote_book", "identify_sheet", "bench_card", "json", "terminal", ""}},
     {"commands", {"files", "call", ""}},
 };
 

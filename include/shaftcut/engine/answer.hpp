@@ -14,6 +14,7 @@
 #include "shaftcut/trade/build/build_plan.hpp"
 #include "shaftcut/trade/choose/choose.hpp"
 #include "shaftcut/trade/data/firm.hpp"
+#include "shaftcut/trade/identify/identified_shaft.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
@@ -21,7 +22,7 @@
 
 namespace shaftcut {
 
-enum class Question { cut, lengths, after_cut, choose, quote, build, saw, form };
+enum class Question { cut, lengths, after_cut, choose, quote, build, saw, form, identify };
 
 // To one job: either a work order, or the file's problems. `order`, `key` and `place` are there as soon as the job could be read.
 struct Answer {
@@ -59,6 +60,26 @@ struct ChooseAnswer {
 // No shaft of the catalogue serves as it is or after a cut.
 bool refuses(const ChooseAnswer& answer);
 
+// To what was measured of a shaft whose series is not known: which series it can be, or the file's problems. `order`: what the shaft is called, which
+// names files as an order does; `key` and `place` as of an Answer.
+struct IdentifyAnswer {
+    std::optional<IdentifiedShaft> shaft;
+    Problems problems;
+    Problems warnings;     // figures that no shaft of the trade has: they count as they are
+    std::string order;
+    std::string key;
+    Place place;
+    std::string measures;  // what stands inside the file's element, as it stands there
+};
+
+// More than one series is left, or too little is known.
+bool undecided(const IdentifyAnswer& answer);
+
+// SHAFT-job.xml: the job of this shaft as far as its figures tell it, the answer's measures in it, and in the place of each figure that is still to be
+// measured a "?", by which Engine::answer() names it as missing. One series: a shaft of it; mixed: each half of its own; else a shaft of no known series.
+// `answer` must hold a shaft.
+Document job_of(const IdentifyAnswer& answer);
+
 struct FormAnswer {
     std::optional<MeasuringForm> form;
     std::string why_not;  // a sentence where there is none
@@ -85,7 +106,9 @@ std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>
 std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-saw-plan.pdf, .xlsx, .json, .txt, .png and .svg (pictures of its first sheet).
 std::vector<Document> documents(const SawOrder& order, const std::vector<Format>& formats, const Wishes& wishes);
-// measuring-form.pdf, measuring-form-SERIES.pdf, measuring-form-SERIES-trailed.pdf.
+// SHAFT-identify.pdf, .png and .svg (pictures of it), .json, .txt. `answer` must hold a shaft.
+std::vector<Document> documents(const IdentifyAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
+// measuring-form.pdf, measuring-form-SERIES.pdf, measuring-form-SERIES-trailed.pdf, identify-form.pdf.
 std::vector<Document> documents(const MeasuringForm& form, const std::vector<Format>& formats, const Wishes& wishes);
 
 // The names that files of these formats have or, of a batch, may have, the JSON's among them. `number`: of an order,

@@ -43,6 +43,8 @@ public:
     QuoteAnswer quote(const Source& file, const Wishes& wishes, const QuoteWishes& quote) const;
     // Which shafts of the catalogue would serve, of a job that states no shaft but its ends. `progress`: how many series are done.
     ChooseAnswer choose(const Source& job, const Wishes& wishes, const ChooseProgress& progress = {}) const;
+    // Which series of the catalogue a shaft can be, by what was measured of it, and what to measure next.
+    IdentifyAnswer identify(const Source& measures, const Wishes& wishes) const;
     // Shafts made to order, of a list whose name ends with .csv or .xml.
     BuildStart build(const Source& orders, const Wishes& wishes, const SawWishes& saw) const;
     // What nobody knows yet of a list of orders: headings that neither the wished map nor `learnt` knows, and, once none is left, such values.
@@ -59,6 +61,8 @@ public:
     static Problems stock_problems(Question question, const Wishes& wishes, const SawWishes& saw);
     // A blank measuring form for this series, or for any where it is empty, that asks for this on the machine.
     FormAnswer form(const std::string& series, const Wishes& wishes, OnMachine machine = OnMachine::lengths) const;
+    // A blank form for what identifies a shaft.
+    FormAnswer identify_form(const Wishes& wishes) const;
     // The connections and series of the configuration, in lines.
     std::string catalogue(const Wishes& wishes) const;
     // What a form on a screen offers to choose from, and its words, as JSON: {"units", "language", "series", "shapes", "connections", "locks",

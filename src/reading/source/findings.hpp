@@ -35,7 +35,7 @@ struct UnreadableValue {
 // It can be read, and is not such a thing, whatever else stands in the file.
 enum class Unfit {
     no_length, no_power, no_piece, cost, view_angle, order_of_device, order_number, listed_order, date, profile, not_ascending, pin_hole_before_seat, encoding, version, reference,
-    tag_in_value, shortened, under_no_name, error_value, formula_without_value, cell_number, currency, no_coin
+    tag_in_value, shortened, under_no_name, error_value, formula_without_value, cell_number, currency, no_coin, not_above_spacers
 };
 struct WrongValue {
     Unfit why;
@@ -160,7 +160,7 @@ struct Misplaced {
 };
 
 // More than is read. `name`: of the element that is nested too deep.
-enum class ManyOf { fits, other_tractors, orders, bars, piece_lines, lines, fields, marks, nested, faults };
+enum class ManyOf { fits, other_tractors, crosses, tubes, readings, orders, bars, piece_lines, lines, fields, marks, nested, faults };
 struct TooMany {
     ManyOf what;
     std::size_t most;  // of faults: how many are not listed
@@ -245,6 +245,8 @@ struct PartIndependent {
     std::string attribute;
 };
 struct MissingView { std::string attribute; };
+// A "?" in the place of a figure or word: nobody has measured it or looked yet.
+struct StillToFill { std::string name; };
 struct AngleAndViews { Range range; };
 struct WithoutFit {
     std::string column;
@@ -263,7 +265,7 @@ enum class Contradiction {
     other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, cut_to_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
     column_reference_of_grooves, no_shortest, no_turning, no_turning_of_machine, neither_series_nor_shape, closed_and_fit, neither_closed_nor_fit, column_closed_and_fit,
     column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list,
-    item_for_one_thing, item_price, price_range, tax_note_alone, column_price, list_without_currency, crosses_before_choice
+    at_of_standard_joint, second_cross_of_standard_joint, caps_read_both_ways, item_for_one_thing, item_price, price_range, tax_note_alone, column_price, list_without_currency, crosses_before_choice
 };
 
 // Of a file's form.
@@ -287,7 +289,7 @@ struct OfSaw {
 
 using FaultFinding = std::variant<UnreadableValue, WrongValue, NumberInDoubt, DateInDoubt, OutsideBounds, UnknownWord, UnknownName, Empty, TooLong, NamedTwice, Hidden, MissingAttribute, MissingElement, MissingEnd,
                                   Unknown, SecondAttribute, SecondElement, SecondOfWord, SecondNamed, SecondOrder, Misplaced, TooMany, UnknownColumn, MissingColumns, OtherUnits, UnknownArticle, OtherThanArticle, NoHeader,
-                                  FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, OfShaftThatIsThere, NoReference, GuardIncomplete, OtherOrder, UnusedGuard, ShoulderShort, PartIndependent, MissingView,
+                                  FieldCount, BesideSeries, OwnSeries, NoWideAngle, NoSpacing, OfShaftThatIsThere, NoReference, GuardIncomplete, OtherOrder, UnusedGuard, ShoulderShort, PartIndependent, MissingView, StillToFill,
                                   AngleAndViews, WithoutFit, UnknownYoke, Contradiction, FormFault, OfMachine, OfSaw>;
 
 }  // namespace shaftcut

@@ -44,7 +44,8 @@ template <class T>
 std::optional<T> Attribute::taken(Parsed<T> parsed) const
 {
     if (const auto* wrong = std::get_if<ParseFault>(&parsed)) {
-        fault(UnreadableValue{name_, *wrong});
+        if (to_fill()) fault(StillToFill{name_});
+        else fault(UnreadableValue{name_, *wrong});
         return std::nullopt;
     }
     return std::get<T>(std::move(parsed));
@@ -146,6 +147,10 @@ std::optional<std::string> Attribute::one_of(const KnownNames& known) const
 {
     if (!given()) return std::nullopt;
     if (known.holds(given_->value)) return given_->value;
+    if (to_fill()) {
+        fault(StillToFill{name_});
+        return std::nullopt;
+    }
     // Looking for what was meant is the trouble to be spared, never the fault: a list's order is sound where none was counted.
     fault(reading_->faults.full() ? UnknownName() : known.unknown(stated()));
     return std::nullopt;
@@ -155,7 +160,8 @@ std::optional<std::size_t> Attribute::index_of_word(const std::vector<std::strin
 {
     const auto found = std::find(words.begin(), words.end(), text);
     if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
-    fault(UnknownWord{{name_, std::string(text)}, words});
+    if (to_fill()) fault(StillToFill{name_});
+    else fault(UnknownWord{{name_, std::string(text)}, words});
     return std::nullopt;
 }
 

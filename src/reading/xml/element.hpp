@@ -81,6 +81,7 @@ private:
         : name_(name), given_(given), element_(element), reading_(reading) {}
     Spot spot() const { return given_ ? given_->spot : element_; }
     Stated stated() const { return {name_, given_->value}; }
+    bool to_fill() const { return given_->value == "?"; }
     template <class T> std::optional<T> taken(Parsed<T> parsed) const;
     std::optional<std::size_t> index_of_word(const std::vector<std::string>& words, std::string_view text) const;
 

@@ -20,6 +20,7 @@ struct MeasuringForm {
     Units units = Units::mm;               // of every length written in a box
     Length plus_minus;                     // what counts where none is written
     std::string owner;                     // the file's author; may be empty
+    bool to_identify = false;              // asks for what tells the series, in the place of all else; of no series
 };
 
 }  // namespace shaftcut

@@ -16,7 +16,7 @@ template <> struct Words<Confirmed> {
 };
 
 // Why.
-enum class ConfirmedFor { disagreement, cross_not_known, half_not_measured, half_short_alone, stop_alone, guard_not_measured, year_not_stated };
+enum class ConfirmedFor { disagreement, cross_not_known, half_not_measured, half_short_alone, stop_alone, guard_not_measured, year_not_stated, stop_by_measures };
 // That of each half's length, of its shoulder, of its guard.
 constexpr PerEach<Tube, Confirmed> confirmed_per_tube(Confirmed inner, Confirmed outer)
 {
@@ -41,6 +41,7 @@ struct Confirmation {
 // What is to be confirmed of a shaft that is not refused. `tape`: the ± of the reading that confirms.
 //   each half that was not measured: its derived length ± u_C + u of the shoulder + tape
 //   a half or a stop that rests on its own figure (stops.hpp): itself ± its u + tape
+//   the stop of a half whose series is known by measuring, where the job does not state it: the series' own ± its u + tape
 //   of a wide-angle shaft with a measured half but none whose stop is stated too: the closed length between the inner crosses
 //   closed length and halves that disagree: the closed length as stated, and the measured half of M's path
 //   looks: each guard that was not measured and is used again; the year of an exposed lock of a primary shaft where it is not stated

@@ -8,6 +8,7 @@
 
 #include "shaftcut/trade/data/limits.hpp"
 #include "shaftcut/trade/data/machine.hpp"
+#include "shaftcut/trade/data/measures.hpp"
 #include "shaftcut/trade/data/terms.hpp"
 #include "shaftcut/words/angle.hpp"
 #include "shaftcut/words/length.hpp"
@@ -80,6 +81,7 @@ struct JobShaft {
     PerEach<End, JobEnd> ends;
     PerEach<Tube, JobHalf> halves;
     std::optional<Condition> condition;
+    std::optional<Measures> measures{};  // what its series was identified by
     Place place;
 };
 

@@ -32,6 +32,7 @@ struct Half {
     std::optional<Length> seat, least_tube;
     std::optional<Length> lubrication_hole;    // to the far edge of the hole
     bool of_other_series = false;              // its joint is of another series than the shaft, or of none
+    bool identified = false;                   // its series is known by measuring: what measures alike may stop elsewhere
     bool shortening_forbidden = false;
     std::optional<Length> cut_to;              // its length that an earlier sheet kept; only where it was measured
     std::vector<Feature> features;

@@ -9,6 +9,7 @@
 #include "shaftcut/trade/data/rounding.hpp"
 #include "shaftcut/trade/data/terms.hpp"
 #include "shaftcut/trade/hitch/hitch.hpp"
+#include "shaftcut/trade/identify/identify.hpp"
 
 namespace shaftcut {
 
@@ -76,7 +77,15 @@ struct PinBehindCentre {
     Length distance;             // negative: in front of it
 };
 
-using Note = std::variant<Remark, FitLengths, UnmeasuredTractors, LooserLimit, SawnWithin, ShortestOfMachine, PinForEqualAngles, PinBehindCentre>;
+// What the series of a shaft was identified by, and what its measures say of the series that the job states.
+struct IdentifiedBy {
+    IdentifyVerdict verdict = IdentifyVerdict::several;
+    std::string likeliest;               // by its measures
+    double percent = 0;                  // that the whole shaft is of it
+    std::optional<std::string> stated;   // the job's series
+};
+
+using Note = std::variant<Remark, FitLengths, UnmeasuredTractors, LooserLimit, SawnWithin, ShortestOfMachine, PinForEqualAngles, PinBehindCentre, IdentifiedBy>;
 
 // The halves without a guard that can be used: the shaft must not run until it has new ones.
 struct GuardWarning {

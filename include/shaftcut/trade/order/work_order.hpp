@@ -63,6 +63,7 @@ struct WorkOrder {
     SawSettings saw;
     Length measuring_plus_minus;        // the workshop's: of a measured length that states none
     std::optional<Length> overlap_closed_before;
+    std::optional<IdentifiedBy> identified;  // of a job that holds what its series was identified by
 
     // Empty when refused: no document can print what a refused job must not show.
     std::optional<CutFigures> cut;
