@@ -88,6 +88,7 @@ bool comes_as(Question question, Format format)
     case Question::build: return any(kinds, build_plan_writings(), format) || any(documents_of_batch(), batch_writings(), format);
     case Question::saw: return any(kinds, saw_order_writings(), format);
     case Question::quote: return any(kinds, quote_writings(), format);
+    case Question::identify: return any(kinds, identify_writings(), format);
     case Question::form: break;
     }
     return any(kinds, form_writings(), format);
@@ -112,6 +113,11 @@ std::vector<Document> documents(const ChooseAnswer& answer, const std::vector<Fo
 {
     const Choices& choices = answer.choices.value();
     return made(choices, choices.order, chosen(documents_of(Question::choose), choose_writings(), formats), wishes);
+}
+
+std::vector<Document> documents(const IdentifyAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes)
+{
+    return made(answer.shaft.value(), answer.order, chosen(documents_of(Question::identify), identify_writings(), formats), wishes);
 }
 
 std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>& formats, const Wishes& wishes)

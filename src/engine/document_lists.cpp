@@ -9,6 +9,7 @@
 #include "engine/said.hpp"
 #include "form/measuring_form_sheets.hpp"
 #include "geometry_sheet/geometry_sheet.hpp"
+#include "identify_sheet/identify_sheet.hpp"
 #include "json/quote_json.hpp"
 #include "labels/labels_sheet.hpp"
 #include "page/cairo_pages.hpp"
@@ -23,6 +24,7 @@
 #include "terminal/after_cut_terminal.hpp"
 #include "terminal/build_terminal.hpp"
 #include "terminal/choose_terminal.hpp"
+#include "terminal/identify_terminal.hpp"
 #include "terminal/lengths_terminal.hpp"
 #include "terminal/quote_terminal.hpp"
 #include "terminal/terminal_text.hpp"
@@ -92,6 +94,14 @@ constexpr std::array after_cut_rows{
 constexpr std::array choose_rows{
     Writing<Choices>{choose_answer, Format::json, "-choices.json", [](const Choices& choices, const Wishes& wishes, const Wording&) { return json_of(choices, wishes.json); }},
     Writing<Choices>{choose_answer, Format::terminal, "-choices.txt", [](const Choices& choices, const Wishes& wishes, const Wording& w) { return choices_text(choices, wishes.colour, w); }},
+};
+
+constexpr std::array identify_rows{
+    Writing<IdentifiedShaft>{identify_sheet, Format::pdf, "-identify.pdf", pdf<IdentifiedShaft, draw_identify_sheet, identify_sheet_info>},
+    Writing<IdentifiedShaft>{identify_sheet, Format::png, "-identify.png", png<IdentifiedShaft, draw_identify_sheet>},
+    Writing<IdentifiedShaft>{identify_sheet, Format::svg, "-identify.svg", svg<IdentifiedShaft, draw_identify_sheet>},
+    Writing<IdentifiedShaft>{identify_answer, Format::json, "-identify.json", [](const IdentifiedShaft& shaft, const Wishes& wishes, const Wording&) { return json_of(shaft, wishes.json); }},
+    Writing<IdentifiedShaft>{identify_answer, Format::terminal, "-identify.txt", [](const IdentifiedShaft& shaft, const Wishes& wishes, const Wording& w) { return identify_text(shaft, wishes.colour, w); }},
 };
 
 constexpr std::array tag_rows{
@@ -167,6 +177,7 @@ constexpr std::array bench_card_rows{
     Writing<BenchCard>{DocumentKind::bench_card, Format::pdf, ".pdf", pdf<BenchCard, draw_bench_card, bench_card_info>},
 };
 
+constexpr std::array identify_kinds{identify_sheet, identify_answer};
 constexpr std::array quote_kinds{quote_sheet, quote_workbook, quote_answer};
 constexpr std::array cut_kinds{cut_sheet, work_order, answer};
 constexpr std::array with_shaft_kinds{DocumentKind::tag};
@@ -191,6 +202,7 @@ std::span<const DocumentKind> documents_of(Question question)
     case Question::build: return build_kinds;
     case Question::saw: return saw_kinds;
     case Question::quote: return quote_kinds;
+    case Question::identify: return identify_kinds;
     case Question::form: break;
     }
     return form_kinds;
@@ -212,5 +224,6 @@ std::span<const Writing<SawOrder>> saw_order_writings() { return saw_order_rows;
 std::span<const Writing<MeasuringForm>> form_writings() { return form_rows; }
 std::span<const Writing<QuotePaper>> quote_writings() { return quote_rows; }
 std::span<const Writing<BenchCard>> bench_card_writings() { return bench_card_rows; }
+std::span<const Writing<IdentifiedShaft>> identify_writings() { return identify_rows; }
 
 }  // namespace shaftcut

@@ -24,7 +24,8 @@ enum class DocumentKind {
     saw_sheet, saw_workbook, saw_answer,                    // of a list of pieces
     measuring_form,
     quote_sheet, quote_workbook, quote_answer,              // of what something costs
-    bench_card                                              // of the bench page
+    bench_card,                                             // of the bench page
+    identify_sheet, identify_answer                         // of a shaft whose series is asked for
 };
 
 // The first list. In the order in which they are handed out.
@@ -56,6 +57,7 @@ std::span<const Writing<SawOrder>> saw_order_writings();
 std::span<const Writing<MeasuringForm>> form_writings();
 std::span<const Writing<QuotePaper>> quote_writings();
 std::span<const Writing<BenchCard>> bench_card_writings();
+std::span<const Writing<IdentifiedShaft>> identify_writings();
 
 // The rows of these documents in these formats, by format and then by document.
 template <class From>

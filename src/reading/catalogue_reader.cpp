@@ -62,6 +62,10 @@ Cross read_cross(Element& element)
     cross.cap = element.required("cap").positive_length().value_or(Length());
     cross.span = element.required("span").positive_length().value_or(Length());
     cross.part = element.optional("part").name().value_or("");
+    cross.other_cap = element.optional("other-cap").positive_length();
+    cross.other_span = element.optional("other-span").positive_length();
+    cross.circlip = element.optional("circlip").word<Circlip>();
+    cross.nipple = element.optional("nipple").word<Nipple>();
     return cross;
 }
 

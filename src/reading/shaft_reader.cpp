@@ -7,6 +7,7 @@
 #include "half_reader.hpp"
 #include "hitch/hitch_shaft.hpp"
 #include "measurement_reader.hpp"
+#include "measures_reader.hpp"
 #include "shaftcut/trade/data/build_order.hpp"
 #include "xml/each_once.hpp"
 
@@ -91,7 +92,7 @@ bool lacks_reference(const Series& series, const JobShaft& shaft)
     return std::any_of(both_ends.begin(), both_ends.end(), has_one) && !series.wide_angle_reference && !usual_reference(series.shape);
 }
 
-constexpr std::array of_shaft_that_is_there{"number", "series", "shape", "spacing", "built", "closed", "half", "condition"};
+constexpr std::array of_shaft_that_is_there{"number", "series", "shape", "spacing", "built", "closed", "half", "condition", "measures"};
 
 std::optional<JointKind> kind_of(JointToChoose joint)
 {
@@ -233,6 +234,7 @@ JobShaft ShaftReader::read()
     shaft_.ends = ends_.ends;
     read_halves();
     read_condition_of_shaft();
+    element_.at_most_one("measures", [this](Element& measures) { shaft_.measures = read_measures_of_job(measures); });
     if (series_.given()) check_series();
     else check_without_series();
     if (series_.given() && !shaft_.series) return std::move(shaft_);

@@ -106,7 +106,7 @@ std::vector<Document> documents(const BuildPlan& plan, const std::vector<Format>
 std::vector<Document> documents(const Batch& batch, const std::vector<Format>& formats, const Wishes& wishes);
 // NAME-saw-plan.pdf, .xlsx, .json, .txt, .png and .svg (pictures of its first sheet).
 std::vector<Document> documents(const SawOrder& order, const std::vector<Format>& formats, const Wishes& wishes);
-// SHAFT-identify.pdf, .png and .svg (pictures of it), .json, .txt. `answer` must hold a shaft.
+// SHAFT-identify.pdf, .png and .svg (pictures of it), .json and .txt. `answer` must hold a shaft.
 std::vector<Document> documents(const IdentifyAnswer& answer, const std::vector<Format>& formats, const Wishes& wishes);
 // measuring-form.pdf, measuring-form-SERIES.pdf, measuring-form-SERIES-trailed.pdf, identify-form.pdf.
 std::vector<Document> documents(const MeasuringForm& form, const std::vector<Format>& formats, const Wishes& wishes);

@@ -56,12 +56,14 @@ bool may_stand_in_a_name(char byte)
 std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper, const FontFiles& files, const Wording& w)
 {
     const Fonts fonts(files);
+    if (form.to_identify) return {draw_side(fonts, form, w, paper, {draw_identify_title, draw_gauges, draw_identify_ends, draw_identify_tubes, draw_identify_closed})};
     return {draw_side(fonts, form, w, paper, {draw_front_title, draw_cautions, draw_shaft, draw_tube_sections, draw_condition, draw_ends, draw_closed, draw_limits}),
             draw_side(fonts, form, w, paper, back_of(form.machine))};
 }
 
 std::string measuring_form_name(const MeasuringForm& form)
 {
+    if (form.to_identify) return "identify-form";
     std::string name = "measuring-form";
     if (form.series) name += "-" + form.series->name;
     if (form.machine != OnMachine::lengths) name += std::string("-") + to_word(form.machine);
@@ -71,7 +73,7 @@ std::string measuring_form_name(const MeasuringForm& form)
 
 std::string measuring_form_pdf(const MeasuringForm& form, Paper paper, const FontFiles& files, const Wording& w)
 {
-    const DocumentInfo info = document_info(document_title(w), form.owner, document_subject(form.series, w));
+    const DocumentInfo info = document_info(form.to_identify ? say(IdentifyCaption::title, w) : document_title(w), form.owner, document_subject(form.series, w));
     return pdf_of(draw_measuring_form(form, paper, files, w), info, files);
 }
 

@@ -5,7 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "drawing/gauge_drawing.hpp"
 #include "drawing/joint_drawing.hpp"
+#include "drawing/tube_section.hpp"
 #include "form/captions.hpp"
 #include "form/form_words.hpp"
 #include "form/tick_words.hpp"
@@ -49,12 +51,11 @@ double draw_ticks(Canvas& canvas, Point at, const std::string& name, const std::
 // A joint that may be either kind: as a standard one, and dashed what a wide-angle joint has beyond its inner cross.
 void draw_either_joint(Canvas& canvas, const Frame& frame, double outer_cross, double inner_cross, bool may_be_wide);
 
-// A small drawing in the middle of `picture`.
-void draw_section(Canvas& canvas, Rect picture, Shape shape);
-
 // Each draws within the width of `room` from its top down and returns the y below itself.
 using Section = double(Canvas&, Rect, const MeasuringForm&, const Wording&);
 Section draw_front_title, draw_cautions, draw_shaft, draw_tube_sections, draw_condition, draw_ends, draw_closed, draw_limits;
+// Of the form that asks for what tells a shaft's series.
+Section draw_identify_title, draw_gauges, draw_identify_ends, draw_identify_tubes, draw_identify_closed;
 Section draw_back_title, draw_halves, draw_machine_cautions, draw_positions, draw_angles, draw_trailed, draw_mounted, draw_tractors, draw_measured_by;
 
 }  // namespace shaftcut::measuring_form

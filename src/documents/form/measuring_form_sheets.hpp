@@ -18,10 +18,10 @@
 
 namespace shaftcut {
 
-// The leaf's front and back. Throws FontFault.
+// The leaf's front and back; of the form that asks what tells a series, one page. Throws FontFault.
 std::vector<Page> draw_measuring_form(const MeasuringForm& form, Paper paper, const FontFiles& files, const Wording& w);
 
-// "measuring-form", "measuring-form-Alder-2", "measuring-form-Alder-2-trailed", before its suffix: what is neither a letter, a digit, ".",
+// "measuring-form", "measuring-form-Alder-2", "measuring-form-Alder-2-trailed", "identify-form", before its suffix: what is neither a letter, a digit, ".",
 // "_" nor beyond ASCII becomes "-".
 std::string measuring_form_name(const MeasuringForm& form);
 

@@ -66,16 +66,31 @@ ConfirmLine half_line(const WorkOrder& order, Tube tube, const Wording& w)
             half_why(order, tube, w)};
 }
 
+// A stop that the series states and the job does not, of a series that was told by measuring, is asked for whatever bears it out.
+std::string asked_of_shoulder(const WorkOrder& order, Tube tube, const std::string& otherwise)
+{
+    if (!order.reading.shaft.halves[tube].identified) return otherwise;
+    return "IF(" + owns_shoulder(order, tube) + "," + otherwise + for_tube(",ISNUMBER(THIS_shoulder))", tube);
+}
+
+CellFormula shoulder_why(const WorkOrder& order, Tube tube, const Wording& w)
+{
+    const Half& half = order.reading.shaft.halves[tube];
+    if (!half.identified) return because(ConfirmReason::nothing_bears_it_out, w);
+    const std::string alone = reason(ConfirmReason::nothing_bears_it_out, w), by_measures = reason(ConfirmReason::series_by_measures, w);
+    return {"IF(" + owns_shoulder(order, tube) + "," + text_in_formula(alone) + "," + text_in_formula(by_measures) + ")", half.shoulder_place ? alone : by_measures};
+}
+
 void add_shoulder_line(std::vector<ConfirmLine>& lines, const WorkOrder& order, Tube tube, const Wording& w)
 {
     const Confirmed what = confirmed_shoulder[tube];
     const Half& half = order.reading.shaft.halves[tube];
     const std::string own = half.series_shoulder ? "FALSE" : owns_shoulder(order, tube);
-    if (own == "FALSE" && !half.of_other_series) return;
+    if (own == "FALSE" && !half.of_other_series && !half.identified) return;
     const std::string of_other = half.of_other_series ? for_tube("ISNUMBER(THIS_shoulder)", tube) : "FALSE";
     lines.push_back({what, label_of(order, what, w),
-                     "AND(OR(" + own + "," + of_other + ")," + stop_is_unconfirmed(tube, w) + ")", for_tube("THIS_shoulder", tube), with_tape(order, for_tube("THIS_shoulder_plus_minus", tube)),
-                     because(ConfirmReason::nothing_bears_it_out, w)});
+                     asked_of_shoulder(order, tube, "AND(OR(" + own + "," + of_other + ")," + stop_is_unconfirmed(tube, w) + ")"), for_tube("THIS_shoulder", tube), with_tape(order, for_tube("THIS_shoulder_plus_minus", tube)),
+                     shoulder_why(order, tube, w)});
 }
 
 void add_guard_line(std::vector<ConfirmLine>& lines, const WorkOrder& order, Tube tube, const Wording& w)

@@ -43,8 +43,11 @@ void confirm_halves(Confirmations& found, const CheckInput& input)
 
 void confirm_stops(Confirmations& found, const CheckInput& input)
 {
-    for (const Tube tube : both_tubes)
-        if (stop_to_confirm(input.reading.shaft, *input.stops, tube)) found.length(confirmed_shoulder[tube], ConfirmedFor::stop_alone, *input.reading.shaft.halves[tube].shoulder);
+    for (const Tube tube : both_tubes) {
+        const Half& half = input.reading.shaft.halves[tube];
+        if (!stop_to_confirm(input.reading.shaft, *input.stops, tube)) continue;
+        found.length(confirmed_shoulder[tube], stops_by_measures(half) ? ConfirmedFor::stop_by_measures : ConfirmedFor::stop_alone, *half.shoulder);
+    }
 }
 
 // Whether some half's length and the stop that it meets are both stated: then the halves tell which cross was meant.

@@ -86,6 +86,7 @@ Half stated_half(Tube tube, const JobShaft& shaft, const ShaftSeries& series, Le
     if (const Series* own = series.half[tube]) take_from_series(half, tube, shaft.ends[half.end].joint, *own, measuring_plus_minus);
     if (series.shaft) take_from_tubes(half, tube, *series.shaft);
     half.of_other_series = job.series.has_value();
+    half.identified = shaft.measures.has_value();
     half.guard_used = job.guard_use == GuardUse::kept;
     half.features = job.features;
     take_measured(half, job, measuring_plus_minus);

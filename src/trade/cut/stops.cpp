@@ -98,10 +98,12 @@ bool rests_alone(const Shaft& shaft, const Stops& stops, Tube shoulder_of)
     return half.shoulder_place && !half.series_shoulder && !path_to(stops, shoulder_of).confirmed;
 }
 
+bool stops_by_measures(const Half& half) { return half.identified && half.shoulder && !half.shoulder_place; }
+
 bool stop_to_confirm(const Shaft& shaft, const Stops& stops, Tube shoulder_of)
 {
     const Half& half = shaft.halves[shoulder_of];
-    if (rests_alone(shaft, stops, shoulder_of)) return true;
+    if (rests_alone(shaft, stops, shoulder_of) || stops_by_measures(half)) return true;
     return half.of_other_series && half.shoulder && !path_to(stops, shoulder_of).confirmed;
 }
 

@@ -99,6 +99,7 @@ std::vector<Note> notes_for(const WorkOrder& order)
     std::vector<Note> notes;
     add_fit_notes(notes, order);
     add_stated_notes(notes, order);
+    if (order.identified) notes.emplace_back(*order.identified);
     if (order.cut && guard_unmeasured(order)) notes.emplace_back(Remark::guard_not_measured);
     const auto& halves = order.reading.shaft.halves;
     if (order.stops && (!halves[Tube::inner].measured || !halves[Tube::outer].measured))

@@ -80,6 +80,16 @@ void judge(WorkOrder& order, const CheckInput& input)
     order.confirm = confirmations(input, order.measuring_plus_minus);
 }
 
+std::optional<IdentifiedBy> identified_by(const JobShaft& shaft, const Catalogue& catalogue)
+{
+    if (!shaft.measures || catalogue.series.empty()) return std::nullopt;
+    const Identification found = identify(catalogue, *shaft.measures);
+    double percent = 0;
+    for (const ListedSeries& listed : found.series)
+        if (listed.series == found.fits.series) percent = listed.percent;
+    return IdentifiedBy{found.verdict, found.fits.series, percent, shaft.series};
+}
+
 }  // namespace
 
 WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& workshop, Units units)
@@ -105,6 +115,7 @@ WorkOrder work_up(const Job& job, const Catalogue& catalogue, const Workshop& wo
     order.overlap_closed_before = overlap_before(order.reading.shaft);
     const auto plan = plan_cut(order.reading.shaft, order.stops, order.fit.shortest, order.limits.length(Limit::closing_clearance), order.saw);
     judge(order, {job, catalogue, series, order.limits, order.saw, order.reading, order.fits, order.fit, order.stops, plan});
+    order.identified = identified_by(job.shaft, catalogue);
     order.notes = notes_for(order);
     order.machine_notes = machine_notes_for(order);
     order.notes.insert(order.notes.end(), order.machine_notes.begin(), order.machine_notes.end());

@@ -44,6 +44,7 @@ std::string why(ConfirmedFor why, const Wording& w)
     case ConfirmedFor::half_not_measured: return w("It was not measured: the cut rests on the closed length and its series.");
     case ConfirmedFor::half_short_alone: return w("It is short by its own figure alone.");
     case ConfirmedFor::stop_alone: return w("No other figure bears it out: too short a cut would let the shaft bottom.");
+    case ConfirmedFor::stop_by_measures: return w("The series was told by measuring: what measures alike may stop elsewhere.");
     case ConfirmedFor::guard_not_measured: return w("The guard was not measured and is cut as its tube is.");
     case ConfirmedFor::year_not_stated: break;
     }

@@ -128,4 +128,12 @@ Said order_again(const std::string& order, const std::string& earlier, const Wor
             w("give each job of a call its own order number; capitals alone do not tell files apart on many disks")};
 }
 
+Said shaft_again(const std::string& shaft, const std::string& earlier, const Wording& w)
+{
+    return {w("the shaft of {earlier} is called {shaft} too", {{"shaft", quoted(shaft)}, {"earlier", earlier}}),
+            w("give each shaft of a call its own name; capitals alone do not tell files apart on many disks")};
+}
+
+std::string job_beside_standard_output(const Wording& w) { return w("--job writes a file, and --output - writes to standard output; name a folder"); }
+
 }  // namespace shaftcut

@@ -56,5 +56,9 @@ std::string no_list_suffix(const std::string& file, const Wording& w);
 std::string say_file_name(bool of_orders, std::optional<char32_t> hidden, const Wording& w);
 // Of a job whose order is that of another of the call; `earlier`: the other's file.
 Said order_again(const std::string& order, const std::string& earlier, const Wording& w);
+// Of a file whose shaft is called as that of another one of the call.
+Said shaft_again(const std::string& shaft, const std::string& earlier, const Wording& w);
+// Of --job where the JSON goes to standard output.
+std::string job_beside_standard_output(const Wording& w);
 
 }  // namespace shaftcut

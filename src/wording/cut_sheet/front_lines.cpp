@@ -24,7 +24,8 @@ constexpr std::array by_harm{CheckId::condition,        CheckId::locking,       
 bool is_confirmed(const WorkOrder& order, CheckId id)
 {
     return std::any_of(order.confirm.begin(), order.confirm.end(), [&](const Confirmation& one) {
-        return (id == CheckId::locking && one.why == ConfirmedFor::year_not_stated) || (id == CheckId::consistency && one.why != ConfirmedFor::year_not_stated && one.why != ConfirmedFor::guard_not_measured);
+        const bool looks_or_stop = one.why == ConfirmedFor::year_not_stated || one.why == ConfirmedFor::guard_not_measured || one.why == ConfirmedFor::stop_by_measures;
+        return (id == CheckId::locking && one.why == ConfirmedFor::year_not_stated) || (id == CheckId::consistency && !looks_or_stop);
     });
 }
 

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/data/terms.hpp"
 #include "wording.hpp"
 
@@ -24,6 +25,10 @@ std::string tick_word(Phase state, const Wording& w);
 std::string tick_word(Slides state, const Wording& w);
 std::string tick_word(Feature feature, const Wording& w);
 std::string tick_word(Range range, const Wording& w);
+std::string tick_word(Tube tube, const Wording& w);
+std::string tick_word(Circlip circlip, const Wording& w);
+std::string tick_word(Nipple nipple, const Wording& w);
+std::string tick_word(Reference reference, const Wording& w);
 
 // One for each enumerator of E, in their order.
 template <class E>

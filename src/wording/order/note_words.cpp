@@ -1,5 +1,6 @@
 // What a fitter is to know besides the checks.
 #include "hitch/geometry_figures.hpp"
+#include "identify/figure_words.hpp"
 #include "order/instruction_words.hpp"
 #include "whose.hpp"
 
@@ -101,6 +102,20 @@ std::string said(const PinBehindCentre& note, const Wording& w)
     if (note.distance == Length()) return w("The pin stands under the centre of the wide-angle joint at the {end:tractor|implement} end.", {end});
     return w("The pin is {distance} {before:behind|in front of} the centre of the wide-angle joint at the {end:tractor|implement} end; right under it that joint would take the whole turn.",
              {{"distance", size_of(note.distance, w)}, {"before", note.distance < Length()}, end});
+}
+
+std::string said(const IdentifiedBy& by, const Wording& w)
+{
+    const NamedValue series{"series", by.likeliest}, percent{"percent", identify_words::percent(by.percent, w)}, stated{"stated", by.stated.value_or("")};
+    if (by.stated && by.likeliest != *by.stated)
+        return running_text({w("By its measures this shaft is not {stated} first, but {series} ({percent}).", {stated, series, percent}), w("Lay old beside new before anything is sawn.")});
+    switch (by.verdict) {
+    case IdentifyVerdict::one: return w("Its series was told by measuring: like {series} ({percent}).", {series, percent});
+    case IdentifyVerdict::mixed: return w("By its measures it is of more than one make.");
+    case IdentifyVerdict::none: return w("By its measures it is of no series that is known.");
+    case IdentifyVerdict::several: break;
+    }
+    return w("Its measures do not decide its series: {series} first ({percent}).", {series, percent});
 }
 
 }  // namespace

@@ -90,6 +90,9 @@ Said say(const TooMany& found, const Wording& w)
     switch (found.what) {
     case ManyOf::fits: return {w("more than {most} fits", {most}), w("leave out those that others outdo, or divide the file")};
     case ManyOf::other_tractors: return {w("for holds more than {most} other-tractors", {most}), w("name the rest in one of them")};
+    case ManyOf::crosses: return {w("end holds more than {most} crosses", {most}), w("no joint has more; a cross that is read again has a second cap or span")};
+    case ManyOf::tubes: return {w("tubes holds more than {most} tubes", {most}), w("a tube that is read again has a second width or wall")};
+    case ManyOf::readings: return {w("more than {most} readings of one figure, the {element}", {most, {"element", found.name}}), w("keep {most} of them", {most})};
     case ManyOf::orders: return {w("the list holds more than {most} orders", {most}), w("split it")};
     case ManyOf::bars: return {w("the list holds more than {most} bars", {most}), w("split it")};
     case ManyOf::piece_lines: return {w("the list holds more than {most} lines of pieces", {most}), w("split it")};

@@ -50,6 +50,7 @@ Said say(const UnusedGuard&, const Wording&);
 Said say(const ShoulderShort&, const Wording&);
 Said say(const PartIndependent&, const Wording&);
 Said say(const MissingView&, const Wording&);
+Said say(const StillToFill&, const Wording&);
 Said say(const AngleAndViews&, const Wording&);
 Said say(const WithoutFit&, const Wording&);
 Said say(const UnknownYoke&, const Wording&);

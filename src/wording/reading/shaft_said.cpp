@@ -85,6 +85,11 @@ Said say(const PartIndependent& found, const Wording& w)
     return {w("part for {part} states {attribute}", {{"part", to_word(found.part)}, {"attribute", found.attribute}}), w("leave it out: such a part does not depend on it")};
 }
 
+Said say(const StillToFill& found, const Wording& w)
+{
+    return {w("{name} is still open", {{"name", found.name}}), w("measure it or look, and write it in the place of the \"?\"")};
+}
+
 Said say(const MissingView& found, const Wording& w)
 {
     return {w("angle has no {view}", {{"view", found.attribute}}), w("state side-view and plan, as the joint is seen from the side and from above, or leave out both")};
@@ -120,6 +125,9 @@ Said say(Contradiction found, const Wording& w)
     case Contradiction::two_machines: return {w("fit holds a trailed and a mounted machine"), w("leave one of them out")};
     case Contradiction::two_spacings: return {w("shaft and end state spacing"), w("leave one of them out")};
     case Contradiction::spacing_of_standard_joint: return {w("end states spacing, and its joint is standard"), w("leave it out, or write joint=\"wide-angle\"")};
+    case Contradiction::at_of_standard_joint: return {w("cross states at, and its end's joint is standard"), w("leave it out, or write joint=\"wide-angle\"")};
+    case Contradiction::second_cross_of_standard_joint: return {w("a second cross, and its end's joint is standard"), w("leave one of them out, or write joint=\"wide-angle\"")};
+    case Contradiction::caps_read_both_ways: return {w("one cap is read in its bore and on itself"), w("keep one kind of reading, or state pair=\"second\" of the other")};
     case Contradiction::shoulder_and_stop_depth:
         return {w("half states shoulder and stop-depth"), w("leave one of them out: the shoulder is the length less the stop depth")};
     case Contradiction::stop_depth_alone:

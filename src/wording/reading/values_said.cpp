@@ -93,6 +93,7 @@ Said say(const WrongValue& found, const Wording& w)
     case Unfit::formula_without_value: return {w("the cell holds the formula {what} without its value", {what}), w("open the workbook in a spreadsheet program and save it again, or write the value")};
     case Unfit::cell_number: return {w("the cell holds {what}, which is no number or day that can be read", {what}), w("write a number of at most 15 digits that is not below 0, or a day from 1900-03-01")};
     case Unfit::currency: return {w("{what} is no currency", {what}), w("write its three letters by ISO 4217, such as EUR")};
+    case Unfit::not_above_spacers: return {w("{what} is no more than its spacers", {what}), w("write what was read over both pieces; they are deducted from it")};
     case Unfit::no_coin: return {w("{what} is no coin", {what}), w("write the smallest coin, above 0, or leave it out")};
     case Unfit::under_no_name: break;
     }

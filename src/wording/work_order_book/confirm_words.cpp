@@ -17,6 +17,7 @@ const char* english(ConfirmReason why)
     case ConfirmReason::cross_unknown: return "no other figure tells from which cross it was measured";
     case ConfirmReason::nothing_bears_it_out: return "no other figure bears it out; cut too short by it, the shaft bottoms";
     case ConfirmReason::guard_not_measured: return "not measured: it is cut as its tube is";
+    case ConfirmReason::series_by_measures: return "the series was told by measuring: what measures alike may stop elsewhere";
     case ConfirmReason::lock_exposed: break;
     }
     return "from 2021 on no part of a lock may stand out (EN 12965:2019)";

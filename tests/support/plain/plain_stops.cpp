@@ -69,6 +69,7 @@ bool confirmed(const PlainShaft& shaft, std::size_t shoulder)
 bool asks_for_stop(const PlainShaft& shaft, std::size_t shoulder)
 {
     const PlainHalf& half = shaft.halves[shoulder];
+    if (half.shoulder && !half.shoulder_of_job && shaft.job->shaft.measures) return true;
     if (!half.shoulder || confirmed(shaft, shoulder)) return false;
     return half.of_another || (half.shoulder_of_job && !half.series_shoulder);
 }

@@ -5,6 +5,7 @@
 
 #include "shaftcut/trade/build/batch.hpp"
 #include "shaftcut/trade/choose/choose.hpp"
+#include "shaftcut/trade/identify/identified_shaft.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
 #include "shaftcut/trade/order/work_order.hpp"
 #include "shaftcut/trade/saw/saw_order.hpp"
@@ -22,6 +23,9 @@ std::string json_of(const ShaftAfterCut& shaft, JsonLayout layout);
 
 // Which shafts would serve: each series at each closed length, ranked, and what can be made to order. Of one that does not serve no cut is known: null.
 std::string json_of(const Choices& choices, JsonLayout layout);
+
+// Which series a measured shaft can be: per cents to 0.01, bits to 0.001; `series` of a figure that its series does not state is null.
+std::string json_of(const IdentifiedShaft& shaft, JsonLayout layout);
 
 // Bars alike in their lengths, whatever their labels, are one entry. Costs and the bound are in the stock's own unit of cost.
 std::string json_of(const SawOrder& order, JsonLayout layout);

@@ -51,7 +51,11 @@ bool differs_from_series(const Half& half);
 // A shoulder that rests on one figure: the job states it, no series does, and its path does not confirm it.
 bool rests_alone(const Shaft& shaft, const Stops& stops, Tube shoulder_of);
 
-// A shoulder that is to be confirmed before sawing: one that rests alone, or that another series states and no path confirms.
+// A shoulder that the series states and the job does not, of a shaft whose series is known by measuring: what measures alike may stop elsewhere.
+bool stops_by_measures(const Half& half);
+
+// A shoulder that is to be confirmed before sawing: one that rests alone, one that is known by measuring the series, or one that another series states and
+// no path confirms.
 bool stop_to_confirm(const Shaft& shaft, const Stops& stops, Tube shoulder_of);
 
 // A measured half whose path is below C is short by its own figure alone; to be confirmed unless its measured guard bears it out:

@@ -1,10 +1,11 @@
 // Sections of profile tubes, each between the jaws of a calliper: the habits of the trade, drawn by hand and to no maker's drawing.
+#include "drawing/tube_section.hpp"
+
 #include <cmath>
 #include <numbers>
 
-#include "form/measuring_form_parts.hpp"
 
-namespace shaftcut::measuring_form {
+namespace shaftcut {
 namespace {
 
 constexpr double radius = 3.7;
@@ -59,4 +60,4 @@ void draw_section(Canvas& canvas, Rect picture, Shape shape)
     draw_jaws(canvas, middle, jaws_of(shape));
 }
 
-}  // namespace shaftcut::measuring_form
+}  // namespace shaftcut

@@ -1,0 +1,196 @@
+#include "identify/verdict_words.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "identify/figure_words.hpp"
+
+namespace shaftcut::identify_words {
+namespace {
+
+// A series is named among those that it can be from this on; no more than three are.
+constexpr double named_from = 10, nearest_from = 0.5;
+constexpr std::size_t most_named = 3;
+
+std::vector<std::string> candidates(const Identification& found)
+{
+    std::vector<std::string> names;
+    for (const ListedSeries& listed : found.series)
+        if (listed.percent >= named_from && names.size() < most_named) names.push_back(listed.series);
+    return names;
+}
+
+bool lost(const Identification& found) { return found.mixed_percent + found.none_percent > found.one_series_percent; }
+
+std::string several(const IdentifiedShaft& shaft, const Wording& w)
+{
+    const Identification& found = shaft.found;
+    if (lost(found)) return w("no series here as a whole");
+    std::vector<std::string> names = candidates(found);
+    if (names.empty()) return w("not known yet, any of {count} series", {{"count", shaft.series_known}});
+    if (names.size() == 1 || (found.series.front().percent >= 50 && !found.stop)) {
+        const std::string first = names.front();
+        names.erase(names.begin());
+        if (names.empty()) return w("perhaps {series}", {{"series", first}});
+        return w("{series}, perhaps {others}", {{"series", first}, {"others", w.either(names)}});
+    }
+    return w.either(names);
+}
+
+// The figure that is off most, of its own spread.
+const ComparedFigure* farthest(const std::vector<ComparedFigure>& figures)
+{
+    const ComparedFigure* far = nullptr;
+    for (const ComparedFigure& figure : figures)
+        if (figure.off && figure.off_sigma && (!far || std::abs(*figure.off_sigma) > std::abs(*far->off_sigma))) far = &figure;
+    return far;
+}
+
+std::string nearest_other(const Identification& found, const Wording& w)
+{
+    for (const ListedSeries& listed : found.series)
+        if (listed.series != found.fits.series && listed.percent >= nearest_from)
+            return w("Nearest other: {series}, {percent}.", {{"series", listed.series}, {"percent", percent(listed.percent, w)}});
+    return w("Nearest other: none.");
+}
+
+void add_writing(std::vector<std::string>& sentences, const Identification& found, const Wording& w)
+{
+    if (found.rests_on_writing) sentences.push_back(w("It rests on the writing on the guard, and a guard may come from another shaft."));
+    if (found.written_series && *found.written_series != found.fits.series)
+        sentences.push_back(w("The guard says {written}: it may come from another shaft.", {{"written", *found.written_series}}));
+}
+
+std::vector<std::string> reasons_of_one(const IdentifiedShaft& shaft, const Wording& w)
+{
+    std::vector<std::string> sentences{nearest_other(shaft.found, w)};
+    if (const ComparedFigure* far = farthest(shaft.found.fits.figures))
+        sentences.push_back(w("Farthest off: {figure}, {off}.", {{"figure", figure_name(far->figure, w)}, {"off", off_by(*far->off, w)}}));
+    return sentences;
+}
+
+std::vector<std::string> names_of(const std::vector<SeriesPercent>& series)
+{
+    std::vector<std::string> names;
+    for (const SeriesPercent& one : series) names.push_back(one.series);
+    return names;
+}
+
+std::string odd_like(const MixedShaft& mixed, const Wording& w)
+{
+    const std::vector<std::string> names = names_of(mixed.odd_like);
+    if (names.empty()) return w("It is like no series here.");
+    const NamedValue like{"series", w.either(names)}, share{"tubes", mixed.odd == IdentifiedPart::tubes};
+    if (mixed.odd_none_percent >= 50) return w("It is like no series here for certain, perhaps {series}.", {like});
+    if (names.size() == 1) return w("It is like {series}.", {like});
+    return w("It is like {series}, which share {tubes:that joint|those tubes} within tolerance.", {like, share});
+}
+
+std::vector<std::string> reasons_of_mixed(const Identification& found, const Wording& w)
+{
+    if (!found.mixed) return {};
+    const MixedShaft& mixed = *found.mixed;
+    const NamedValue part{"part", mixed.odd};
+    if (!mixed.others_series) return {w("The {part:tractor end's joint|implement end's joint|tubes} and the rest are not of one make, and the rest is of no series here.", {part}), odd_like(mixed, w)};
+    const NamedValue others{"series", *mixed.others_series};
+    std::vector<std::string> sentences;
+    const ComparedFigure* const far = farthest(mixed.odd_figures);
+    if (far && far->series)
+        sentences.push_back(w("All but the {part:tractor end's joint|implement end's joint|tubes} is like {series}: {figure} is {measured} for {stated}, {off}.",
+                              {part, others, {"figure", figure_name(far->figure, w)}, {"measured", calliper(far->measured, w)}, {"stated", calliper(*far->series, w)}, {"off", off_by(*far->off, w)}}));
+    else sentences.push_back(w("All but the {part:tractor end's joint|implement end's joint|tubes} is like {series}.", {part, others}));
+    sentences.push_back(odd_like(mixed, w));
+    return sentences;
+}
+
+std::string why(const NotToldApart& pair, const Wording& w)
+{
+    const NamedValue one{"one", pair.series[0]}, two{"two", pair.series[1]};
+    switch (pair.why) {
+    case WhyTogether::same_figures: return w("{one} and {two}: their figures are the same within tolerance.", {one, two});
+    case WhyTogether::catalogue_lacks_figures: return w("{one} and {two}: the catalogue lacks the figures that would tell them apart.", {one, two});
+    case WhyTogether::only_wide_angle: return w("{one} and {two}: only a wide-angle joint would show it.", {one, two});
+    case WhyTogether::measured_between: break;
+    }
+    std::vector<std::string> figures;
+    for (const IdentifyingFigure& figure : pair.by) figures.push_back(figure_name(figure, w));
+    if (figures.empty()) return w("{one} and {two}: what was measured lies between them.", {one, two});
+    return w("{one} and {two}: {figures} would tell, and what was measured lies between them or fits both.", {one, two, {"figures", w.all_of(figures)}});
+}
+
+std::string next_step(const IdentifiedShaft& shaft, const Wording& w)
+{
+    const NextMeasurement& next = shaft.found.next.front();
+    const NamedValue figure{"figure", figure_name(next.figure, w)}, how{"how", takes(next.figure, shaft.measures.shape, w)}, time{"time", effort(next.effort, w)};
+    const bool decided = shaft.found.verdict != IdentifyVerdict::several;
+    if (next.effort == MeasuringEffort::look) {
+        if (decided) return w("To be surer look at {figure} ({time}): {how}.", {figure, how, time});
+        return w("Look next at {figure} ({time}): {how}.", {figure, how, time});
+    }
+    if (decided) return w("To be surer measure {figure}{again:| again} ({time}): {how}.", {figure, {"again", next.again}, how, time});
+    return w("Measure next {figure}{again:| again} ({time}): {how}.", {figure, {"again", next.again}, how, time});
+}
+
+}  // namespace
+
+std::string verdict(const IdentifiedShaft& shaft, const Wording& w)
+{
+    switch (shaft.found.verdict) {
+    case IdentifyVerdict::one: return w("measures like {series}", {{"series", shaft.found.fits.series}});
+    case IdentifyVerdict::mixed: return mixed_column(w);
+    case IdentifyVerdict::none: return none_column(w);
+    case IdentifyVerdict::several: break;
+    }
+    return several(shaft, w);
+}
+
+std::vector<std::string> reasons(const IdentifiedShaft& shaft, const Wording& w)
+{
+    std::vector<std::string> sentences;
+    switch (shaft.found.verdict) {
+    case IdentifyVerdict::one: sentences = reasons_of_one(shaft, w); break;
+    case IdentifyVerdict::mixed: sentences = reasons_of_mixed(shaft.found, w); break;
+    case IdentifyVerdict::none: sentences = {w("Its sizes are not those of any series in this catalogue.")}; break;
+    case IdentifyVerdict::several:
+        if (lost(shaft.found)) sentences = {w("Mixed, or of no series here: these figures cannot tell.")};
+        break;
+    }
+    add_writing(sentences, shaft.found, w);
+    return sentences;
+}
+
+std::vector<std::string> next_steps(const IdentifiedShaft& shaft, const Wording& w)
+{
+    const Identification& found = shaft.found;
+    if (!found.stop && !found.next.empty()) return {next_step(shaft, w)};
+    if (found.verdict != IdentifyVerdict::several) return {};
+    std::vector<std::string> sentences{w("Nothing more that can be measured will tell.")};
+    for (const NotToldApart& pair : found.not_told_apart)
+        if (sentences.size() <= most_named) sentences.push_back(why(pair, w));
+    return sentences;
+}
+
+std::vector<std::string> cautions(const Identification& found, const Wording& w)
+{
+    std::vector<std::string> sentences;
+    if (found.verdict != IdentifyVerdict::none) sentences.push_back(w("Lay old beside new before ordering parts."));
+    sentences.push_back(w("This does not say where its tubes stop: measure both stops before a cut."));
+    return sentences;
+}
+
+std::string for_a_job(const Wording& w) { return w("In a job each half states its own series."); }
+
+std::string mixed_column(const Wording& w) { return w("mixed, of more than one make"); }
+
+std::string none_column(const Wording& w) { return w("of no series here"); }
+
+Said say(const OutsideTrade& outside, const Wording& w)
+{
+    return {w("{figure} of {measured} is none that a shaft has, {least} to {greatest}",
+              {{"figure", figure_name(outside.figure, w)}, {"measured", calliper(outside.measured, w)}, {"least", calliper(outside.least, w)}, {"greatest", calliper(outside.greatest, w)}}),
+            w("is it in millimetres? it counts as it stands")};
+}
+
+Said empty_catalogue(const Wording& w) { return {w("the catalogue holds no series to compare this shaft with"), w("add one by shaftcut catalogue add")}; }
+
+}  // namespace shaftcut::identify_words
