@@ -80,7 +80,8 @@ const std::vector<CommandRow>& commands()
     static const std::vector<CommandRow> rows{
         row_of(CommandName::cut, make_cut),     row_of(CommandName::form, make_form), row_of(CommandName::lengths, make_lengths),
         row_of(CommandName::build, make_build), row_of(CommandName::saw, make_saw),   row_of(CommandName::after_cut, make_after_cut),
-        row_of(CommandName::choose, make_choose), row_of(CommandName::quote, make_quote), row_of(CommandName::bench, make_bench), row_of(CommandName::catalogue, make_catalogue),
+        row_of(CommandName::identify, make_identify), row_of(CommandName::choose, make_choose), row_of(CommandName::quote, make_quote),
+        row_of(CommandName::bench, make_bench), row_of(CommandName::catalogue, make_catalogue),
     };
     return rows;
 }

@@ -14,6 +14,7 @@ std::unique_ptr<Command> make_form();
 std::unique_ptr<Command> make_lengths();
 std::unique_ptr<Command> make_after_cut();
 std::unique_ptr<Command> make_quote();
+std::unique_ptr<Command> make_identify();
 std::unique_ptr<Command> make_choose();
 std::unique_ptr<Command> make_bench();
 std::unique_ptr<Command> make_catalogue();

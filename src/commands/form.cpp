@@ -29,13 +29,15 @@ private:
     {
         auto options = common_options(texts(), w);
         options.add_options()("series", boost::program_options::value(&series_)->value_name("NAME"), say(OptionText::series, w).c_str())(
-            "machine", boost::program_options::value(&machine_)->value_name("KIND"), say(OptionText::machine, w).c_str());
+            "machine", boost::program_options::value(&machine_)->value_name("KIND"), say(OptionText::machine, w).c_str())(
+            "identify", boost::program_options::bool_switch(&identify_), say(OptionText::identify, w).c_str());
         return options;
     }
 
     std::string check(const Wording& w) override
     {
         if (!files().empty()) return not_expected(CommandName::form, files().front(), w);
+        if (identify_ && !(series_.empty() && machine_.empty())) return identify_form_takes_neither(w);
         if (!machine_.empty() && !from_word<OnMachine>(machine_)) return unknown_machine(machine_, w);
         const bool written = std::all_of(options().formats.begin(), options().formats.end(), [](Format format) { return comes_as(Question::form, format); });
         return written ? "" : formats_fault(CommandName::form, texts().offered, w);
@@ -44,7 +46,7 @@ private:
     Outcome answer(const Engine& engine, Console& console) override
     {
         const Wishes wished = wishes(console);
-        const FormAnswer answer = engine.form(series_, wished, from_word<OnMachine>(machine_).value_or(OnMachine::lengths));
+        const FormAnswer answer = identify_ ? engine.identify_form(wished) : engine.form(series_, wished, from_word<OnMachine>(machine_).value_or(OnMachine::lengths));
         if (!answer.form) {
             console.err << "shaftcut: " << answer.why_not << "\n";
             return Outcome::bad_input;
@@ -55,6 +57,7 @@ private:
     }
 
     std::string series_, machine_;
+    bool identify_ = false;
 };
 
 }  // namespace

@@ -127,6 +127,7 @@ private:
     std::optional<Attribute> reference_;  // of the closed length
     EndsReading ends_;
     PerEach<Tube, std::optional<HalfReading>> halves_;
+    bool halves_placed_ = true;           // it is known which half is at which end
     JobShaft shaft_;
 };
 
@@ -139,7 +140,9 @@ void ShaftReader::read_attributes()
     shaft_.spacing = spacing_.positive_length();
     shaft_.role = element_.required("role").word<Role>().value_or(Role::primary);
     shaft_.speed = element_.optional("speed").whole(1, most_speed);
-    shaft_.inner_tube = element_.required("inner-tube").word<End>().value_or(End::implement);
+    const auto inner_tube = element_.required("inner-tube").word<End>();
+    halves_placed_ = inner_tube.has_value();
+    shaft_.inner_tube = inner_tube.value_or(End::implement);
     shaft_.built = element_.optional("built").whole(first_year, last_year);
 }
 
@@ -158,6 +161,7 @@ void ShaftReader::read_halves()
     element_.each("half", [&](Element& half) {
         const auto tube = tubes.take(half.required("tube"), "half");
         HalfReading read = read_half(half, series);
+        halves_placed_ = halves_placed_ && tube;
         if (!tube) return;
         shaft_.halves[*tube] = read.half;
         halves_[*tube] = std::move(read);
@@ -237,7 +241,7 @@ JobShaft ShaftReader::read()
     element_.at_most_one("measures", [this](Element& measures) { shaft_.measures = read_measures_of_job(measures); });
     if (series_.given()) check_series();
     else check_without_series();
-    if (series_.given() && !shaft_.series) return std::move(shaft_);
+    if ((series_.given() && !shaft_.series) || !halves_placed_) return std::move(shaft_);
     for (const End end : both_ends) {
         const auto& half = halves_[tube_on(shaft_, end)];
         if (ends_.places[end] && (!half || half->sound)) check_figures_of(end, *ends_.places[end]);

@@ -8,6 +8,7 @@
 
 namespace shaftcut {
 
+std::string shaft_named(const std::string& shaft, const Wording& w) { return w("shaft {shaft}", {{"shaft", shaft}}); }
 std::string order_named(const std::string& order, const Wording& w) { return w("order {order}", {{"order", order}}); }
 
 std::string how_far(std::size_t done, std::size_t of, Counted what, const Wording& w)

@@ -10,6 +10,7 @@ namespace shaftcut {
 
 // In front of a fault of an order.
 std::string order_named(const std::string& order, const Wording& w);
+std::string shaft_named(const std::string& shaft, const Wording& w);
 
 enum class Counted { jobs, orders, label_sheets, series };
 std::string how_far(std::size_t done, std::size_t of, Counted what, const Wording& w);

@@ -7,9 +7,9 @@
 
 namespace shaftcut {
 
-enum class CommandName { cut, form, lengths, build, saw, after_cut, choose, quote, bench, catalogue, catalogue_add };
+enum class CommandName { cut, form, lengths, build, saw, after_cut, identify, choose, quote, bench, catalogue, catalogue_add };
 template <> struct Words<CommandName> {
-    static constexpr std::array all{"cut", "form", "lengths", "build", "saw", "after-cut", "choose", "quote", "bench", "catalogue", "catalogue add"};
+    static constexpr std::array all{"cut", "form", "lengths", "build", "saw", "after-cut", "identify", "choose", "quote", "bench", "catalogue", "catalogue add"};
 };
 
 }  // namespace shaftcut

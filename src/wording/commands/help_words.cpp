@@ -11,6 +11,7 @@ std::string summary(CommandName command, const Wording& w)
     case CommandName::build: return w("parts, blanks and saw plans for shafts made to order");
     case CommandName::saw: return w("a saw plan for any list of pieces on any stock");
     case CommandName::after_cut: return w("the shaft as it was cut: right, how much more, or not to be used");
+    case CommandName::identify: return w("which series a measured shaft can be, and what to measure next");
     case CommandName::quote: return w("what the job costs");
     case CommandName::bench: return w("a page for a tablet or PC beside the saw");
     case CommandName::choose: return w("which shafts of the catalogue would serve a tractor and machine, cut or as they are");
@@ -25,7 +26,7 @@ std::string usage(CommandName command, const Wording& w)
     switch (command) {
     case CommandName::cut: return w("shaftcut cut JOB.xml...\n\nWrites a cut sheet (PDF), a work order (XLSX) and the figures (JSON) for each job;\nwith --tag also what goes with the shaft to its driver (PDF).");
     case CommandName::form:
-        return w("shaftcut form\n\nWrites a blank measuring form (PDF) to take to the tractor: one leaf that asks for what a job file holds. No other format is written.");
+        return w("shaftcut form\n\nWrites a blank measuring form (PDF) to take to the tractor: one leaf that asks for what a job file holds; with --identify\na page that asks for what tells the series of a shaft. No other format is written.");
     case CommandName::lengths:
         return w("shaftcut lengths JOB.xml...\n\nWrites the shortest and longest operating lengths and the joint angles that the machine's geometry gives, each with the\n"
                  "position where it occurs: a sheet with drawings to scale (PDF) and the figures (JSON).");
@@ -48,6 +49,10 @@ std::string usage(CommandName command, const Wording& w)
         return w("shaftcut bench\n\nServes a page on which a shaft is typed in as the tape says it, with the answer beside it: the answers of cut, after-cut,\n"
                  "choose and quote, and their papers. Its first line is the address; it serves this machine only, unless --lan says which\n"
                  "network too. It ends with Ctrl-C. Anyone in that network can read along: its words go as plain HTTP.");
+    case CommandName::identify:
+        return w("shaftcut identify MEASURES.xml...\n\nSays of each shaft, by what was measured of it, which series of the catalogue it can be and how sure that is, whether it is\n"
+                 "mixed of several or of none, and what to measure next: a page for the bench (PDF) and the figures (JSON). Where a shaft is\n"
+                 "not decided the call ends with 1.");
     case CommandName::choose:
         return w("shaftcut choose JOB.xml...\n\nSays which shafts of the catalogue would serve a tractor and machine: every series at every closed length that it lists, as\n"
                  "it is, cut, or why not, and what could be made to order; and writes the figures (JSON). The job's shaft has no series and no\n"
@@ -109,6 +114,8 @@ std::string say(OptionText option, const Wording& w)
     case OptionText::revoke: return w("let this tablet in no longer, and end");
     case OptionText::printer: return w("print on this printer (CUPS) where the page is asked to");
     case OptionText::output_of_card: return w("folder for the card (default: here)");
+    case OptionText::job: return w("write SHAFT-job.xml too: the job of this shaft, with a \"?\" in the place of each figure that is still to be measured");
+    case OptionText::identify: return w("ask for what tells a shaft's series instead: one page");
     case OptionText::plate: return w("write ORDER-plate.pdf too: what stands on a new shaft's plate");
     case OptionText::seconds: break;
     }

@@ -25,7 +25,7 @@ std::string version_lines(const BuiltWith& built, const Wording& w);
 // What an option is for. `output_without_json`: of a command that writes no JSON to standard output.
 enum class OptionText {
     heading, config, help, version, output, output_without_json, paper, replace, series, machine, tag, stock_of_orders, stock_of_pieces, kerf, trim_start, trim_end, seconds, list, learn, plate,
-    issued, discount, service, alternatives, before_measuring,
+    issued, discount, service, alternatives, before_measuring, job, identify,
     port, open, lan, pair, card, tablets, revoke, printer, output_of_card
 };
 std::string say(OptionText option, const Wording& w);

@@ -134,6 +134,8 @@ Said shaft_again(const std::string& shaft, const std::string& earlier, const Wor
             w("give each shaft of a call its own name; capitals alone do not tell files apart on many disks")};
 }
 
+std::string identify_form_takes_neither(const Wording& w) { return w("form --identify takes neither --series nor --machine; leave them out"); }
+
 std::string job_beside_standard_output(const Wording& w) { return w("--job writes a file, and --output - writes to standard output; name a folder"); }
 
 }  // namespace shaftcut

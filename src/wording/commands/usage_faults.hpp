@@ -27,6 +27,8 @@ std::string say_option(const std::string& option, const ParseFault& fault, const
 
 // Of a command that does not come in every format of a file; `offered`: those in which it does.
 std::string formats_fault(CommandName command, const std::vector<std::string>& offered, const Wording& w);
+// Of form's --identify beside --series or --machine.
+std::string identify_form_takes_neither(const Wording& w);
 // Of form's --machine.
 std::string unknown_machine(const std::string& kind, const Wording& w);
 // Of --tag without a PDF.

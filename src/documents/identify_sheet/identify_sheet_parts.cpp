@@ -1,0 +1,82 @@
+// Each part's figures: as measured, as the series states them, and by how much they are off.
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "identify_sheet/identify_sheet_parts.hpp"
+
+namespace shaftcut::identify_sheet {
+namespace {
+
+constexpr double row_height = 4.3, gap = 4, measured_at = 17, series_at = 31, inset = 1.5;
+// So many rows a part has at most: a wide-angle joint all of whose figures were read has nine.
+constexpr std::size_t most_rows = 9;
+// More spreads off than this is printed strong: seldom the series' own figure (own choice).
+constexpr double loud_from = 2.5;
+
+// Of the odd part of a mixed shaft its figures stand against those of the others' series.
+std::vector<const ComparedFigure*> figures_of(const Identification& found, IdentifiedPart part)
+{
+    const bool odd = found.mixed && found.mixed->odd == part && !found.mixed->odd_figures.empty();
+    std::vector<const ComparedFigure*> figures;
+    for (const ComparedFigure& figure : odd ? found.mixed->odd_figures : found.fits.figures)
+        if (figure.figure.part == part) figures.push_back(&figure);
+    return figures;
+}
+
+void draw_head(Canvas& canvas, Rect room, double y, const Wording& w)
+{
+    canvas.text({room.x + inset, y}, say(Caption::figure, w), lettering::close_note);
+    canvas.text({room.right() - series_at, y}, say(Caption::measured, w), lettering::close_note, Align::right);
+    canvas.text({room.right() - measured_at, y}, say(Caption::series, w), lettering::close_note, Align::right);
+    canvas.text({room.right() - inset, y}, say(Caption::off, w), lettering::close_note, Align::right);
+}
+
+void draw_row(Canvas& canvas, Rect room, double y, const ComparedFigure& figure, const Wording& w)
+{
+    const bool loud = figure.off_sigma && std::abs(*figure.off_sigma) >= loud_from;
+    const Lettering letters = loud ? lettering::close_strong : lettering::close_note;
+    canvas.fitted({room.x + inset, y}, room.width - series_at - 13, identify_words::short_name(figure.figure, w), letters);
+    canvas.text({room.right() - series_at, y}, identify_words::bare_figure(figure.measured, w), letters, Align::right);
+    canvas.text({room.right() - measured_at, y}, figure.series ? identify_words::bare_figure(*figure.series, w) : say(Caption::not_stated, w), letters, Align::right);
+    canvas.text({room.right() - inset, y}, figure.off ? identify_words::bare_off(*figure.off, w) : say(Caption::not_stated, w), letters, Align::right);
+}
+
+double draw_part(Canvas& canvas, Rect room, Caption name, const PartOrigin& origin, const std::vector<const ComparedFigure*>& figures, const Wording& w)
+{
+    canvas.fitted({room.x + inset, room.y + 4.4}, room.width - 2 * inset, say(name, w), lettering::close_name);
+    double y = canvas.paragraph({room.x + inset, room.y + 5.4}, room.width - 2 * inset, like(origin, w), lettering::close_strong) + 3.4;
+    if (figures.empty()) {
+        canvas.text({room.x + inset, y}, say(Caption::not_measured, w), lettering::close_note);
+        return y + 1.6;
+    }
+    draw_head(canvas, room, y, w);
+    for (std::size_t i = 0; i < std::min(figures.size(), most_rows); ++i) draw_row(canvas, room, y += row_height, *figures[i], w);
+    if (figures.size() > most_rows) canvas.text({room.x + inset, y += row_height}, more_figures(figures.size() - most_rows, w), lettering::close_note);
+    return y + 1.6;
+}
+
+}  // namespace
+
+double draw_parts(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, const Wording& w)
+{
+    struct Column {
+        Caption name;
+        IdentifiedPart part;
+    };
+    constexpr std::array columns{Column{Caption::tractor, IdentifiedPart::tractor}, Column{Caption::tubes, IdentifiedPart::tubes}, Column{Caption::implement, IdentifiedPart::implement}};
+    const Identification& found = shaft.found;
+    canvas.begin(Part::heading);
+    canvas.fitted({room.x, room.y + 3.6}, room.width, against(found.mixed && found.mixed->others_series ? *found.mixed->others_series : found.fits.series, w), lettering::name);
+    canvas.begin(Part::table);
+    const double top = room.y + 5.4, width = (room.width - 2 * gap) / 3;
+    double bottom = top, x = room.x;
+    for (const Column& column : columns) {
+        bottom = std::max(bottom, draw_part(canvas, {x, top, width, 0}, column.name, found.parts[column.part], figures_of(found, column.part), w));
+        x += width + gap;
+    }
+    for (int i = 0; i < 3; ++i) canvas.box({room.x + i * (width + gap), top, width, bottom - top}, pen::guard);
+    return bottom;
+}
+
+}  // namespace shaftcut::identify_sheet

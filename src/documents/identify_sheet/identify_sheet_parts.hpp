@@ -1,0 +1,15 @@
+// The parts of the sheet of a shaft whose series is asked for. Each draws within the width of `room` from its top down and returns the y below itself.
+#pragma once
+
+#include "identify/figure_words.hpp"
+#include "identify/verdict_words.hpp"
+#include "identify_sheet/identify_sheet_words.hpp"
+#include "page/canvas.hpp"
+#include "shaftcut/trade/identify/identified_shaft.hpp"
+
+namespace shaftcut::identify_sheet {
+
+using Section = double(Canvas&, Rect, const IdentifiedShaft&, const Wording&);
+Section draw_title, draw_band, draw_shaft, draw_parts, draw_how_sure, draw_next, draw_cautions;
+
+}  // namespace shaftcut::identify_sheet
