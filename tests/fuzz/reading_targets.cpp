@@ -77,6 +77,19 @@ std::string try_choose(std::string_view bytes)
     return wrong_with(answer.choices.has_value(), answer.problems, bytes);
 }
 
+std::string try_measures(std::string_view bytes)
+{
+    const IdentifyAnswer answer = test::demo_engine().identify(source_of("f.xml", bytes), {});
+    if (answer.shaft) {
+        if (!names_a_file(answer.order)) return "a shaft whose name cannot name files was read: " + answer.order;
+        for (const Document& document : documents(answer, {Format::json, Format::terminal}, {}))
+            if (!shows_as_it_is(document.bytes.substr(0, document.bytes.find('\n')))) return "a document is not fit for a terminal";
+        for (const Problem& problem : test::demo_engine().answer({"job.xml", job_of(answer).bytes}, {}).problems)
+            if (problem.wrong.find("is still open") == std::string::npos) return "the job that it begins has a fault of its own: " + to_string(problem);
+    }
+    return wrong_with(answer.shaft.has_value(), answer.problems, bytes);
+}
+
 std::string try_catalogue(std::string_view bytes)
 {
     Configuration configuration = test::demo_configuration();

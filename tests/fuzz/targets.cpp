@@ -5,11 +5,12 @@ namespace {
 constexpr std::size_t papers_of_one_in = 64;
 }
 
-const std::array<Target, 9>& targets()
+const std::array<Target, 10>& targets()
 {
-    static const std::array<Target, 9> all{{
+    static const std::array<Target, 10> all{{
         {"job", try_job, {"samples", "tests/reading/good", "tests/reading/bad"}},
         {"measured", try_measured, {"samples/after-cut", "tests/reading/good", "tests/reading/bad"}},
+        {"measures", try_measures, {"samples/identify", "tests/reading/good", "tests/reading/bad/measures"}},
         {"choose", try_choose, {"samples/choose", "tests/reading/good", "tests/reading/bad/choose"}},
         {"catalogue", try_catalogue, {"config", "tests/reading/good", "tests/reading/bad"}},
         {"workshop", try_workshop, {"config", "tests/reading/good", "tests/reading/bad"}},

@@ -15,6 +15,7 @@ namespace shaftcut::fuzz {
 // of text that a terminal shows as they are.
 std::string try_job(std::string_view bytes);
 std::string try_measured(std::string_view bytes);  // of K-1042's shaft, on to its JSON and terminal text
+std::string try_measures(std::string_view bytes);  // on to its JSON, its terminal text and the job that it begins, whose only faults are what is still open
 std::string try_choose(std::string_view bytes);    // a job to choose for, on to its JSON and terminal text
 std::string try_catalogue(std::string_view bytes);
 std::string try_workshop(std::string_view bytes);
@@ -36,6 +37,6 @@ struct Target {
     std::string (*run)(std::string_view bytes);
     std::vector<std::string> corpus;  // folders, seen from the project's
 };
-const std::array<Target, 9>& targets();
+const std::array<Target, 10>& targets();
 
 }  // namespace shaftcut::fuzz

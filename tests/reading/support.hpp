@@ -12,6 +12,7 @@
 #include "lists/lists_reader.hpp"
 #include "files/load.hpp"
 #include "measured_reader.hpp"
+#include "measures_reader.hpp"
 #include "lists/orders_reader.hpp"
 #include "reading/said.hpp"
 #include "support/catch.hpp"
@@ -61,7 +62,7 @@ inline const shaftcut::Job& job_of(const std::string& measured)
     return measured.find("order=\"K-1043\"") == std::string::npos ? plain : without_guard;
 }
 
-// "workshop", "series", "lists", "orders", "measured", "choose" or "job": what a file seems to be meant for, by the first root of those that is in it;
+// "workshop", "series", "lists", "orders", "measured", "measures", "choose" or "job": what a file seems to be meant for, by the first root of those that is in it;
 // a job to choose a shaft for says so in its first line.
 inline std::string kind_of(const std::string& bytes)
 {
@@ -70,6 +71,7 @@ inline std::string kind_of(const std::string& bytes)
     if (bytes.find("<catalogue") != std::string::npos) return "series";
     if (bytes.find("<lists") != std::string::npos) return "lists";
     if (bytes.find("<measured ") != std::string::npos) return "measured";
+    if (bytes.find("<measures") != std::string::npos && bytes.find("<job") == std::string::npos) return "measures";
     return bytes.find("<orders") != std::string::npos ? "orders" : "job";
 }
 
@@ -81,6 +83,7 @@ inline shaftcut::FaultList faults_of(const shaftcut::Source& source)
     if (kind == "series") return shaftcut::read_catalogue(source).faults;
     if (kind == "lists") return shaftcut::read_lists(source, catalogue()).faults;
     if (kind == "choose") return shaftcut::read_job_to_choose_for(source, catalogue()).faults;
+    if (kind == "measures") return shaftcut::read_measures(source).faults;
     if (kind == "measured") return shaftcut::read_measured(source, &job_of(source.bytes)).faults;
     return kind == "orders" ? shaftcut::read_orders_xml(source, catalogue()).faults : shaftcut::read_job(source, catalogue()).faults;
 }
