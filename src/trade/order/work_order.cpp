@@ -3,6 +3,7 @@
 #include "advice/advice.hpp"
 #include "order/instructions.hpp"
 #include "shaftcut/trade/checks/confirmation.hpp"
+#include "shaftcut/trade/identify/identify.hpp"
 
 namespace shaftcut {
 namespace {

@@ -9,9 +9,10 @@
 #include "shaftcut/trade/data/rounding.hpp"
 #include "shaftcut/trade/data/terms.hpp"
 #include "shaftcut/trade/hitch/hitch.hpp"
-#include "shaftcut/trade/identify/identify.hpp"
 
 namespace shaftcut {
+
+enum class IdentifyVerdict;  // identify.hpp
 
 enum class Caution { leave_shaft_alone, turning_shaft_kills, guards_complete, bottoming_or_parting, manuals_come_first };
 
@@ -79,7 +80,7 @@ struct PinBehindCentre {
 
 // What the series of a shaft was identified by, and what its measures say of the series that the job states.
 struct IdentifiedBy {
-    IdentifyVerdict verdict = IdentifyVerdict::several;
+    IdentifyVerdict verdict{};
     std::string likeliest;               // by its measures
     double percent = 0;                  // that the whole shaft is of it
     std::optional<std::string> stated;   // the job's series
