@@ -78,6 +78,15 @@ BaseJob half_of_other_series()
     return found;
 }
 
+// The series was told by measuring: one stop is measured, of the other the series' is confirmed.
+BaseJob told_by_measuring()
+{
+    BaseJob found = base("told-by-measuring", standard().job);
+    found.job.shaft.measures = Measures();
+    found.job.shaft.halves[Tube::inner].stop_depth = measured(562, 1);
+    return found;
+}
+
 BaseJob half_of_no_series()
 {
     Job changed = job();
@@ -238,7 +247,7 @@ BaseJob millimetres_for_inches()
 
 std::vector<BaseJob> slipped_jobs()
 {
-    std::vector<BaseJob> all{other_cross(), other_cross_of_two(), exchanged(), perhaps_exchanged(), unconfirmed_shoulder(), lone_shoulders(), stop_depths(), half_of_other_series(), half_of_no_series(),
+    std::vector<BaseJob> all{other_cross(), other_cross_of_two(), exchanged(), perhaps_exchanged(), unconfirmed_shoulder(), lone_shoulders(), stop_depths(), half_of_other_series(), told_by_measuring(), half_of_no_series(),
             wide_angle_of_no_series(), inner_half_measured(), outer_half_measured(), guard_none(), guards_none(), guard_cut_away(), several_fits_with_missing_ranges(), uncut_listed(),
             uncut_other_cross(), uncut_unlisted_standard(), uncut_without_list(), exposed_lock_of_unknown_year(), told(), inches_for_millimetres(), millimetres_for_inches()};
     for (BaseJob& base : all)

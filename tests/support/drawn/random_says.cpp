@@ -91,6 +91,7 @@ void say_more(Dice& dice, World& world)
     Circumstances& around = world.job.circumstances;
     if (dice.one_in(2)) around.power = dice.from(5, 70) * 1000 + (dice.one_in(4) ? dice.from(0, 999) : 0);
     if (dice.one_in(12)) around.other_tractors = {"another"};
+    if (dice.one_in(8)) world.job.shaft.measures = Measures();
 }
 
 }  // namespace shaftcut::test

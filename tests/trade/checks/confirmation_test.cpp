@@ -43,6 +43,21 @@ TEST_CASE("halves and guards that were not measured: u_C + u of the shoulder + t
           }) == ExpectedConfirmations{{Confirmed::inner_half, {690, 6}}, {Confirmed::outer_half, {668, 6}}, {Confirmed::inner_guard, {0, 0}}});
 }
 
+// The series' shoulders, 128 and 106, each ± the tape's 2 and the 2 of the reading that confirms.
+TEST_CASE("both stops of a series that was told by measuring are asked for, whatever bears them out, unless the job states them")
+{
+    const auto told = [](Setting& s) { s.job.shaft.measures = Measures(); };
+    CHECK(asked(told) == ExpectedConfirmations{{Confirmed::inner_shoulder, {128, 4}}, {Confirmed::outer_shoulder, {106, 4}}});
+    CHECK(asked([&](Setting& s) {
+              told(s);
+              s.half(Tube::inner).shoulder = measured(128);
+          }) == ExpectedConfirmations{{Confirmed::outer_shoulder, {106, 4}}});
+    CHECK(asked([&](Setting& s) {
+              told(s);
+              for (const Tube tube : both_tubes) s.series_half(tube).shoulder.reset();
+          }).size() == 1);
+}
+
 TEST_CASE("closed length and halves that disagree are both measured again")
 {
     CHECK(asked([](Setting& s) { s.job.shaft.closed = measured(890); }) ==
