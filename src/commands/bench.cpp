@@ -6,13 +6,13 @@
 #include <sstream>
 
 #include "bench_server.hpp"
+#include "call/configuration.hpp"
+#include "call/hand_out.hpp"
+#include "call/options.hpp"
 #include "commands.hpp"
 #include "commands/bench_call_words.hpp"
 #include "commands/usage_faults.hpp"
-#include "configuration.hpp"
-#include "hand_out.hpp"
-#include "load.hpp"
-#include "options.hpp"
+#include "files/load.hpp"
 #include "other_programs.hpp"
 #include "parse.hpp"
 #include "secrets.hpp"

@@ -3,10 +3,11 @@
 #include <map>
 #include <ostream>
 
+#include "call/engine_command.hpp"
+#include "call/hand_out.hpp"
+#include "commands.hpp"
 #include "commands/usage_faults.hpp"
-#include "engine_command.hpp"
-#include "hand_out.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 
 namespace shaftcut {
 namespace {

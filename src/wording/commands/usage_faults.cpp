@@ -56,6 +56,7 @@ std::string formats_fault(CommandName command, const std::vector<std::string>& o
     case CommandName::cut:
     case CommandName::build:
     case CommandName::saw:
+    case CommandName::identify:
     case CommandName::quote:
     case CommandName::bench:
     case CommandName::catalogue:

@@ -4,7 +4,7 @@
 
 #include "documents/page/page_checks.hpp"
 #include "identify_sheet/identify_sheet.hpp"
-#include "load.hpp"
+#include "files/load.hpp"
 #include "measures_reader.hpp"
 #include "catalogue_reader.hpp"
 #include "support/catch.hpp"
