@@ -6,9 +6,9 @@
 #include "end_figures.hpp"
 #include "hitch/hitch_problems.hpp"
 #include "hitch/hitch_shaft.hpp"
+#include "hitch/shafts_on_grid.hpp"
 #include "machine_reader.hpp"
 #include "measurement_reader.hpp"
-#include "shaftcut/trade/hitch/hitch.hpp"
 #include "xml/each_once.hpp"
 
 namespace shaftcut {
@@ -134,8 +134,7 @@ void check_machine(const Element& element, const Machine& machine, const FitShaf
     if (!unknown.empty() || !impossible.empty()) return;
     const auto meets = hitch_shaft(shaft.shaft, shaft.series);
     if (!std::holds_alternative<HitchShaft>(meets)) return;
-    const auto lengths = operating_lengths(machine, std::get<HitchShaft>(meets), Length());
-    if (const auto* no_room = std::get_if<HitchProblems>(&lengths)) fault_all(element, *no_room);
+    fault_all(element, operating_problems(machine, std::get<HitchShaft>(meets)));
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "hitch/quadratic.hpp"
+#include "hitch/shafts_on_grid.hpp"
 
 namespace shaftcut {
 namespace {
@@ -33,9 +34,10 @@ public:
         return at;
     }
 
-    double operator()(const Point& scaled)
+    double operator()(const Point& scaled) { return taken(scaled, function_(position(scaled))); }
+
+    double taken(const Point& scaled, const std::optional<double>& value)
     {
-        const auto value = function_(position(scaled));
         if (value) return *value;
         if (!failed_) failed_at_ = scaled;
         failed_ = true;
@@ -62,17 +64,22 @@ double tolerance(double value)
     return negligible_gain * std::abs(value) + 1e-16;
 }
 
-// From the positive end of each movement, so that of two mirrored hills the positive one comes first.
-std::vector<Hill> grid(Search& search, const Steps& points)
+// Steps from 1 to -1: from the positive end of each movement, so that of two mirrored hills the positive one comes first.
+std::vector<Point> scaled_grid(const Steps& points)
 {
     const auto coordinate = [&](std::size_t i, int step) { return points[i] < 2 ? 0.0 : 1.0 - 2.0 * step / (points[i] - 1); };
-    std::vector<Hill> hills;
+    std::vector<Point> grid;
     for (int i = 0; i < points[0]; ++i)
         for (int j = 0; j < points[1]; ++j)
-            for (int k = 0; k < points[2]; ++k) {
-                const Point at{coordinate(0, i), coordinate(1, j), coordinate(2, k)};
-                hills.push_back({at, search(at)});
-            }
+            for (int k = 0; k < points[2]; ++k) grid.push_back({coordinate(0, i), coordinate(1, j), coordinate(2, k)});
+    return grid;
+}
+
+std::vector<Hill> hills_on(Search& search, const Steps& points, const std::vector<std::optional<double>>& values)
+{
+    const std::vector<Point> grid = scaled_grid(points);
+    std::vector<Hill> hills;
+    for (std::size_t i = 0; i < grid.size(); ++i) hills.push_back({grid[i], search.taken(grid[i], values[i])});
     return hills;
 }
 
@@ -170,7 +177,8 @@ Point clamped(const Search& search, Point at, double limit)
     return at;
 }
 
-// Steps to the top of quadratics fitted ever closer; the reach of a step grows while it gains and shrinks while not.
+// Steps to the top of quadratics fitted ever closer; the reach of a step grows while it gains and shrinks while not. It ends where neither the
+// function nor the quadratic has anything to gain within the reach: a closer fit is no surer of that than this one, whose probes are small.
 Hill climbed(Search& search, Hill hill, double reach)
 {
     for (int step = 0; step < most_steps && reach > narrowest_reach && !search.failed(); ++step) {
@@ -184,8 +192,9 @@ Hill climbed(Search& search, Hill hill, double reach)
         }
         const Point top = greatest_within(model, clamped(search, low, 1), clamped(search, high, 1));
         const double value = search(top);
-        const double gain = value - hill.value;
+        const double gain = value - hill.value, promised = value_at(model, top) - value_at(model, hill.at);
         if (gain > 0) hill = {top, value};
+        if (gain <= tolerance(value) && promised <= tolerance(value)) break;
         reach = gain > tolerance(value) ? std::min(2 * reach, 1.0) : reach / 8;
     }
     return hill;
@@ -205,10 +214,25 @@ Hill tidied(Search& search, Hill hill)
 
 }  // namespace
 
+std::vector<Point> grid_of(const Box& box)
+{
+    std::vector<Point> grid = scaled_grid(box.points);
+    for (Point& at : grid)
+        for (std::size_t i = 0; i < 3; ++i) at[i] = box.middle[i] + at[i] * box.half[i];
+    return grid;
+}
+
 Greatest greatest(const BoxFunction& function, const Box& box)
 {
+    std::vector<std::optional<double>> on_grid;
+    for (const Point& at : grid_of(box)) on_grid.push_back(function(at));
+    return greatest(function, box, on_grid);
+}
+
+Greatest greatest(const BoxFunction& function, const Box& box, const std::vector<std::optional<double>>& on_grid)
+{
     Search search(function, box);
-    const std::vector<Hill> starts = worth_a_climb(grid(search, box.points), box.points);
+    const std::vector<Hill> starts = worth_a_climb(hills_on(search, box.points, on_grid), box.points);
     const double spacing = 2.0 / (*std::max_element(box.points.begin(), box.points.end()) + 1);
     Hill best = climbed(search, starts.front(), spacing);
     for (std::size_t i = 1; i < starts.size() && !search.failed(); ++i) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "hitch/hitch_problems.hpp"
+#include "hitch/shafts_on_grid.hpp"
 
 namespace shaftcut {
 namespace {
@@ -46,7 +47,7 @@ struct FoundRange {
 };
 
 // Stops at the first quantity without an answer: the others would say the same.
-std::variant<FoundRange, Coordinates> search_range(const Survey& survey, const Box& box)
+std::variant<FoundRange, Coordinates> search_range(const Survey& survey, const ShaftsOnGrid& shafts)
 {
     FoundRange found;
     const std::pair<Quantity, Greatest*> searches[] = {{Quantity::closeness, &found.shortest},
@@ -54,10 +55,16 @@ std::variant<FoundRange, Coordinates> search_range(const Survey& survey, const B
                                                        {Quantity::tractor_angle, &found.tractor},
                                                        {Quantity::implement_angle, &found.implement}};
     for (const auto& [quantity, result] : searches) {
-        *result = greatest(measure_of(quantity, survey.machine, survey.shaft), box);
+        *result = greatest_over(quantity, survey.machine, survey.shaft, shafts);
         if (!result->value) return result->at;
     }
     return found;
+}
+
+template <class Range>
+HitchProblem problem_at(const Survey& survey, const Range& range, const Box& box, const Coordinates& position)
+{
+    return no_answer_problem(survey.machine, survey.shaft, {box.middle, position, end_towards(range, position, box.middle)});
 }
 
 template <class Range>
@@ -70,30 +77,27 @@ ExtremeLength extreme_length(const Survey& survey, const Range& range, const Gre
 }
 
 template <class Range>
-std::optional<RangeExtremes> range_extremes(const Survey& survey, const std::optional<Range>& range, HitchProblems& problems)
+std::optional<RangeExtremes> range_extremes(const Survey& survey, const Range& range, const ShaftsOnGrid& shafts, HitchProblems& problems)
 {
-    if (!range) return std::nullopt;
-    const Box box = box_of(*range);
-    const auto searched = search_range(survey, box);
+    const auto searched = search_range(survey, shafts);
     if (const auto* position = std::get_if<Coordinates>(&searched)) {
-        const NoAnswer where{box.middle, *position, end_towards(*range, *position, box.middle)};
-        problems.push_back(no_answer_problem(survey.machine, survey.shaft, where));
+        problems.push_back(problem_at(survey, range, shafts.box, *position));
         return std::nullopt;
     }
     const auto& found = std::get<FoundRange>(searched);
     const auto angle = [&](const Greatest& at) { return ExtremeAngle{angle_of_measure(*at.value), posture(survey.machine, at.at)}; };
-    return RangeExtremes{extreme_length(survey, *range, found.shortest), extreme_length(survey, *range, found.longest),
+    return RangeExtremes{extreme_length(survey, range, found.shortest), extreme_length(survey, range, found.longest),
                          angle(found.tractor), angle(found.implement)};
 }
 
-ExtremeIrregularity greatest_irregularity(const Survey& survey, const Box& box, double out_of_phase)
+ExtremeIrregularity greatest_irregularity(const Survey& survey, const ShaftsOnGrid& shafts, double out_of_phase)
 {
-    const auto measure = [&](const Coordinates& at) -> std::optional<double> {
-        const auto joints = joints_in_place(survey.machine, survey.shaft, at, out_of_phase);
-        if (!joints) return std::nullopt;
-        return unevenness(*joints);
+    const auto of = [&](const std::optional<BentShaft>& bent) -> std::optional<double> {
+        if (!bent) return std::nullopt;
+        return unevenness(joints_of(*bent, survey.shaft, out_of_phase));
     };
-    const Greatest found = greatest(measure, box);
+    const auto measure = [&](const Coordinates& at) { return of(shaft_in_place(survey.machine, survey.shaft, at)); };
+    const Greatest found = greatest(measure, shafts.box, shafts.each(of));
     ExtremeIrregularity result{std::nullopt, posture(survey.machine, found.at)};
     if (!found.value) return result;
     const auto joints = joints_in_place(survey.machine, survey.shaft, found.at, out_of_phase);
@@ -102,10 +106,10 @@ ExtremeIrregularity greatest_irregularity(const Survey& survey, const Box& box, 
 }
 
 // Out of plane it matters to which side the tubes are put together wrongly: the worse counts.
-ExtremeIrregularity worse_irregularity(const Survey& survey, const Box& box, double phase_step)
+ExtremeIrregularity worse_irregularity(const Survey& survey, const ShaftsOnGrid& shafts, double phase_step)
 {
-    const ExtremeIrregularity one = greatest_irregularity(survey, box, phase_step);
-    const ExtremeIrregularity other = greatest_irregularity(survey, box, -phase_step);
+    const ExtremeIrregularity one = greatest_irregularity(survey, shafts, phase_step);
+    const ExtremeIrregularity other = greatest_irregularity(survey, shafts, -phase_step);
     if (!one.percent || !other.percent) return one.percent ? other : one;
     return *other.percent > *one.percent ? other : one;
 }
@@ -118,21 +122,44 @@ ExtremeLength shortest_of(const Ranges<RangeExtremes>& ranges)
     return shortest.value();
 }
 
+// What is found over the working range alone.
+void add_irregularity(OperatingLengths& lengths, const Survey& survey, const ShaftsOnGrid& shafts)
+{
+    lengths.irregularity = greatest_irregularity(survey, shafts, 0);
+    lengths.irregularity_out_of_phase = worse_irregularity(survey, shafts, survey.shaft.phase_step.radians());
+}
+
 template <class Kind>
 std::variant<OperatingLengths, HitchProblems> lengths_over(const Survey& survey, const Kind& machine)
 {
     HitchProblems problems;
     OperatingLengths lengths;
-    lengths.ranges.working = range_extremes(survey, machine.ranges.working, problems);
-    lengths.ranges.turning = range_extremes(survey, machine.ranges.turning, problems);
-    lengths.ranges.standing = range_extremes(survey, machine.ranges.standing, problems);
+    const auto surveyed = [&](const auto& range, std::optional<RangeExtremes>& extremes) -> std::optional<ShaftsOnGrid> {
+        if (!range) return std::nullopt;
+        ShaftsOnGrid shafts(survey.machine, survey.shaft, box_of(*range));
+        extremes = range_extremes(survey, *range, shafts, problems);
+        return shafts;
+    };
+    const auto working = surveyed(machine.ranges.working, lengths.ranges.working);
+    surveyed(machine.ranges.turning, lengths.ranges.turning);
+    surveyed(machine.ranges.standing, lengths.ranges.standing);
     if (!problems.empty()) return problems;
     lengths.shortest = shortest_of(lengths.ranges);
-    if (!machine.ranges.working) return lengths;
-    const Box box = box_of(*machine.ranges.working);
-    lengths.irregularity = greatest_irregularity(survey, box, 0);
-    lengths.irregularity_out_of_phase = worse_irregularity(survey, box, survey.shaft.phase_step.radians());
+    if (working) add_irregularity(lengths, survey, *working);
     return lengths;
+}
+
+template <class Kind>
+HitchProblems problems_over(const Survey& survey, const Kind& machine)
+{
+    HitchProblems problems;
+    for (const auto* range : {&machine.ranges.working, &machine.ranges.turning, &machine.ranges.standing}) {
+        if (!*range) continue;
+        const ShaftsOnGrid shafts(survey.machine, survey.shaft, box_of(**range));
+        const auto searched = search_range(survey, shafts);
+        if (const auto* position = std::get_if<Coordinates>(&searched)) problems.push_back(problem_at(survey, **range, shafts.box, *position));
+    }
+    return problems;
 }
 
 double squared_size(Vector a)
@@ -159,19 +186,35 @@ Box box_of(const MountedRange& range)
     return box;
 }
 
+double measure(Quantity quantity, const BentShaft& bent)
+{
+    switch (quantity) {
+    case Quantity::closeness: return -bent.length;
+    case Quantity::length: return bent.length;
+    case Quantity::tractor_angle: return squared_size(bent.tractor_axis - bent.along);
+    case Quantity::implement_angle: break;
+    }
+    return squared_size(bent.implement_axis - bent.along);
+}
+
 BoxFunction measure_of(Quantity quantity, const Machine& machine, const HitchShaft& shaft)
 {
     return [quantity, &machine, &shaft](const Coordinates& at) -> std::optional<double> {
         const auto bent = shaft_in_place(machine, shaft, at);
         if (!bent) return std::nullopt;
-        switch (quantity) {
-        case Quantity::closeness: return -bent->length;
-        case Quantity::length: return bent->length;
-        case Quantity::tractor_angle: return squared_size(bent->tractor_axis - bent->along);
-        case Quantity::implement_angle: break;
-        }
-        return squared_size(bent->implement_axis - bent->along);
+        return measure(quantity, *bent);
     };
+}
+
+ShaftsOnGrid::ShaftsOnGrid(const Machine& machine, const HitchShaft& shaft, const Box& whole) : box(whole)
+{
+    for (const Coordinates& at : grid_of(box)) shafts.push_back(shaft_in_place(machine, shaft, at));
+}
+
+Greatest greatest_over(Quantity quantity, const Machine& machine, const HitchShaft& shaft, const ShaftsOnGrid& shafts)
+{
+    const auto on_grid = shafts.each([&](const std::optional<BentShaft>& bent) { return bent ? std::optional(measure(quantity, *bent)) : std::nullopt; });
+    return greatest(measure_of(quantity, machine, shaft), shafts.box, on_grid);
 }
 
 Angle angle_of_measure(double measure)
@@ -185,6 +228,14 @@ std::variant<OperatingLengths, HitchProblems> operating_lengths(const Machine& m
     if (!problems.empty()) return problems;
     const Survey survey{machine, shaft, measuring};
     return std::visit([&survey](const auto& kind) { return lengths_over(survey, kind); }, machine);
+}
+
+HitchProblems operating_problems(const Machine& machine, const HitchShaft& shaft)
+{
+    HitchProblems problems = geometry_problems(machine);
+    if (!problems.empty()) return problems;
+    const Survey survey{machine, shaft, Length()};
+    return std::visit([&survey](const auto& kind) { return problems_over(survey, kind); }, machine);
 }
 
 }  // namespace shaftcut

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <vector>
 
+#include "hitch/shafts_on_grid.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -21,9 +23,10 @@ Trailed with_pin_moved(Trailed machine, Length move)
 std::optional<PinAdvice> angles_with(const Trailed& trailed, const HitchShaft& shaft, const Box& box, Length move)
 {
     const Machine machine = with_pin_moved(trailed, move);
-    const Greatest tractor = greatest(measure_of(Quantity::tractor_angle, machine, shaft), box);
+    const ShaftsOnGrid shafts(machine, shaft, box);
+    const Greatest tractor = greatest_over(Quantity::tractor_angle, machine, shaft, shafts);
     if (!tractor.value) return std::nullopt;
-    const Greatest implement = greatest(measure_of(Quantity::implement_angle, machine, shaft), box);
+    const Greatest implement = greatest_over(Quantity::implement_angle, machine, shaft, shafts);
     if (!implement.value) return std::nullopt;
     PinAdvice advice{move, angle_of_measure(*tractor.value), angle_of_measure(*implement.value), false};
     const Angle excess = advice.tractor - advice.implement;
@@ -60,21 +63,25 @@ PinAdvice halved(const Trailed& machine, const HitchShaft& shaft, const Box& box
     return std::abs(difference(one)) <= std::abs(difference(other)) ? one : other;
 }
 
-bool within(const Machine& machine, const HitchShaft& shaft, const Box& box, Quantity quantity, const std::optional<Angle>& limit)
+// Whether `holds` of the greatest value over the box. Where it does not hold of one on the grid, no hill need be climbed.
+template <class Holds>
+bool holds_over(Quantity quantity, const Machine& machine, const HitchShaft& shaft, const ShaftsOnGrid& shafts, const Holds& holds)
 {
-    if (!limit) return true;
-    const Greatest found = greatest(measure_of(quantity, machine, shaft), box);
-    return found.value && angle_of_measure(*found.value) <= *limit;
+    const bool on_grid = std::all_of(shafts.shafts.begin(), shafts.shafts.end(), [&](const auto& bent) { return bent && holds(measure(quantity, *bent)); });
+    if (!on_grid) return false;
+    const Greatest found = greatest_over(quantity, machine, shaft, shafts);
+    return found.value && holds(*found.value);
 }
 
 bool serves(const Machine& machine, const HitchShaft& shaft, const Box& box, const ShaftLimits& limits)
 {
-    if (limits.longest) {
-        const Greatest found = greatest(measure_of(Quantity::length, machine, shaft), box);
-        if (!found.value || clearly_above(Length::from_mm(*found.value), *limits.longest)) return false;
-    }
-    return within(machine, shaft, box, Quantity::tractor_angle, limits.tractor) &&
-           within(machine, shaft, box, Quantity::implement_angle, limits.implement);
+    const ShaftsOnGrid shafts(machine, shaft, box);
+    const auto length = [&](double value) { return !clearly_above(Length::from_mm(value), *limits.longest); };
+    if (limits.longest && !holds_over(Quantity::length, machine, shaft, shafts, length)) return false;
+    const auto within = [&](Quantity quantity, const std::optional<Angle>& limit) {
+        return !limit || holds_over(quantity, machine, shaft, shafts, [&](double value) { return angle_of_measure(value) <= *limit; });
+    };
+    return within(Quantity::tractor_angle, limits.tractor) && within(Quantity::implement_angle, limits.implement);
 }
 
 // The whole number furthest from `good`, which serves, towards `wanted` that serves, where what is nearer always does.

@@ -1,5 +1,7 @@
 #include "shaftcut/trade/hitch/hitch_curve.hpp"
 
+#include "hitch/shafts_on_grid.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -21,8 +23,9 @@ std::vector<TurnPoint> lengths_against_turn(const Trailed& machine, const HitchS
     for (int i = 0; i < points; ++i) {
         box.middle[0] = spaced(-furthest, furthest, i, points);
         const auto level = shaft_in_place(whole, shaft, box.middle);
-        const Greatest nearest = greatest(measure_of(Quantity::closeness, whole, shaft), box);
-        const Greatest longest = greatest(measure_of(Quantity::length, whole, shaft), box);
+        const ShaftsOnGrid shafts(whole, shaft, box);
+        const Greatest nearest = greatest_over(Quantity::closeness, whole, shaft, shafts);
+        const Greatest longest = greatest_over(Quantity::length, whole, shaft, shafts);
         if (!level || !nearest.value || !longest.value) continue;
         curve.push_back({Angle::from_radians(box.middle[0]), Length::from_mm(level->length), Length::from_mm(-*nearest.value),
                          Length::from_mm(*longest.value), Angle::from_radians(level->tractor_angle()),

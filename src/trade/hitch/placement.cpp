@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "hitch/shafts_on_grid.hpp"
+
 namespace shaftcut {
 namespace {
 
@@ -176,13 +178,17 @@ std::optional<BentShaft> shaft_in_place(const Machine& machine, const HitchShaft
                       {input->groove - shaft.implement.cross_to_groove.mm() * input->axis, input->axis, shaft.implement.spacing.mm()});
 }
 
+JointPair joints_of(const BentShaft& bent, const HitchShaft& shaft, double out_of_phase)
+{
+    return {shaft.tractor.spacing == Length() ? bent.tractor_angle() : 0.0, shaft.implement.spacing == Length() ? bent.implement_angle() : 0.0, angle_between_planes(bent) - out_of_phase};
+}
+
 std::optional<JointPair> joints_in_place(const Machine& machine, const HitchShaft& shaft, const Coordinates& position,
                                          double out_of_phase)
 {
     const auto bent = shaft_in_place(machine, shaft, position);
     if (!bent) return std::nullopt;
-    return JointPair{shaft.tractor.spacing == Length() ? bent->tractor_angle() : 0.0,
-                     shaft.implement.spacing == Length() ? bent->implement_angle() : 0.0, angle_between_planes(*bent) - out_of_phase};
+    return joints_of(*bent, shaft, out_of_phase);
 }
 
 }  // namespace shaftcut

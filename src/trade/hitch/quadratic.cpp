@@ -12,17 +12,6 @@ enum class Held { low, high, free };
 
 using Rows = std::array<std::array<double, 4>, 3>;
 
-double value_at(const Quadratic& model, const Point& point)
-{
-    double value = model.value;
-    for (std::size_t i = 0; i < 3; ++i) {
-        const double d = point[i] - model.centre[i];
-        value += model.slope[i] * d;
-        for (std::size_t j = 0; j < 3; ++j) value += model.curvature[i][j] * d * (point[j] - model.centre[j]) / 2;
-    }
-    return value;
-}
-
 // Gauss elimination with pivots; empty where the rows do not decide.
 std::optional<Point> solved(Rows rows)
 {
@@ -65,6 +54,17 @@ std::optional<Point> stationary(const Quadratic& model, const std::array<Held, 3
 }
 
 }  // namespace
+
+double value_at(const Quadratic& model, const Point& point)
+{
+    double value = model.value;
+    for (std::size_t i = 0; i < 3; ++i) {
+        const double d = point[i] - model.centre[i];
+        value += model.slope[i] * d;
+        for (std::size_t j = 0; j < 3; ++j) value += model.curvature[i][j] * d * (point[j] - model.centre[j]) / 2;
+    }
+    return value;
+}
 
 Point greatest_within(const Quadratic& model, const Point& low, const Point& high)
 {

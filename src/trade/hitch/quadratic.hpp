@@ -15,6 +15,8 @@ struct Quadratic {
     std::array<Point, 3> curvature{};
 };
 
+double value_at(const Quadratic& model, const Point& point);
+
 // Where the quadratic is greatest between `low` and `high`, exactly: the stationary point of each of the box's faces, edges
 // and corners and of its inside that lies on it is compared.
 Point greatest_within(const Quadratic& model, const Point& low, const Point& high);
