@@ -36,7 +36,7 @@ def states(bench):
     sample(bench, "refused-overlap")
     yield "refused"
     page.touch("#to-choose")
-    until(lambda: page.all("#choices li"))
+    until(lambda: page.all("#choices .big, #choices .fault"))
     yield "choose"
     page.touch("#choose [data-view-to]")
     page.touch("#to-quote")
@@ -113,7 +113,8 @@ def nothing_from_elsewhere(bench):
         pass
     hosts = set(page.js("return performance.getEntriesByType('resource').map((one) => new URL(one.name).host)"))
     assert hosts == {bench.address.split("/")[2]}, hosts
-    assert not page.complaints(), page.complaints()
+    complaints = page.complaints()
+    assert not complaints, complaints[:5]
 
 
 def tests(bench, short):

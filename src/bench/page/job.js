@@ -46,11 +46,10 @@ function make(parent, step) {
 }
 
 /** An element that says nothing any more but which it is.
- * @param {Element} one @param {string} step */
-function says_nothing(one, step) {
-  const key = /\[([\w-]+)=/.exec(step);
-  return ![...one.childNodes].some((node) => node.nodeType !== Node.TEXT_NODE) && [...one.attributes].every((a) => key && a.name === key[1]);
-}
+ * @param {Element} one @param {string} key the attribute that tells which */
+const says_nothing = (one, key) => ![...one.childNodes].some((node) => node.nodeType !== Node.TEXT_NODE) && [...one.attributes].every((a) => a.name === key);
+
+const KEPT = ['shaft', 'fit', 'trailed', 'mounted', 'end', 'tubes'];
 
 /** @param {Element} one */
 function take_out(one) {
@@ -63,6 +62,9 @@ export class Job {
   /** @param {string} xml @param {string} [root] */
   constructor(xml, root = 'job') {
     this.doc = new DOMParser().parseFromString(xml, 'application/xml');
+    /** What was emptied keeps its place, for it may be typed again, but is not written.
+     * @type {WeakMap<Element, string>} */
+    this.emptied = new WeakMap();
     this.readable = this.doc.documentElement.tagName === root && !this.doc.querySelector('parsererror');
   }
   get root() { return this.doc.documentElement; }
@@ -78,7 +80,7 @@ export class Job {
     const one = this.element(path);
     return one ? one.getAttribute(parts(path).attribute) || '' : '';
   }
-  /** An empty value takes the attribute away, and the element that then says nothing.
+  /** An empty value takes the attribute away; an element that then says nothing is not written.
    * @param {string} path @param {string | null} value */
   set(path, value) {
     const {steps, attribute} = parts(path);
@@ -91,9 +93,10 @@ export class Job {
   unset(path, steps, attribute) {
     const one = this.element(path);
     if (!one) return;
-    if (attribute) one.removeAttribute(attribute);
-    const keep = ['shaft', 'fit', 'trailed', 'mounted', 'end', 'tubes'];
-    if (!attribute || (steps.length && says_nothing(one, steps[steps.length - 1]) && !keep.includes(one.tagName))) take_out(one);
+    if (!attribute) return take_out(one);
+    one.removeAttribute(attribute);
+    const key = /\[([\w-]+)=/.exec(steps[steps.length - 1] || '');
+    if (steps.length && !KEPT.includes(one.tagName)) this.emptied.set(one, key ? key[1] : '');
   }
   /** @param {string} path */
   remove(path) { this.unset(path, parts(path).steps, ''); }
@@ -120,7 +123,12 @@ export class Job {
   }
   text() {
     const declaration = '<?xml version="1.0" encoding="UTF-8"?>\n';
-    return declaration + new XMLSerializer().serializeToString(this.doc).replace(/^<\?xml[^>]*\?>\s*/, '') + '\n';
+    const copy = /** @type {XMLDocument} */ (this.doc.cloneNode(true)), copies = [...copy.querySelectorAll('*')];
+    [...this.doc.querySelectorAll('*')].forEach((one, n) => {
+      const key = this.emptied.get(one);
+      if (key !== undefined && says_nothing(one, key)) take_out(copies[n]);
+    });
+    return declaration + new XMLSerializer().serializeToString(copy).replace(/^<\?xml[^>]*\?>\s*/, '') + '\n';
   }
 }
 

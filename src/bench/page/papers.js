@@ -3,6 +3,7 @@ import {Job} from './job.js';
 import {rebuild_fits} from './form.js';
 import {post} from './server.js';
 import {edited, id, state, t} from './state.js';
+import {show_view} from './views.js';
 
 /** A line that is read out; it goes with the next.
  * @param {string} says */
@@ -53,6 +54,7 @@ export function open_job(xml) {
   state.faults = [];
   state.saw = {};
   state.unknown = !job.get('shaft@series') && job.get('shaft@shape') !== '';
+  show_view('form');
   state.names = 0;
   state.skipped.clear();
   rebuild_fits();
