@@ -96,11 +96,13 @@ export function closed_figure() {
     tiles.forEach(({side, kind, one}, n) => {
       one.setAttribute('aria-pressed', String(joint_at(side) === kind));
       one.setAttribute('aria-label', `${t(side)}: ${t(kind)}`);
-      place(one, side === 'tractor' ? 0 : width - TILE - 4, y + 66 + (n % 2) * 94, TILE + 4);
+      const step = n % 2, beside = width > 4 * (TILE + 16) + 24;
+      const from_end = beside ? step * (TILE + 16) : 0;
+      place(one, side === 'tractor' ? from_end : width - TILE - 4 - from_end, y + 66 + (beside ? 0 : step * 94), TILE + 4);
     });
     const from = from_cross('tractor', reference), to = width - from_cross('implement', reference);
     const names = `<text x="2" y="${y + 56}" font-size="17" font-weight="700">${escaped(t('tractor'))}</text><text x="${width - 2}" y="${y + 56}" font-size="17" font-weight="700" text-anchor="end">${escaped(t('implement'))}</text>`;
-    return [y + 256, together(width, y, reference, 0) + dimension(frame(width, y, false), from, to, -58, -12) + names, t('closed_drawing')];
+    return [y + (width > 4 * (TILE + 16) + 24 ? 162 : 256), together(width, y, reference, 0) + dimension(frame(width, y, false), from, to, -58, -12) + names, t('closed_drawing')];
   });
 }
 
@@ -125,7 +127,7 @@ export function half_figure(which) {
   return figure(`${which}-half`, (width, place) => {
     const side = which === 'inner' ? inner_side() : inner_side() === 'tractor' ? 'implement' : 'tractor';
     const turned = side === 'implement', y = box_height() + 46, at = frame(width, y, turned);
-    const end = width - 12, guard_end = end - 34, box_width = Math.min(190, width - 186), middle = INNER + (guard_end - INNER) / 2 - 14;
+    const end = width - 12, guard_end = end - 34, box_width = Math.min(190, width - 204), middle = INNER + (guard_end - INNER) / 2 - 14;
     const x = (turned ? width - middle : middle) - box_width / 2;
     place(guard_box, x, 2, box_width);
     place(length, x, y + 42, box_width);

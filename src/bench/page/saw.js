@@ -57,13 +57,39 @@ function touch_off(key) {
   return {one, show};
 }
 
+/** A sentence whose squares can be touched and whose boxes typed in, each with the last word before it, which names it.
+ * @param {string} key @param {string} says @returns {(Node | string)[]} */
+function ticks(key, says) {
+  const words = says.split(/([☐▭])/);
+  return words.flatMap((each, n) => {
+    if (n % 2) return [];
+    const entry = words[n + 1], cut = entry ? each.trimEnd().lastIndexOf(' ') + 1 : each.length;
+    if (!entry) return [each];
+    const name = each.trim().replace(/^[.;:·?]+ */, '') || t('touch_off');
+    return [each.slice(0, cut), make('span', {class: 'held'}, each.slice(cut).trimEnd(), entry === '☐' ? tick(`${key}.${n}`, name) : reading(`${key}.${n}`, name))];
+  });
+}
+/** @param {string} key @param {string} name */
+function reading(key, name) {
+  const one = make('input', {class: 'reading', inputmode: 'decimal', 'aria-label': name, value: (state.saw.read || {})[key] || '', oninput: () => { state.saw.read = {...state.saw.read, [key]: one.value}; keep(); }});
+  return one;
+}
+/** @param {string} key @param {string} name */
+function tick(key, name) {
+  const ticked = () => Boolean((state.saw.done || {})[key]);
+  const one = button('', () => { state.saw.done = {...state.saw.done, [key]: !ticked()}; keep(); show_it(); }, {class: 'tick', 'aria-label': name, 'data-done': key});
+  const show_it = () => { one.textContent = ticked() ? '✓' : ''; one.setAttribute('aria-pressed', String(ticked())); };
+  show_it();
+  return one;
+}
+
 /** @param {string} side @param {import('./state.js').Step} step @param {import('./state.js').Confirm[]} confirm */
 function step_item(side, step, confirm) {
   const done = touch_off(`${side}${step.number}`);
   const lengths = (step.lengths || []).map((each) => make('span', {class: 'length'}, make('span', {class: 'disc'}, each.letter), ` ${each.says}`));
   const here = confirm.filter((one) => one.step === step.number);
   const says = step.says.filter((each) => !here.some((one) => one.says === each));
-  const item = make('li', {value: step.number}, make('div', {}, ...(step.heading ? [make('h4', {}, step.heading)] : []), ...says.map((each) => make('p', {}, each)),
+  const item = make('li', {value: step.number}, make('div', {}, ...(step.heading ? [make('h4', {}, step.heading)] : []), ...says.map((each, n) => make('p', {}, ...ticks(`${side}${step.number}.${n}`, each))),
     ...(here.length ? [make('ul', {class: 'confirm'}, ...here.map(confirmation))] : []), ...(lengths.length ? [make('p', {class: 'lengths'}, ...lengths)] : [])), done.one);
   done.show();
   return item;
