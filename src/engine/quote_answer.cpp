@@ -34,6 +34,20 @@ DiscountAsked discount_of(const std::string& text, const Currency& currency)
     return read && *read > Money() ? DiscountAsked(*read) : std::nullopt;
 }
 
+// "2:12.5": of the second line; nothing where it is not that.
+std::optional<QuantityAsked> quantity_of(const std::string& text)
+{
+    constexpr std::int64_t most_lines = 100'000, most_of_a_line = 1'000'000;
+    const std::size_t colon = text.find(':');
+    if (colon == std::string::npos) return std::nullopt;
+    const auto line = parse_whole(std::string_view(text).substr(0, colon), 1, most_lines);
+    const auto quantity = parse_thousandths(std::string_view(text).substr(colon + 1), most_of_a_line);
+    const auto* number = std::get_if<std::int64_t>(&line);
+    const auto* thousandths = std::get_if<std::int64_t>(&quantity);
+    if (!number || !thousandths) return std::nullopt;
+    return QuantityAsked{static_cast<std::size_t>(*number), {*thousandths}};
+}
+
 std::vector<std::string> services_of(const Prices& prices)
 {
     std::vector<std::string> names;
@@ -73,6 +87,8 @@ public:
             return refused(too_great(w_));
         }
         for (const QuotePaper& paper : answer_.papers)
+            if (asks_of_no_line(paper.quote, request_)) return refused(no_such_line(w_));
+        for (const QuotePaper& paper : answer_.papers)
             if (discount_is_too_great(paper.quote)) return refused(discount_too_great(asked_.discount, w_));
         return std::move(answer_);
     }
@@ -94,6 +110,11 @@ private:
         request_.alternatives = asked_.alternatives;
         if (!asked_.discount.empty()) request_.discount = discount_of(asked_.discount, prices.currency);
         if (!asked_.discount.empty() && !request_.discount) return no_discount(asked_.discount, prices.currency.digits, w_);
+        for (const std::string& text : asked_.quantities) {
+            const auto quantity = quantity_of(text);
+            if (!quantity) return no_quantity(text, w_);
+            request_.quantities.push_back(*quantity);
+        }
         const std::vector<std::string> known = services_of(prices);
         for (const std::string& service : asked_.services)
             if (!prices.services.contains(service)) return no_such_service(service, nearest_name(service, known), known, w_);

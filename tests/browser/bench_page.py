@@ -4,6 +4,7 @@ import time
 import xml.etree.ElementTree as ElementTree
 
 from selenium import webdriver
+from selenium.common.exceptions import StaleElementReferenceException
 from selenium.webdriver.chrome.service import Service
 from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
@@ -98,7 +99,10 @@ class Page:
         return element
 
     def touch(self, selector):
-        self.bring(self.one(selector)).click()
+        try:
+            self.bring(self.one(selector)).click()
+        except StaleElementReferenceException:  # drawn anew between the look and the touch
+            self.bring(self.one(selector)).click()
 
     def touch_tile(self, path, value):
         """The tile of this value; not again where it holds already."""

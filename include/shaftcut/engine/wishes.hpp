@@ -29,9 +29,10 @@ struct Wishes {
 };
 
 // Of a quote. `issued`: its day, YYYY-MM-DD; empty: the job's own. `discount`: "5%" or an amount in the currency of the prices, "12.50"; empty: none.
+// `quantities`: of a job's quote, "2:12.5" for its second line.
 struct QuoteWishes {
     std::string issued = {}, discount = {};
-    std::vector<std::string> services = {};
+    std::vector<std::string> services = {}, quantities = {};
     bool alternatives = false;      // those of a refused cut come in any case
     bool before_measuring = false;  // an estimate, of a job without a shaft and a fit
     std::function<void(std::size_t done, std::size_t of)> quoted = {};  // after each order of a list

@@ -10,7 +10,7 @@ let changes = {};
 let discount = '', timer = 0;
 
 function wishes() {
-  const list = Object.entries(changes).filter(([, value]) => value !== '').map(([line, value]) => `&quantity=${encodeURIComponent(`${line}:${value}`)}`);
+  const list = Object.entries(changes).filter(([, value]) => value !== '').map(([line, value]) => `&quantity=${encodeURIComponent(`${Number(line) + 1}:${value}`)}`);
   return list.join('') + (discount ? `&discount=${encodeURIComponent(discount)}` : '');
 }
 const later = () => { clearTimeout(timer); timer = window.setTimeout(ask, 250); };
@@ -19,7 +19,7 @@ const later = () => { clearTimeout(timer); timer = window.setTimeout(ask, 250); 
 function row(line, number) {
   const key = String(number);
   const input = make('input', {inputmode: 'decimal', 'aria-label': `${t('quantity')}: ${line.text}`, 'data-line': key, value: changes[key] || String(line.quantity), oninput: () => { changes[key] = input.value.replace(',', '.'); later(); }});
-  return make('tr', {}, make('td', {}, line.text, ...(line.missing ? [make('p', {class: 'fault'}, line.missing)] : [])), make('td', {}, input, ` ${line.unit || ''}`), make('td', {class: 'money'}, line.each || ''), make('td', {class: 'money', 'data-amount': key}, line.amount || ''));
+  return make('tr', {}, make('td', {}, line.text, ...(line.missing ? [make('p', {class: 'fault'}, line.missing)] : [])), make('td', {}, ...(line.unit === 'flat' ? [] : [input, ` ${line.unit || ''}`])), make('td', {class: 'money'}, line.each || ''), make('td', {class: 'money', 'data-amount': key}, line.amount || ''));
 }
 
 let shape = '';

@@ -216,6 +216,18 @@ std::vector<QuoteLine> merged(const std::vector<QuoteLine>& lines)
     return kept;
 }
 
+std::vector<QuoteLine> with_quantities(std::vector<QuoteLine> lines, const QuoteRequest& request)
+{
+    for (const QuantityAsked& asked : request.quantities) {
+        if (asked.line == 0 || asked.line > lines.size()) continue;
+        QuoteLine& line = lines[asked.line - 1];
+        line.quantity = asked.quantity;
+        if (line.missing == NotPriced::minutes && line.each) line.missing.reset();
+        count_amount(line);
+    }
+    return lines;
+}
+
 bool all_priced(const std::vector<QuoteLine>& lines)
 {
     return std::all_of(lines.begin(), lines.end(), [](const QuoteLine& line) { return line.amount.has_value(); });

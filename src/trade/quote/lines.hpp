@@ -33,6 +33,9 @@ std::vector<QuoteLine> lines_of(const BuildPlan& plan, const Catalogue& catalogu
 // Lines for the same thing at the same price as one, in the order in which each first stands.
 std::vector<QuoteLine> merged(const std::vector<QuoteLine>& lines);
 
+// With the quantities that are asked; minutes that the configuration does not state are stated by one.
+std::vector<QuoteLine> with_quantities(std::vector<QuoteLine> lines, const QuoteRequest& request);
+
 bool all_priced(const std::vector<QuoteLine>& lines);
 // Whether any is for what must be ordered or made.
 bool any_ordered(const std::vector<QuoteLine>& lines);

@@ -48,7 +48,7 @@ void add_services(std::vector<QuoteLine>& lines, const QuoteMeans& means)
 
 void finish(Quote& quote, std::vector<QuoteLine> lines, const QuoteMeans& means)
 {
-    quote.lines = with_charges(merged(lines), means);
+    quote.lines = with_charges(with_quantities(merged(lines), means.request), means);
     const bool ordered = any_ordered(quote.lines), priced = all_priced(quote.lines);
     if (ordered) quote.lead_days = lead_days_of(quote.lines);
     if (priced && !quote.lines.empty()) quote.totals = totals_of(quote.lines, means.prices, ordered);
@@ -107,7 +107,7 @@ std::vector<QuoteLine> done_all_the_same(const QuoteMeans& means)
 // A bill of what was done has neither a minimum nor a discount.
 void finish_refused(Quote& quote, const QuoteMeans& means)
 {
-    quote.lines = merged(done_all_the_same(means));
+    quote.lines = with_quantities(merged(done_all_the_same(means)), means.request);
     if (all_priced(quote.lines) && !quote.lines.empty()) quote.totals = totals_of(quote.lines, means.prices, false);
     quote.discount.reset();
     quote.verdict = QuoteVerdict::refused;
@@ -198,6 +198,13 @@ Quote quote_before_measuring(const Job& job, const QuoteMeans& means)
     quote.totals = totals_of(quote.lines, means.prices, false);
     quote.total_up_to = totals_of(at_most(quote.lines), means.prices, false).total;
     return quote;
+}
+
+bool asks_of_no_line(const Quote& quote, const QuoteRequest& request)
+{
+    const auto is_charge = [](const QuoteLine& line) { return std::holds_alternative<MinimumCharge>(line.what) || std::holds_alternative<Discount>(line.what); };
+    return std::any_of(request.quantities.begin(), request.quantities.end(),
+                       [&](const QuantityAsked& asked) { return asked.line == 0 || asked.line > quote.lines.size() || is_charge(quote.lines[asked.line - 1]); });
 }
 
 bool discount_is_too_great(const Quote& quote)

@@ -153,6 +153,13 @@ std::string no_discount(const std::string& text, int decimals, const Wording& w)
     return w("--discount {text} is no discount; write a percentage above 0% and up to 100%, such as 5%, or an amount above 0 with at most {decimals} decimals", {{"text", quoted(text)}, {"decimals", decimals}});
 }
 
+std::string no_quantity(const std::string& text, const Wording& w)
+{
+    return w("quantity {text} is none of a line; write the line's number, a colon and a figure from 0 to 1000000, such as 2:12.5", {{"text", quoted(text)}});
+}
+
+std::string no_such_line(const Wording& w) { return w("a quantity is asked of a line that there is not, or that has none of its own"); }
+
 std::string discount_too_great(const std::string& text, const Wording& w)
 {
     return w("--discount {text} is more than there is to pay at the rate that it is taken off; write a smaller one", {{"text", quoted(text)}});

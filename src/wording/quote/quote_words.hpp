@@ -23,6 +23,8 @@ std::string no_alternative(const Wording& w);
 std::string no_prices(const Wording& w);                                    // workshop.xml states none
 std::string no_discount(const std::string& text, int decimals, const Wording& w);  // neither 5% nor 12.50
 std::string discount_too_great(const std::string& text, const Wording& w);
+std::string no_quantity(const std::string& text, const Wording& w);          // no 2:12.5
+std::string no_such_line(const Wording& w);                                 // a quantity is asked of a line that has none
 std::string too_great(const Wording& w);                                    // amounts that cannot be counted
 std::string no_such_service(const std::string& name, const std::string& nearest, const std::vector<std::string>& known, const Wording& w);
 

@@ -132,6 +132,34 @@ TEST_CASE("the minimum charge is a line of its own, and none at its edge")
     CHECK(more.lines.back().amount == minor(1));
 }
 
+TEST_CASE("a line's quantity is what was asked, and every total follows")
+{
+    Quoted some;
+    const Quote before = some.of(job());
+    some.request.quantities = {{1, {20'000}}};
+    const Quote after = some.of(job());
+    REQUIRE(after.lines.size() == before.lines.size());
+    CHECK(after.lines[0].quantity == BilledQuantity{20'000});
+    CHECK(after.lines[0].amount == minor(2'000));  // 20 minutes at 60.00 an hour
+    CHECK(after.lines[1].amount == before.lines[1].amount);
+    CHECK(after.totals.value().net == before.totals.value().net - *before.lines[0].amount + minor(2'000));
+    CHECK_FALSE(asks_of_no_line(after, some.request));
+    some.request.quantities = {{before.lines.size() + 1, {1'000}}};
+    CHECK(asks_of_no_line(some.of(job()), some.request));
+}
+
+TEST_CASE("minutes that the configuration does not state are stated by the quantity asked; a charge has none")
+{
+    Quoted some;
+    some.prices.minutes.erase(PricedWork::cut_tube);
+    CHECK(some.of(job()).verdict == QuoteVerdict::incomplete);
+    some.request.quantities = {{1, {12'000}}};
+    CHECK(some.of(job()).verdict == QuoteVerdict::complete);
+    some.request.discount = minor(100);
+    some.request.quantities = {{some.of(job()).lines.size(), {1'000}}};
+    CHECK(asks_of_no_line(some.of(job()), some.request));
+}
+
 TEST_CASE("a discount is a line, of each rate its own part")
 {
     Quoted some;

@@ -13,11 +13,18 @@
 
 namespace shaftcut {
 
+// Of a job's quote: what stands in the place of a line's own quantity. `line` from 1, as they are printed.
+struct QuantityAsked {
+    std::size_t line = 1;
+    BilledQuantity quantity;
+};
+
 // What the service writer adds. A percent of the whole or an amount; `services` by the names that the configuration has for them.
 struct QuoteRequest {
     std::string date;  // YYYY-MM-DD; empty: the job's own
     std::optional<std::variant<Percent, Money>> discount = {};
     std::vector<std::string> services = {};
+    std::vector<QuantityAsked> quantities = {};
     bool alternatives = false;  // those of a cut that is refused are offered in any case
 };
 
@@ -53,6 +60,9 @@ private:
 
 // Of a job that holds no more than whose it is: the workshop's usual lines, from one amount to another, and its measuring.
 Quote quote_before_measuring(const Job& job, const QuoteMeans& means);
+
+// Whether a quantity is asked of a line that there is not, or that is a charge on the others and has none.
+bool asks_of_no_line(const Quote& quote, const QuoteRequest& request);
 
 // Whether the discount is more than what it is taken off, of the quote or of an offer in it.
 bool discount_is_too_great(const Quote& quote);
