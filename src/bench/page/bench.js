@@ -6,7 +6,7 @@ import {build_drafts} from './drafts.js';
 import {build_form} from './form.js';
 import {build_identify} from './identify.js';
 import {enough} from './next.js';
-import {build_pairing} from './pairing.js';
+import {build_pair_door, build_pairing} from './pairing.js';
 import {build_papers} from './papers.js';
 import {build_quote} from './quote.js';
 import {build_saw} from './saw.js';
@@ -51,6 +51,7 @@ function build() {
   build_choose();
   build_quote();
   build_identify();
+  build_pair_door();
   id('to-rest').addEventListener('click', () => { id('rest').tabIndex = -1; id('rest').scrollIntoView(); id('rest').focus({preventScroll: true}); });
   on_enter(go_to_next);
   on_edit(() => { if (enough()) ask_soon(enough); else state.view = null; });
@@ -64,7 +65,7 @@ async function start() {
   if (reply.json) {
     state.catalogue = reply.json;
     build();
-  } else if (reply.status === 401 || reply.status === 403) build_pairing(start);
+  } else if (reply.status === 401 || reply.status === 403) build_pairing(reply.says, start);
   else setTimeout(start, 1000);
 }
 start();

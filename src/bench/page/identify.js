@@ -2,10 +2,12 @@
 import {box, choice, forget} from './boxes.js';
 import {frame, joint, picture, section, tube, axis} from './drawing.js';
 import {Job} from './job.js';
+import {document_out} from './papers.js';
 import {post} from './server.js';
 import {button, edited, escaped, id, make, state, t} from './state.js';
 import {on_open, show_view} from './views.js';
 
+const LOOKS = [['circlip', 'inside', 'outside'], ['nipple', 'cross', 'cap']];
 const PARTS = ['tractor', 'tubes', 'implement'];
 let measures = new Job('<measures/>', 'measures');
 let part = 'tubes', timer = 0, asked = 0;
@@ -13,16 +15,23 @@ let part = 'tubes', timer = 0, asked = 0;
 const source = () => ({root: measures.root, get: (/** @type {string} */ path) => measures.get(path), set: (/** @type {string} */ path, /** @type {string} */ value) => {
   measures.set(path, value);
   const kind = path.endsWith('@joint');
-  if (kind && !value) measures.remove(path.split('@')[0]);
+  if (kind) forget_joint(path.split('@')[0], value);
   if (kind || path.endsWith('@measured-in')) draw();
   clearTimeout(timer);
   timer = window.setTimeout(ask, 150);
 }});
+/** What was read of a joint of the other kind says nothing of this one.
+ * @param {string} end @param {string} value */
+function forget_joint(end, value) {
+  for (const what of ['cross', 'spacing']) while (measures.element(`${end}/${what}`)) measures.remove(`${end}/${what}`);
+  if (!value) measures.remove(end);
+}
 const length = (/** @type {string} */ path, /** @type {string} */ word) => box(path, word, 'length', source);
 
 /** @param {string} cross path of the cross @param {string} word */
 function cross_boxes(cross, word) {
   return make('fieldset', {}, make('legend', {}, t(word)), length(`${cross}/span@length`, 'span'), length(`${cross}/cap@diameter`, 'cap'),
+    ...LOOKS.map(([look, ...words]) => choice(`${cross}@${look}`, `measure_${look}`, words.map((each) => ({word: each, says: t(`${look}_${each}`)})), {source})),
     measures.get(`${cross}/cap@diameter`) ? choice(`${cross}/cap@measured-in`, 'cap_where', [{word: 'bore', says: t('cap_bore')}], {source}) : make('span'));
 }
 
@@ -61,12 +70,21 @@ function draw() {
   forget();
 }
 
+/** What to measure: the part, which cross or tube of it, the figure; again, where it was read before.
+ * @param {any} next */
+function named(next) {
+  const words = next.measure.split(' '), again = words[words.length - 1] === 'again' ? words.pop() : '';
+  const kind = words.pop() || '', tube = next.part === 'tubes';
+  const which = words.map((/** @type {string} */ word) => word === 'inner' || word === 'outer' ? t(tube ? `${word}_tube_of` : `${word}-cross`) : t(`measure_${word}`));
+  return [...(next.part ? [t(next.part)] : []), ...which, t(`measure_${kind.replace(/-/g, '_')}`), ...(again ? [t('measure_again')] : [])].join(' · ');
+}
+
 /** @param {any} answer */
 function show(answer) {
   const one = (/** @type {any} */ each) => make('li', {'data-series': each.name}, make('strong', {}, each.name), ` ${each.percent > 95 ? '> 95' : Math.round(each.percent)} %`);
   const next = answer.next && answer.next[0];
   id('identify-says').replaceChildren(make('p', {class: 'verdict', 'data-identified': answer.verdict}, answer.says || t(`identified_${answer.verdict}`)),
-    ...(next ? [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', 'data-next': `${next.part} ${next.measure}`}, next.says || `${t(next.part)}: ${t(`measure_${next.measure.replace(/[ -]/g, '_')}`)}`), make('p', {class: 'small'}, next.takes || '')] : []),
+    ...(next ? [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', 'data-next': `${next.part} ${next.measure}`}, named(next)), make('p', {class: 'small'}, next.takes || '')] : []),
     make('ul', {class: 'series'}, ...answer.series.map(one)),
     ...(answer.verdict === 'one' || answer.verdict === 'mixed' ? [button(t('to_the_cut'), () => void to_cut(answer), {id: 'to-cut'})] : []));
   if (next && next.part !== part && PARTS.includes(next.part)) id('identify-parts').querySelector(`[data-part="${next.part}"]`)?.classList.add('lit');
@@ -98,6 +116,7 @@ async function to_cut(answer) {
 }
 
 export function build_identify() {
+  id('identify-sheet').addEventListener('click', () => document_out('identify-sheet', 'pdf', measures.text()));
   addEventListener('resize', () => { if (!id('identify').hidden) draw_parts(part); });
   on_open('identify', () => {
     if (!measures.get('@shaft')) measures = new Job(`<measures shaft="${state.job.get('@order')}" date="${state.job.get('@date')}" units="${state.job.get('@units')}"/>`, 'measures');

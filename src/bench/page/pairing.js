@@ -1,16 +1,32 @@
-// A tablet that the PC beside the saw does not know yet: the code that it shows is typed in here.
-import {id} from './state.js';
+// A tablet that the PC beside the saw does not know yet types the code that the PC's own page shows.
+import {id, make, state, t} from './state.js';
 
-/** @param {() => void} then */
-export function build_pairing(then) {
-  id('pairing').hidden = false;
-  const code = /** @type {HTMLInputElement} */ (id('code'));
-  id('pairing').addEventListener('submit', async (e) => {
+/** Before there are words: the server's own sentence says what to do.
+ * @param {string} says @param {() => void} then */
+export function build_pairing(says, then) {
+  const form = id('pairing'), code = /** @type {HTMLInputElement} */ (id('code'));
+  form.hidden = false;
+  id('pairing-says').textContent = says;
+  form.onsubmit = async (e) => {
     e.preventDefault();
     const reply = await fetch('/pair', {method: 'POST', headers: {'Content-Type': 'application/xml'}, body: `<pair code="${code.value.replace(/\D/g, '')}"/>`});
     code.value = '';
-    if (!reply.ok) return void code.setAttribute('aria-invalid', 'true');
-    id('pairing').hidden = true;
+    if (!reply.ok) return void (id('pairing-says').textContent = (await reply.json()).says);
+    form.hidden = true;
     then();
+  };
+}
+
+/** On the PC's own page: the code, and who is paired. */
+export function build_pair_door() {
+  const door = id('pair-door');
+  door.hidden = !state.catalogue.pairing;
+  door.addEventListener('toggle', async () => {
+    if (!door.hasAttribute('open')) return;
+    const reply = await fetch('/pairing');
+    if (!reply.ok) return;
+    const pairing = await reply.json();
+    id('pair-says').replaceChildren(make('p', {}, t('pair_hint', pairing.address)), make('p', {class: 'verdict', id: 'pair-code'}, pairing.code.replace(/(\d{4})(\d{4})/, '$1 $2')), make('p', {class: 'small'}, t('pair_read_along')),
+      make('ul', {}, ...pairing.tablets.map((/** @type {any} */ one) => make('li', {}, `${one.number} · ${one.paired} · ${one.client}`))));
   });
 }

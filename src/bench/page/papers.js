@@ -30,13 +30,13 @@ export async function document_out(what, ending, body = state.job.text(), more =
     const name = reply.name || `${state.job.get('@order')}-${what}.${ending}`;
     hand_out(reply.blob, name);
     say(t('made', name));
-  } else say(reply.status === 0 ? t('offline') : t('not_made'));
+  } else say(reply.status === 0 ? t('offline') : (reply.json && reply.json.says) || t('not_made'));
 }
 
 async function print() {
   say(t('making'));
   const reply = await post('/print?what=cut-sheet', state.job.text());
-  say(t(reply.status === 200 ? 'printed' : reply.status === 0 ? 'offline' : 'not_made'));
+  say((reply.json && reply.json.says) || t(reply.status === 200 ? 'printed' : reply.status === 0 ? 'offline' : 'not_made'));
 }
 
 export function job_out() {

@@ -38,7 +38,7 @@ function show(quote) {
 async function ask() {
   const reply = await post(`/quote?units=${state.job.get('@units')}${wishes()}`, state.job.text());
   if (reply.status === 200) show(reply.json);
-  else id('quote-verdict').textContent = reply.status === 422 ? reply.json.faults.map((/** @type {any} */ one) => one.says).join(' ') : t(reply.status ? 'not_made' : 'offline');
+  else id('quote-verdict').textContent = reply.status === 422 ? [...reply.json.faults.map((/** @type {any} */ one) => one.says), reply.json.says || ''].join(' ') : t(reply.status ? 'not_made' : 'offline');
 }
 
 export function build_quote() {

@@ -19,9 +19,10 @@ export async function post(route, body) {
 export async function get_catalogue() {
   try {
     const reply = await fetch('/catalogue');
-    return {status: reply.status, json: reply.ok ? await reply.json() : null};
+    const json = await reply.json();
+    return {status: reply.status, json: reply.ok ? json : null, says: json.says || ''};
   } catch {
-    return {status: 0, json: null};
+    return {status: 0, json: null, says: ''};
   }
 }
 

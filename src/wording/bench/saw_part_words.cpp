@@ -95,6 +95,17 @@ BenchWords identify_words(const Wording& w)
             {"measure_spacing", w("between its two crosses")},
             {"measure_width", w("width of a tube")},
             {"measure_wall", w("wall of a tube")},
+            {"measure_other", w("the other one")},
+            {"measure_second", w("the second pair of caps")},
+            {"measure_again", w("once more")},
+            {"measure_circlip", w("look: where its circlips sit")},
+            {"circlip_inside", w("in the bores of the yoke")},
+            {"circlip_outside", w("outside, in the caps")},
+            {"measure_nipple", w("look: where its grease nipple sits")},
+            {"nipple_cross", w("on the cross")},
+            {"nipple_cap", w("on a cap")},
+            {"measure_closed", w("closed length")},
+            {"identify_sheet", w("Print what was found (PDF)")},
             {"to_the_cut", w("To the cut with this series")}};
 }
 
