@@ -1,10 +1,10 @@
 #include "tablets.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <limits>
 
 #include "day.hpp"
-#include "parse.hpp"
 #include "secrets.hpp"
 
 namespace shaftcut {
@@ -26,15 +26,24 @@ std::vector<std::string_view> split(std::string_view text, char at)
 
 bool is_hash(std::string_view text) { return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string_view::npos; }
 
+// The words' strict reader of whole numbers is for those of files, up to a thousand millions: seconds are more.
+template <class Number>
+std::optional<Number> whole(std::string_view text, Number least, Number most)
+{
+    Number value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc() || end != text.data() + text.size() || value < least || value > most) return std::nullopt;
+    return value;
+}
+
 std::optional<Tablet> read_tablet(std::string_view line)
 {
     const auto words = split(line, ' ');
     if (words.size() != 4 || !is_hash(words[1])) return std::nullopt;
-    const auto number = parse_whole(words[0], 1, std::numeric_limits<int>::max()), paired = parse_whole(words[2], 0, most_seconds);
-    const auto* own = std::get_if<std::int64_t>(&number);
-    const auto* since = std::get_if<std::int64_t>(&paired);
-    if (!own || !since) return std::nullopt;
-    return Tablet{static_cast<int>(*own), std::string(words[1]), *since, std::string(words[3])};
+    const auto number = whole<int>(words[0], 1, std::numeric_limits<int>::max() - 1);
+    const auto paired = whole<std::int64_t>(words[2], 0, most_seconds);
+    if (!number || !paired) return std::nullopt;
+    return Tablet{*number, std::string(words[1]), *paired, std::string(words[3])};
 }
 
 bool is_paired(const Tablet& tablet, std::int64_t now) { return now - tablet.paired < paired_for_seconds; }

@@ -12,7 +12,7 @@ namespace shaftcut {
 // For how long a tablet stays paired.
 inline constexpr std::int64_t paired_for_seconds = std::int64_t{180} * 24 * 60 * 60;
 
-// `number`: from 1 on, its own for ever. `token_hash`: SHA-256 of the cookie's token. `paired`: when, seconds since 1970. `client`: the address
+// `number`: from 1 on, its own while it is paired. `token_hash`: SHA-256 of the cookie's token. `paired`: when, seconds since 1970. `client`: the address
 // that it had then.
 struct Tablet {
     int number = 0;

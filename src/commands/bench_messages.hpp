@@ -1,7 +1,7 @@
 // Requests and replies as HTTP writes them: what is taken of a client's bytes, and how a reply is sent.
 //
 // Where two readers of a request might differ on where it ends (RFC 9112, section 6.3), it is refused: a length said twice or as a list, chunks, a
-// POST without a length. Checked in tests/bench/messages_test.cpp.
+// POST without a length. Checked in tests/commands/bench_messages_test.cpp.
 #pragma once
 
 #include <boost/beast/http.hpp>

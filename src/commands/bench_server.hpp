@@ -3,7 +3,7 @@
 // One thread has all sockets; answers are made by as many workers as there are processors. What is read of a client is limited: a header of
 // 8 KB, a body of 256 KB, ten seconds for both; 64 connections, 16 requests that wait for a worker. Where all connections are taken the
 // one that has said nothing for longest makes room. Sources of the figures: the project's own choice.
-// Checked with real sockets in tests/bench/sockets_test.cpp and with real signals in tests/bench/ending_test.cpp.
+// Checked with real sockets in tests/commands/bench_sockets_test.cpp and with real signals in bench_ending_test.cpp.
 #pragma once
 
 #include <memory>

@@ -1,7 +1,7 @@
 // Where the paired tablets are kept: a private file of whoever serves the bench page, with the hashes of their tokens and no token.
 //
 // shaftcut/bench-tablets in XDG_STATE_HOME, else in .local/state of HOME; the folder 0700, the file 0600, written whole or not at all, one
-// process at a time. Checked in tests/bench/tablets_file_test.cpp.
+// process at a time. Checked in tests/commands/tablets_file_test.cpp.
 #pragma once
 
 #include <optional>

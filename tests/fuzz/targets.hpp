@@ -32,11 +32,16 @@ std::string try_lengths(std::string_view bytes);
 // A job on to its work order, JSON, terminal text and, for one in `every` by its bytes, PDF and XLSX.
 std::string try_documents(std::string_view bytes, std::size_t every);
 
+// A client's bytes to the bench page's server, and a request that HTTP has let pass: a reply with the headers that all have, and through the
+// network's door nothing but the page for who has no token.
+std::string try_bench(std::string_view bytes);
+std::string try_bench_request(std::string_view bytes);
+
 struct Target {
     const char* name;
     std::string (*run)(std::string_view bytes);
     std::vector<std::string> corpus;  // folders, seen from the project's
 };
-const std::array<Target, 10>& targets();
+const std::array<Target, 12>& targets();
 
 }  // namespace shaftcut::fuzz
