@@ -17,12 +17,14 @@ double spread_of(const SizeLaw& law)
     return std::sqrt(reading + 2 * law.worn * law.wear * law.wear + 2 * law.dirty * law.dirt * law.dirt - mean * mean);
 }
 
+void add(StatedFigures& all, const IdentifyingFigure& what, std::optional<Length> size) { all.push_back({what, size, spread_of(law_of(size_kind(what)))}); }
+
 void add_cross(StatedFigures& all, const Cross* cross, std::optional<CrossPlace> place)
 {
     IdentifyingFigure what{IdentifiedPart::tractor, IdentifyingKind::cap, place, CapPair::first, {}, false};
-    all.push_back({what, cross ? std::optional(cross->cap) : std::nullopt});
+    add(all, what, cross ? std::optional(cross->cap) : std::nullopt);
     what.kind = IdentifyingKind::span;
-    all.push_back({what, cross ? std::optional(cross->span) : std::nullopt});
+    add(all, what, cross ? std::optional(cross->span) : std::nullopt);
 }
 
 struct Distance {
@@ -30,12 +32,18 @@ struct Distance {
     double by;
 };
 
+// v of a figure; nothing where they cannot be compared by it.
+std::optional<double> distance_by(const StatedFigure& a, const StatedFigure& b, bool with_wide_angle)
+{
+    if (!a.size || !b.size || (!with_wide_angle && only_wide_angle(a.what))) return std::nullopt;
+    return std::abs((*a.size - *b.size).mm()) / a.deviation;
+}
+
 std::vector<Distance> distances(const StatedFigures& a, const StatedFigures& b, bool with_wide_angle)
 {
     std::vector<Distance> all;
     for (std::size_t i = 0; i < a.size(); ++i)
-        if (a[i].size && b[i].size && (with_wide_angle || !only_wide_angle(a[i].what)))
-            all.push_back({a[i].what, std::abs((*a[i].size - *b[i].size).mm()) / spread_of(law_of(size_kind(a[i].what)))});
+        if (const auto by = distance_by(a[i], b[i], with_wide_angle)) all.push_back({a[i].what, *by});
     return all;
 }
 
@@ -66,13 +74,13 @@ StatedFigures stated_figures(const Series& series)
     StatedFigures all;
     add_cross(all, series.crosses.size() == 1 ? &series.crosses[0] : nullptr, {});
     const auto& wide = series.wide_angle;
-    all.push_back({{IdentifiedPart::tractor, IdentifyingKind::spacing, {}, CapPair::first, {}, false}, wide ? std::optional(wide->spacing) : std::nullopt});
+    add(all, {IdentifiedPart::tractor, IdentifyingKind::spacing, {}, CapPair::first, {}, false}, wide ? std::optional(wide->spacing) : std::nullopt);
     const bool crosses = wide && !wide->crosses.empty();
     add_cross(all, crosses ? &wide->crosses.front() : nullptr, CrossPlace::inner);
     add_cross(all, crosses ? &wide->crosses.back() : nullptr, CrossPlace::outer);
     for (const Tube tube : both_tubes) {
-        all.push_back({{IdentifiedPart::tubes, IdentifyingKind::width, {}, CapPair::first, tube, false}, series.halves[tube].width});
-        all.push_back({{IdentifiedPart::tubes, IdentifyingKind::wall, {}, CapPair::first, tube, false}, series.halves[tube].wall});
+        add(all, {IdentifiedPart::tubes, IdentifyingKind::width, {}, CapPair::first, tube, false}, series.halves[tube].width);
+        add(all, {IdentifiedPart::tubes, IdentifyingKind::wall, {}, CapPair::first, tube, false}, series.halves[tube].wall);
     }
     return all;
 }
@@ -83,6 +91,17 @@ Apart apart(const StatedFigures& a, const StatedFigures& b, bool with_wide_angle
     double sum = 0;
     for (const Distance& one : all) sum += one.by * one.by;
     return {std::sqrt(sum), sum < told_apart * told_apart ? std::vector<IdentifyingFigure>{} : fewest(all)};
+}
+
+bool are_apart(const StatedFigures& a, const StatedFigures& b, bool with_wide_angle)
+{
+    double sum = 0;
+    for (std::size_t i = 0; i < a.size(); ++i) {
+        const double by = distance_by(a[i], b[i], with_wide_angle).value_or(0);
+        sum += by * by;
+        if (sum >= told_apart * told_apart) return true;
+    }
+    return false;
 }
 
 bool state_the_same(const StatedFigures& a, const StatedFigures& b)

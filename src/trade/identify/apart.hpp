@@ -13,6 +13,7 @@ namespace shaftcut::identifying {
 struct StatedFigure {
     IdentifyingFigure what{};
     std::optional<Length> size{};
+    double deviation = 1;  // S_q, mm
 };
 using StatedFigures = std::vector<StatedFigure>;  // the same figures of every series, in the same order
 StatedFigures stated_figures(const Series& series);
@@ -27,6 +28,9 @@ struct Apart {
 
 // Of two series of one shape. with_wide_angle: a wide-angle joint's figures too.
 Apart apart(const StatedFigures& a, const StatedFigures& b, bool with_wide_angle);
+
+// The same without what tells them apart: whether anything does.
+bool are_apart(const StatedFigures& a, const StatedFigures& b, bool with_wide_angle);
 
 // Both state every figure, or neither does: nothing else is in the catalogue.
 bool state_the_same(const StatedFigures& a, const StatedFigures& b);

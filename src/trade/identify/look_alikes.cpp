@@ -7,7 +7,7 @@ namespace {
 
 void compare(LookAlikes& found, const std::array<std::string, 2>& names, const identifying::StatedFigures& a, const identifying::StatedFigures& b)
 {
-    if (!identifying::apart(a, b, false).by.empty()) return;
+    if (identifying::are_apart(a, b, false)) return;
     const identifying::Apart all = identifying::apart(a, b, true);
     (all.by.empty() ? found.never : found.only_wide_angle).push_back({names, all.distance, all.by});
 }
