@@ -22,7 +22,7 @@ public:
     {
         for (const IdentifiedPart part : identified_parts) {
             total_part_[part].assign(catalogue.series.size() + 1, 0);
-            odd_[part] = 0;
+            odd_[part] = odd_none_[part] = others_none_[part] = 0;
         }
         any_.assign(catalogue.series.size(), 0);
         add_all();
@@ -32,6 +32,9 @@ public:
     double none_whole() const { return none_whole_ / sum_; }
     double mixed() const { return mixed_ / sum_; }
     double odd(IdentifiedPart part) const { return odd_[part] / sum_; }
+    // Of these the odd part, or the two others, are of none.
+    double odd_none(IdentifiedPart part) const { return odd_none_[part] / sum_; }
+    double others_none(IdentifiedPart part) const { return others_none_[part] / sum_; }
     double any(int k) const { return any_[static_cast<std::size_t>(k)] / sum_; }
     // Mixed, and that part is of k.
     double mixed_part(IdentifiedPart part, int k) const { return total_part_[part][index(k)] / sum_; }
@@ -89,6 +92,8 @@ private:
                 if (m == none) weight *= identified_parts[odd] == IdentifiedPart::tubes ? parts_.both_ends_none : rest_of_none(odd);
                 weight *= g(m, o, identified_parts[odd]);
                 odd_[identified_parts[odd]] += weight;
+                if (o == none) odd_none_[identified_parts[odd]] += weight;
+                if (m == none) others_none_[identified_parts[odd]] += weight;
                 Shaft of{m, m, m};
                 of[odd] = o;
                 add_mixed(of, weight);
@@ -122,7 +127,7 @@ private:
     bool written_;
     std::vector<double> one_, any_;
     PerEach<IdentifiedPart, std::vector<double>> total_part_;
-    PerEach<IdentifiedPart, double> odd_;
+    PerEach<IdentifiedPart, double> odd_, odd_none_, others_none_;
     double none_whole_ = 0, mixed_ = 0, sum_ = 0;
 };
 
@@ -142,6 +147,8 @@ void compare(const Catalogue& catalogue, const Measures& measures)
     }
     for (const IdentifiedPart part : identified_parts) {
         CHECK(made.odd[part].total == same(expected.odd(part)));
+        CHECK(made.odd[part].odd_none == same(expected.odd_none(part)));
+        CHECK(made.odd[part].others_none == same(expected.others_none(part)));
         CHECK(made.mixed_part_none[part] == same(expected.mixed_part(part, none)));
     }
 }
