@@ -231,6 +231,13 @@ TEST_CASE("the table of fields of choices has every field, and no other")
     check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/choose.md").rows_under("Its figures"), with(with(word_set<ChoiceResult>(), word_set<Reference>()), {"null", "without-tax", "with-tax", "workshop.xml"}));
 }
 
+TEST_CASE("the table of fields of an identification has every field, and no other")
+{
+    const Run ended = run({"identify", "--config", config_folder, "--formats", "json", "--output", "-", sample("identify/mixed")});
+    const Names words = with(with(word_set<IdentifyVerdict>(), word_set<IdentifiedPart>()), word_set<WhyTogether>());
+    check_fields(nlohmann::ordered_json::parse(ended.out), read_markdown("docs/identify.md").rows_under("Its figures"), with(words, {"null", "fits", "series", "why", "by"}));
+}
+
 TEST_CASE("the table of fields of a quote has every field, and no other")
 {
     const Run ended = run({"quote", "--config", config_folder, "--formats", "json", "--output", "-", sample("refused-transport-height")});

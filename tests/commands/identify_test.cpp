@@ -259,6 +259,16 @@ TEST_CASE("a begun job that is filled in is cut, and both stops of a series told
     CHECK(confirmed(filled("", "")).empty());
 }
 
+TEST_CASE("a job whose measures are sure of another series than it states says so")
+{
+    const std::string job = read_all(sample("told-by-measuring"));
+    const auto notes = [](const std::string& text) { return Json::parse(cut(text).out)["notes"].dump(); };
+    CHECK(has(notes(job), "Its series was told by measuring: like Alder 2 (> 95 %)."));
+    CHECK_FALSE(has(notes(read_all(sample("wide-angle-outer-cross"))), "measur"));
+    const std::string larch = with_replaced(with_replaced(with_replaced(job, "series=\"Alder 2\"", "series=\"Larch 6\""), "length=\"690\"", "length=\"650\""), "length=\"668\"", "length=\"632\"");
+    CHECK(has(notes(larch), "It measures like Alder 2 (> 95 %), not like Larch 6: lay old beside new before anything is sawn."));
+}
+
 TEST_CASE("of a mixed shaft the begun job has halves of their own series")
 {
     const std::string job = job_of(mixed);

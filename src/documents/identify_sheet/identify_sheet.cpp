@@ -1,5 +1,7 @@
 #include "identify_sheet/identify_sheet.hpp"
 
+#include <array>
+
 #include "identify_sheet/identify_sheet_parts.hpp"
 
 namespace shaftcut {
@@ -7,7 +9,20 @@ namespace {
 
 using namespace identify_sheet;
 
-constexpr double margin = 10, between = 3;
+constexpr double margin = 10, between = 2.6;
+
+// From the most that is useful to what must be there.
+constexpr std::array amounts{Amount{6, 3}, Amount{5, 3}, Amount{5, 2}, Amount{4, 2}, Amount{3, 2}, Amount{3, 1}, Amount{2, 1}, Amount{1, 1}};
+
+// The y below the last.
+double draw_all(Canvas& canvas, const IdentifiedShaft& shaft, Amount amount, const Wording& w)
+{
+    Rect room{margin, margin, canvas.page().width - 2 * margin, 0};
+    for (Section* section : {draw_title, draw_band, draw_shaft, draw_parts}) room.y = section(canvas, room, shaft, w) + between;
+    room.y = draw_how_sure(canvas, room, shaft, amount.series, w) + between;
+    room.y = draw_next(canvas, room, shaft, amount.next, w) + between;
+    return draw_cautions(canvas, room, shaft, w);
+}
 
 }  // namespace
 
@@ -15,10 +30,11 @@ std::vector<Page> draw_identify_sheet(const IdentifiedShaft& shaft, Paper paper,
 {
     const Fonts fonts(files);
     const auto [width, height] = size_of(paper);
-    Canvas canvas(fonts, width, height);
-    Rect room{margin, margin, width - 2 * margin, 0};
-    for (Section* section : {draw_title, draw_band, draw_shaft, draw_parts, draw_how_sure, draw_next, draw_cautions}) room.y = section(canvas, room, shaft, w) + between;
-    return {canvas.page()};
+    for (std::size_t i = 0;; ++i) {
+        Canvas canvas(fonts, width, height);
+        const double bottom = draw_all(canvas, shaft, amounts[i], w);
+        if (bottom <= height - margin || i + 1 == amounts.size()) return {canvas.page()};
+    }
 }
 
 DocumentInfo identify_sheet_info(const IdentifiedShaft& shaft, const Wording& w)

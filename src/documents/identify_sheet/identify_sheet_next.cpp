@@ -7,7 +7,6 @@
 namespace shaftcut::identify_sheet {
 namespace {
 
-constexpr std::size_t most_series = 5, most_next = 3;
 constexpr double row_height = 4.4, named_from = 0.1, picture_width = 36, next_height = gauge_height + 3, box_width = 34, box_height = 9;
 // What brings less is not worth a way to the bench: the same as where asking stops, in bits (own choice).
 constexpr double worth = 0.05;
@@ -16,13 +15,13 @@ struct Row {
     std::string name, whole, part;
 };
 
-std::vector<Row> rows_of(const IdentifiedShaft& shaft, const Wording& w)
+std::vector<Row> rows_of(const IdentifiedShaft& shaft, std::size_t most, const Wording& w)
 {
     std::vector<Row> rows;
     std::size_t more = 0;
     for (const ListedSeries& listed : shaft.found.series) {
         if (listed.percent_any_part < named_from) continue;
-        if (rows.size() == most_series) ++more;
+        if (rows.size() == most) ++more;
         else rows.push_back({listed.series, identify_words::percent(listed.percent, w), identify_words::percent(listed.percent_any_part, w)});
     }
     if (more > 0) rows.push_back({more_series(more, w), "", ""});
@@ -31,11 +30,11 @@ std::vector<Row> rows_of(const IdentifiedShaft& shaft, const Wording& w)
     return rows;
 }
 
-std::vector<NextMeasurement> worth_measuring(const Identification& found)
+std::vector<NextMeasurement> worth_measuring(const Identification& found, std::size_t most)
 {
     std::vector<NextMeasurement> next;
     for (const NextMeasurement& one : found.next)
-        if (one.bits >= worth && next.size() < most_next) next.push_back(one);
+        if (one.bits >= worth && next.size() < most) next.push_back(one);
     return next;
 }
 
@@ -57,7 +56,7 @@ double draw_one(Canvas& canvas, Rect room, std::size_t number, const NextMeasure
 
 }  // namespace
 
-double draw_how_sure(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, const Wording& w)
+double draw_how_sure(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, std::size_t most, const Wording& w)
 {
     canvas.begin(Part::table);
     const double whole = room.x + 96, part = room.x + 124;
@@ -65,7 +64,7 @@ double draw_how_sure(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, co
     canvas.text({whole, room.y + 3.6}, say(Caption::whole_column, w), lettering::note, Align::right);
     canvas.text({part, room.y + 3.6}, say(Caption::part_column, w), lettering::note, Align::right);
     double y = room.y + 3.6;
-    for (const Row& row : rows_of(shaft, w)) {
+    for (const Row& row : rows_of(shaft, most, w)) {
         y += row_height;
         canvas.fitted({room.x, y}, 70, row.name, lettering::note);
         canvas.text({whole, y}, row.whole, lettering::note, Align::right);
@@ -74,9 +73,9 @@ double draw_how_sure(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, co
     return y + 1;
 }
 
-double draw_next(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, const Wording& w)
+double draw_next(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, std::size_t most, const Wording& w)
 {
-    const std::vector<NextMeasurement> next = worth_measuring(shaft.found);
+    const std::vector<NextMeasurement> next = worth_measuring(shaft.found, most);
     canvas.begin(Part::heading);
     canvas.text({room.x, room.y + 3.6}, say(Caption::measure_next, w), lettering::name);
     double y = room.y + 5.4;

@@ -10,6 +10,13 @@
 namespace shaftcut::identify_sheet {
 
 using Section = double(Canvas&, Rect, const IdentifiedShaft&, const Wording&);
-Section draw_title, draw_band, draw_shaft, draw_parts, draw_how_sure, draw_next, draw_cautions;
+Section draw_title, draw_band, draw_shaft, draw_parts, draw_cautions;
+
+// How many are listed: series with how sure each is, and measurements of which the first is the one to do.
+struct Amount {
+    std::size_t series, next;
+};
+double draw_how_sure(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, std::size_t most, const Wording& w);
+double draw_next(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, std::size_t most, const Wording& w);
 
 }  // namespace shaftcut::identify_sheet

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "cut/general_tolerance.hpp"
+#include "shaftcut/trade/identify/identify.hpp"
 
 namespace shaftcut {
 namespace {
@@ -92,6 +93,12 @@ std::optional<GuardWarning> guard_warning_for(const WorkOrder& order)
         if (!guard_is_used(order.shaft, tube)) warning.halves.push_back({end_of(order, tube), order.shaft.halves[tube].guard_use != GuardUse::none});
     }
     return warning.halves.empty() ? std::nullopt : std::optional(warning);
+}
+
+std::optional<IdentifiedBy> measures_like_another(const WorkOrder& order)
+{
+    const auto& by = order.identified;
+    return by && by->stated && by->verdict == IdentifyVerdict::one && by->likeliest != *by->stated ? by : std::nullopt;
 }
 
 std::vector<Note> notes_for(const WorkOrder& order)

@@ -14,6 +14,9 @@ std::vector<Caution> cautions_for(const WorkOrder& order);
 // The halves whose guard is missing or damaged; nothing where there are none. Before every other warning.
 std::optional<GuardWarning> guard_warning_for(const WorkOrder& order);
 
+// What its measures say where they are sure of another series than the job states; else nothing.
+std::optional<IdentifiedBy> measures_like_another(const WorkOrder& order);
+
 // What the fitter should know besides the checks: from which cross each length runs, which fit decides.
 std::vector<Note> notes_for(const WorkOrder& order);
 

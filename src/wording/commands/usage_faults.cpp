@@ -97,6 +97,7 @@ std::string not_two_files(std::size_t given, const Wording& w)
 std::string no_file(CommandName command, const Wording& w)
 {
     if (command == CommandName::build) return w("no list is named; give one file of orders, CSV, XLSX or XML");
+    if (command == CommandName::identify) return w("no shaft is named; give one or more files of what was measured");
     return command == CommandName::saw ? w("no list is named; give one file of pieces") : w("no job is named; give one or more job files");
 }
 

@@ -83,6 +83,7 @@ std::vector<std::string> warning_lines(const WorkOrder& order, const Wording& w)
     std::vector<std::string> lines;
     const auto guard = guard_warning_for(order);
     if (guard) lines.push_back(warned(say(*guard, w), w));
+    if (const auto another = measures_like_another(order)) lines.push_back(warned(say(Note(*another), w), w));
     for (const CheckId id : by_harm) {
         const Check& check = check_of(order.checks, id);
         if (check.result != CheckResult::warn || is_confirmed(order, id)) continue;

@@ -107,10 +107,10 @@ std::string said(const PinBehindCentre& note, const Wording& w)
 std::string said(const IdentifiedBy& by, const Wording& w)
 {
     const NamedValue series{"series", by.likeliest}, percent{"percent", identify_words::percent(by.percent, w)}, stated{"stated", by.stated.value_or("")};
-    if (by.stated && by.likeliest != *by.stated)
-        return running_text({w("By its measures this shaft is not {stated} first, but {series} ({percent}).", {stated, series, percent}), w("Lay old beside new before anything is sawn.")});
     switch (by.verdict) {
-    case IdentifyVerdict::one: return w("Its series was told by measuring: like {series} ({percent}).", {series, percent});
+    case IdentifyVerdict::one:
+        if (by.stated && by.likeliest != *by.stated) return w("It measures like {series} ({percent}), not like {stated}: lay old beside new before anything is sawn.", {series, percent, stated});
+        return w("Its series was told by measuring: like {series} ({percent}).", {series, percent});
     case IdentifyVerdict::mixed: return w("By its measures it is of more than one make.");
     case IdentifyVerdict::none: return w("By its measures it is of no series that is known.");
     case IdentifyVerdict::several: break;
