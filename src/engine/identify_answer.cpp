@@ -25,7 +25,7 @@ Problem no_series(const Place& file)
 std::string parts_of(const Source& file)
 {
     std::string parts;
-    for (const std::string_view part : children_in(file.bytes)) parts += std::string(part) + "\n";
+    for (const std::string_view part : children_in(file.bytes)) parts += "      " + std::string(part) + "\n";
     return parts;
 }
 

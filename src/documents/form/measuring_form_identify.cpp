@@ -32,7 +32,7 @@ IdentifyCaption width_words(Shape shape)
 double draw_cross(Canvas& canvas, Rect room, IdentifyCaption name, const std::string& unit, const Wording& w)
 {
     const double line = room.y + 3.4;
-    double x = canvas.text({room.x, line}, say(name, w), lettering::strong).right() + 5;
+    double x = canvas.text({room.x, line}, say(name, w), lettering::strong).right() + 4;
     x = draw_ticks(canvas, {x, line}, "", {say(IdentifyCaption::in_bore, w), say(IdentifyCaption::on_cap, w)}) + 3;
     x = draw_ticks(canvas, {x, line}, say(IdentifyCaption::circlips, w), tick_words<Circlip>(w)) + 3;
     draw_ticks(canvas, {x, line}, say(IdentifyCaption::nipple, w), tick_words<Nipple>(w));
@@ -94,7 +94,7 @@ double draw_identify_title(Canvas& canvas, Rect room, const MeasuringForm& form,
     draw_entries(canvas, {room.right() - boxes, room.y, boxes, box_height}, {{1.4, say(IdentifyCaption::shaft, w), ""}, {1, say(TitleCaption::date, w), ""}});
     const double y = room.y + box_height + gap;
     draw_entries(canvas, {room.x, y, room.width, box_height},
-                 {{1.5, say(IdentifyCaption::writing, w), ""}, {1.2, say(WhoseCaption::measured_by, w), ""}, {1, say(WhoseCaption::with, w), ""}});
+                 {{1.5, say(IdentifyCaption::writing, w), ""}, {1.2, say(WhoseCaption::measured_by, w), ""}, {1, say(IdentifyCaption::with, w), ""}});
     return y + box_height;
 }
 

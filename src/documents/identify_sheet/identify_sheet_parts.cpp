@@ -8,7 +8,7 @@
 namespace shaftcut::identify_sheet {
 namespace {
 
-constexpr double row_height = 4.3, gap = 4, measured_at = 17, series_at = 31, inset = 1.5;
+constexpr double row_height = 4.6, gap = 4, measured_at = 15, series_at = 28, inset = 1.5;
 // So many rows a part has at most: a wide-angle joint all of whose figures were read has nine.
 constexpr std::size_t most_rows = 9;
 // More spreads off than this is printed strong: seldom the series' own figure (own choice).
@@ -35,11 +35,11 @@ void draw_head(Canvas& canvas, Rect room, double y, const Wording& w)
 void draw_row(Canvas& canvas, Rect room, double y, const ComparedFigure& figure, const Wording& w)
 {
     const bool loud = figure.off_sigma && std::abs(*figure.off_sigma) >= loud_from;
-    const Lettering letters = loud ? lettering::close_strong : lettering::close_note;
-    canvas.fitted({room.x + inset, y}, room.width - series_at - 13, identify_words::short_name(figure.figure, w), letters);
+    const Lettering letters = loud ? lettering::strong : lettering::note;
+    canvas.fitted({room.x + inset, y}, room.width - series_at - 12, identify_words::short_name(figure.figure, w), letters);
     canvas.text({room.right() - series_at, y}, identify_words::bare_figure(figure.measured, w), letters, Align::right);
     canvas.text({room.right() - measured_at, y}, figure.series ? identify_words::bare_figure(*figure.series, w) : say(Caption::not_stated, w), letters, Align::right);
-    canvas.text({room.right() - inset, y}, figure.off ? identify_words::bare_off(*figure.off, w) : say(Caption::not_stated, w), letters, Align::right);
+    canvas.text({room.right() - inset, y}, figure.series ? identify_words::bare_off(identify_words::printed_off(figure), w) : say(Caption::not_stated, w), letters, Align::right);
 }
 
 double draw_part(Canvas& canvas, Rect room, Caption name, const PartOrigin& origin, const std::vector<const ComparedFigure*>& figures, const Wording& w)

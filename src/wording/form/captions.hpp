@@ -40,7 +40,7 @@ enum class WhoseCaption { hole_and_hitch, measured_tractor, other_tractors, othe
 enum class IdentifyCaption {
     title, shaft, writing, how_heading, how_hint, span, bore, cap, spacing, spacer_box, ends_heading, ends_hint, tractor_end, machine_end, one_or_inner, outer, cap_box, again_box, second_cap_box,
     span_box, second_span_box, spacing_box, in_bore, on_cap, circlips, nipple, tubes_heading, tubes_hint, width_lemon, width_star, width_flats, width_rounding, width_splined, width_other, tube_a, tube_b, which_tube,
-    not_known, width_box, wall_box, closed_heading, closed_hint, closed_box
+    not_known, width_box, wall_box, closed_heading, closed_hint, closed_box, with
 };
 
 std::string say(TitleCaption caption, const Wording& w);

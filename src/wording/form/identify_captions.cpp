@@ -37,7 +37,7 @@ std::string say(IdentifyCaption caption, const Wording& w)
     case IdentifyCaption::width_lemon: return w("across the width");
     case IdentifyCaption::width_star: return w("between opposite points");
     case IdentifyCaption::width_flats: return w("across the flats");
-    case IdentifyCaption::width_rounding: return w("flat to the rounding opposite");
+    case IdentifyCaption::width_rounding: return w("flat to rounding");
     case IdentifyCaption::width_splined: return w("over the outside");
     case IdentifyCaption::width_other: return w("the widest");
     case IdentifyCaption::tube_a: return w("One tube");
@@ -47,6 +47,7 @@ std::string say(IdentifyCaption caption, const Wording& w)
     case IdentifyCaption::width_box: return w("width");
     case IdentifyCaption::wall_box: return w("wall");
     case IdentifyCaption::closed_heading: return w("Closed length");
+    case IdentifyCaption::with: return w("with (calliper, rule)");
     case IdentifyCaption::closed_hint: return w("pushed fully together, middle of cap to middle of cap");
     case IdentifyCaption::closed_box: break;
     }

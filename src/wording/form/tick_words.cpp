@@ -22,8 +22,8 @@ std::string tick_word(Phase state, const Wording& w) { return w("{state:in one p
 std::string tick_word(Slides state, const Wording& w) { return w("{state:by hand|does not}", {{"state", state}}); }
 std::string tick_word(Feature feature, const Wording& w) { return w("{feature:coated tube|stop at the free end|guard on one chain}", {{"feature", feature}}); }
 std::string tick_word(Tube tube, const Wording& w) { return w("{tube:inner|outer}", {{"tube", tube}}); }
-std::string tick_word(Circlip circlip, const Wording& w) { return w("{circlip:in the bores|in the caps}", {{"circlip", circlip}}); }
-std::string tick_word(Nipple nipple, const Wording& w) { return w("{nipple:in its body|in a cap}", {{"nipple", nipple}}); }
+std::string tick_word(Circlip circlip, const Wording& w) { return w("{circlip:in bores|in caps}", {{"circlip", circlip}}); }
+std::string tick_word(Nipple nipple, const Wording& w) { return w("{nipple:in body|in cap}", {{"nipple", nipple}}); }
 std::string tick_word(Reference reference, const Wording& w) { return w("{reference:from the outer cross|from the inner or only cross}", {{"reference", reference}}); }
 std::string tick_word(Range range, const Wording& w) { return w("{range:working|turning|standing}", {{"range", range}}); }
 

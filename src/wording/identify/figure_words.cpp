@@ -1,8 +1,8 @@
 #include "identify/figure_words.hpp"
 
-#include <algorithm>
+#include <fmt/format.h>
+
 #include <cmath>
-#include <cstdlib>
 
 namespace shaftcut::identify_words {
 namespace {
@@ -17,7 +17,12 @@ WhichOne which(const std::optional<E>& one, bool other)
     return static_cast<int>(*one) == 0 ? WhichOne::inner : WhichOne::outer;
 }
 
-std::string thousandths_of_inch(Length length) { return figure(Angle::millidegrees((length.um() * 10 + (length.um() < 0 ? -127 : 127)) / 254), 3); }
+// Of a length that is not negative.
+std::string thousandths_of_inch(Length length)
+{
+    const std::int64_t thousandths = (length.um() * 10 + 127) / 254;
+    return fmt::format("{}.{:03}", thousandths / 1000, thousandths % 1000);
+}
 
 Length size_of(Length length) { return length < Length() ? -length : length; }
 
@@ -62,15 +67,15 @@ std::string short_name(const IdentifyingFigure& figure, const Wording& w)
 {
     const NamedValue cross{"cross", which(figure.cross, figure.other)}, tube{"tube", which(figure.tube, figure.other)}, pair{"pair", figure.pair};
     switch (figure.kind) {
-    case IdentifyingKind::cap: return w("{cross:|inner cross, |outer cross, |other cross, }{pair:cap|second cap}", {cross, pair});
-    case IdentifyingKind::cap_in_bore: return w("{cross:|inner cross, |outer cross, |other cross, }{pair:cap, in its bore|second cap, in its bore}", {cross, pair});
-    case IdentifyingKind::span: return w("{cross:|inner cross, |outer cross, |other cross, }{pair:span|second span}", {cross, pair});
-    case IdentifyingKind::spacing: return w("spacing of its crosses");
-    case IdentifyingKind::width: return w("{tube:a|inner|outer|other} tube, width", {tube});
-    case IdentifyingKind::wall: return w("{tube:a|inner|outer|other} tube, wall", {tube});
+    case IdentifyingKind::cap: return w("{cross:|inner |outer |other }{pair:cap|second cap}", {cross, pair});
+    case IdentifyingKind::cap_in_bore: return w("{cross:|inner |outer |other }{pair:cap, bore|second cap, bore}", {cross, pair});
+    case IdentifyingKind::span: return w("{cross:|inner |outer |other }{pair:span|second span}", {cross, pair});
+    case IdentifyingKind::spacing: return w("spacing");
+    case IdentifyingKind::width: return w("{tube:|inner |outer |other }width", {tube});
+    case IdentifyingKind::wall: return w("{tube:|inner |outer |other }wall", {tube});
     case IdentifyingKind::joint: return w("kind of joint");
-    case IdentifyingKind::circlip: return w("{cross:|inner cross, |outer cross, |other cross, }circlips", {cross});
-    case IdentifyingKind::nipple: return w("{cross:|inner cross, |outer cross, |other cross, }nipple", {cross});
+    case IdentifyingKind::circlip: return w("{cross:|inner |outer |other }circlips", {cross});
+    case IdentifyingKind::nipple: return w("{cross:|inner |outer |other }nipple", {cross});
     case IdentifyingKind::shape: return w("shape");
     case IdentifyingKind::role: return w("which slides in which");
     case IdentifyingKind::closed: return w("closed length");
@@ -88,6 +93,12 @@ std::string calliper(Length length, const Wording& w)
     const std::string millimetres = figure_with_unit(length, Units::mm, Toward::nearest, 2);
     if (w.units() == Units::mm) return millimetres;
     return thousandths_of_inch(length) + " " + unit_word(Units::in) + " (" + millimetres + ")";
+}
+
+Length printed_off(const ComparedFigure& figure)
+{
+    const auto printed = [](Length length) { return Length::micrometres((length.um() + 5) / 10 * 10); };
+    return printed(figure.measured) - printed(*figure.series);
 }
 
 std::string off_by(Length off, const Wording& w)

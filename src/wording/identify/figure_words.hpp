@@ -9,7 +9,7 @@
 
 namespace shaftcut::identify_words {
 
-// "the outer cross's span at the tractor end", "the inner tube's width"; within a list of one part's figures: "outer cross, span", "inner tube, width".
+// "the span of the outer cross at the tractor end", "the width of the inner tube"; within a list of one part's figures: "outer span", "inner width".
 std::string figure_name(const IdentifyingFigure& figure, const Wording& w);
 std::string short_name(const IdentifyingFigure& figure, const Wording& w);
 std::string part_name(IdentifiedPart part, const Wording& w);
@@ -18,7 +18,9 @@ std::string part_name(IdentifiedPart part, const Wording& w);
 std::string calliper(Length length, const Wording& w);
 // Without the unit, in a column that names it.
 std::string bare_figure(Length length, const Wording& w);
-// "0.6 mm more", "0.6 mm less", "as it"; of a length off in inches both units.
+// Measured less the series' own, each to a hundredth of a millimetre as it is printed. The series states it.
+Length printed_off(const ComparedFigure& figure);
+// "0.6 mm more", "0.6 mm less", "the same"; of a length off in inches both units.
 std::string off_by(Length off, const Wording& w);
 // "+0.6", "−0.6", "0": without the unit.
 std::string bare_off(Length off, const Wording& w);

@@ -12,11 +12,16 @@ namespace {
 constexpr double named_from = 10, nearest_from = 0.5;
 constexpr std::size_t most_named = 3;
 
-std::vector<std::string> candidates(const Identification& found)
+// Where there are more, the last says so.
+std::vector<std::string> candidates(const Identification& found, const Wording& w)
 {
     std::vector<std::string> names;
     for (const ListedSeries& listed : found.series)
-        if (listed.percent >= named_from && names.size() < most_named) names.push_back(listed.series);
+        if (listed.percent >= named_from) names.push_back(listed.series);
+    if (names.size() > most_named) {
+        names.resize(most_named);
+        names.push_back(w("another"));
+    }
     return names;
 }
 
@@ -26,7 +31,7 @@ std::string several(const IdentifiedShaft& shaft, const Wording& w)
 {
     const Identification& found = shaft.found;
     if (lost(found)) return w("no series here as a whole");
-    std::vector<std::string> names = candidates(found);
+    std::vector<std::string> names = candidates(found, w);
     if (names.empty()) return w("not known yet, any of {count} series", {{"count", shaft.series_known}});
     if (names.size() == 1 || (found.series.front().percent >= 50 && !found.stop)) {
         const std::string first = names.front();
@@ -42,7 +47,7 @@ const ComparedFigure* farthest(const std::vector<ComparedFigure>& figures)
 {
     const ComparedFigure* far = nullptr;
     for (const ComparedFigure& figure : figures)
-        if (figure.off && figure.off_sigma && (!far || std::abs(*figure.off_sigma) > std::abs(*far->off_sigma))) far = &figure;
+        if (figure.series && figure.off_sigma && (!far || std::abs(*figure.off_sigma) > std::abs(*far->off_sigma))) far = &figure;
     return far;
 }
 
@@ -65,7 +70,7 @@ std::vector<std::string> reasons_of_one(const IdentifiedShaft& shaft, const Word
 {
     std::vector<std::string> sentences{nearest_other(shaft.found, w)};
     if (const ComparedFigure* far = farthest(shaft.found.fits.figures))
-        sentences.push_back(w("Farthest off: {figure}, {off}.", {{"figure", figure_name(far->figure, w)}, {"off", off_by(*far->off, w)}}));
+        sentences.push_back(w("Farthest off: {figure}, {off}.", {{"figure", figure_name(far->figure, w)}, {"off", off_by(printed_off(*far), w)}}));
     return sentences;
 }
 
@@ -97,7 +102,7 @@ std::vector<std::string> reasons_of_mixed(const Identification& found, const Wor
     const ComparedFigure* const far = farthest(mixed.odd_figures);
     if (far && far->series)
         sentences.push_back(w("All but the {part:tractor end's joint|implement end's joint|tubes} is like {series}: {figure} is {measured} for {stated}, {off}.",
-                              {part, others, {"figure", figure_name(far->figure, w)}, {"measured", calliper(far->measured, w)}, {"stated", calliper(*far->series, w)}, {"off", off_by(*far->off, w)}}));
+                              {part, others, {"figure", figure_name(far->figure, w)}, {"measured", calliper(far->measured, w)}, {"stated", calliper(*far->series, w)}, {"off", off_by(printed_off(*far), w)}}));
     else sentences.push_back(w("All but the {part:tractor end's joint|implement end's joint|tubes} is like {series}.", {part, others}));
     sentences.push_back(odd_like(mixed, w));
     return sentences;

@@ -49,7 +49,11 @@ std::string like(const PartOrigin& part, const Wording& w)
 {
     std::vector<std::string> names;
     for (const SeriesPercent& one : part.series)
-        if (one.percent >= named_from && names.size() < most_named) names.push_back(one.series);
+        if (one.percent >= named_from) names.push_back(one.series);
+    if (names.size() > most_named) {
+        names.resize(most_named);
+        names.push_back(w("another"));
+    }
     if (names.empty()) return part.none_percent >= 50 ? w("like no series here") : w("any series so far");
     if (names.size() == 1) return w("like {series} ({percent})", {{"series", names.front()}, {"percent", identify_words::percent(part.series.front().percent, w)}});
     return w("like {series}", {{"series", w.either(names)}});
