@@ -1,48 +1,15 @@
 // Choosing a shaft, held against the main door: for each choice a job of that shaft is written by itself, from the catalogue's figures, and cut.
-#include <fmt/format.h>
-
-#include <algorithm>
 #include <map>
 #include <random>
 
-#include "reading/support.hpp"
-#include "shaftcut/trade/choose/choose.hpp"
 #include "support/engine.hpp"
-#include "support/jobs.hpp"
-#include "workshop_reader.hpp"
+#include "trade/choose/choose_cases.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
+using namespace shaftcut::test::choosing;
 
 namespace {
-
-const Catalogue& demo() { return reading_test::catalogue(); }
-
-const Workshop& demo_workshop()
-{
-    static const auto read = read_workshop({"workshop.xml", reading_test::bytes_of(reading_test::project / "config/workshop.xml")});
-    return *read.value;
-}
-
-// What a job says besides its shaft, and its ends without their joints.
-struct JobText {
-    std::string before, fits;
-    PerEach<End, std::string> joint;
-    std::string others = R"(connection="1-3/8-6" onto="1-3/8-6" device="none")";
-};
-
-std::string end_text(const JobText& asked, End end, const std::string& joint) { return fmt::format(R"(<end side="{}" joint="{}" {}/>)", to_word(end), joint, asked.others); }
-
-JobToChooseFor wanted_of(const JobText& asked)
-{
-    const std::string shaft = R"(<shaft role="primary" speed="540">)" + end_text(asked, End::tractor, asked.joint[End::tractor]) + end_text(asked, End::implement, asked.joint[End::implement]) + "</shaft>";
-    const auto read = read_job_to_choose_for({"choose.xml", asked.before + shaft + asked.fits + "</job>"}, demo());
-    INFO(reading_test::lines_of(read.faults));
-    REQUIRE(read.value);
-    return *read.value;
-}
-
-Choices chosen(const JobText& asked) { return choose(wanted_of(asked), demo(), demo_workshop(), Units::mm); }
 
 // The guard of a new shaft ends 10 mm behind its tube, or where the other half's face lets it: written in micrometres.
 std::string guards_text(const Series& series, Length telescoping)
@@ -124,38 +91,8 @@ void check_by_the_main_door(const JobText& asked, const Choice& choice, Seen& se
     CHECK(plain->cut->plan.cut == plan.cut);
 }
 
-const std::string plain_before = R"(<job order="c" units="mm"><for power="12"/>)";
-
-JobText measured_fit(double shortest, double working, double turning, double standing)
-{
-    JobText asked{plain_before, {}, {}};
-    asked.fits = fmt::format(R"(<fit between="grooves"><shortest length="{}"/><longest when="working" length="{}"/><longest when="turning" length="{}"/><longest when="standing" length="{}"/>)"
-                             R"(<angle side="tractor" working="12" turning="30" standing="60"/><angle side="implement" working="8" turning="15" standing="20"/></fit>)",
-                             shortest, working, turning, standing);
-    asked.joint[End::tractor] = asked.joint[End::implement] = "either";
-    return asked;
-}
-
-JobText usual() { return measured_fit(880, 940, 970, 1000); }
-
-JobText machine_fit()
-{
-    JobText asked{plain_before, {}, {}};
-    asked.fits = R"(<fit><mounted pto-height="625" lower-pivot-behind="-220" lower-pivot-height="495" lower-link="925" top-pivot-behind="-160" top-pivot-height="1055" top-link="815" mast="510")"
-                 R"( input-behind="10" input-above="85" input-tilt="0"><working lowest="500" highest="600"/><turning lowest="400" highest="750"/><standing lowest="220" highest="980"/></mounted></fit>)";
-    asked.joint[End::tractor] = asked.joint[End::implement] = "either";
-    return asked;
-}
-
 // Its figure of rank, each the lower the better.
 std::tuple<ChoiceResult, Length> rank_of(const Choice& choice) { return {choice.result, choice.plan ? choice.cut() : Length()}; }
-
-const Choice& choice_at(const Choices& choices, const std::string& series, Length closed)
-{
-    const auto found = std::find_if(choices.choices.begin(), choices.choices.end(), [&](const Choice& choice) { return choice.series == series && choice.closed == closed; });
-    REQUIRE(found != choices.choices.end());
-    return *found;
-}
 
 std::size_t lengths_of(const Catalogue& catalogue)
 {
@@ -277,140 +214,4 @@ TEST_CASE("the job that a choice was answered by is worked up to the same answer
             REQUIRE(order.cut);
             CHECK(order.cut->plan.cut == choice.plan->cut);
         }
-}
-
-TEST_CASE("what can be made to order is what a list of orders builds, and carries the power")
-{
-    const JobToChooseFor wanted = wanted_of(usual());
-    const Choices choices = choose(wanted, demo(), demo_workshop(), Units::mm);
-    REQUIRE(choices.to_order.size() >= 3);
-    CHECK(choices.to_order.front().open.empty());
-    for (const ChoiceToOrder& choice : choices.to_order) {
-        INFO(choice.series);
-        const BuildPlan plan = plan_build(order_of(wanted, choice), demo(), demo_workshop(), Units::mm);
-        CHECK(plan.verdict == (choice.open.empty() ? BuildVerdict::build : BuildVerdict::held));
-        if (plan.built) CHECK(plan.built->closed_at[plan.reference] == choice.closed);
-        CHECK(choice.checks[CheckId::rating].result != CheckResult::not_checked);
-    }
-    JobToChooseFor strong = wanted;
-    strong.job.circumstances.power = 900'000;
-    const Choices none = choose(strong, demo(), demo_workshop(), Units::mm);
-    CHECK(none.serving == 0);
-    CHECK(none.to_order.empty());
-}
-
-TEST_CASE("where none serves the one that lacks least is named")
-{
-    const Choices choices = chosen(measured_fit(800, 900, 1210, 1300));
-    CHECK(choices.serving == 0);
-    CHECK(choices.to_order.empty());
-    REQUIRE(choices.nearest);
-    for (const Choice& choice : choices.choices)
-        if (choice.least_margin) CHECK(!(*choices.choices[*choices.nearest].least_margin < *choice.least_margin));
-}
-
-TEST_CASE("a new primary shaft with a lock that stands out is refused, made to order too; a secondary one is not")
-{
-    JobText asked = usual();
-    asked.others += R"( lock="exposed-push-pin")";
-    JobToChooseFor wanted = wanted_of(asked);
-    const Choices refused = choose(wanted, demo(), demo_workshop(), Units::mm);
-    CHECK(refused.serving == 0);
-    CHECK(refused.to_order.empty());
-    for (const Choice& choice : refused.choices)
-        if (choice.checks[CheckId::locking].unit == CheckUnit::none && std::holds_alternative<Check>(*choice.why_not)) CHECK(choice.checks[CheckId::locking].result == CheckResult::fail);
-    wanted.job.shaft.role = Role::secondary;
-    CHECK(choose(wanted, demo(), demo_workshop(), Units::mm).serving > 0);
-}
-
-TEST_CASE("a series without the joint that is asked for, or a word from where it is measured, is refused by that")
-{
-    Catalogue catalogue = test::catalogue();
-    catalogue.series.push_back(catalogue.series.front());
-    catalogue.series[1].name = "Without joint";
-    catalogue.series[1].wide_angle.reset();
-    catalogue.series.push_back(catalogue.series.front());
-    catalogue.series[2].name = "Without reference";
-    catalogue.series[2].shape = Shape::square;
-    catalogue.series[2].wide_angle_reference.reset();
-    JobText asked = usual();
-    asked.joint[End::tractor] = "wide-angle";
-    const Choices choices = choose(wanted_of(asked), catalogue, test::workshop(), Units::mm);
-    for (const Choice& choice : choices.choices) {
-        if (choice.series == "Without joint") CHECK(std::holds_alternative<SeriesWithoutJoint>(choice.why_not.value()));
-        if (choice.series == "Without reference") CHECK(std::holds_alternative<SeriesWithoutReference>(choice.why_not.value()));
-        if (choice.series == "Alder 2" && choice.why_not) CHECK(std::holds_alternative<Check>(*choice.why_not));
-    }
-    CHECK(choices.serving > 0);
-}
-
-TEST_CASE("a job whose shaft is gone is chosen for by its ends: among all series between grooves, in its own between crosses")
-{
-    Job job = test::job();
-    const auto crosses = to_choose_for(job);
-    REQUIRE(crosses);
-    CHECK(crosses->only_series == "Alder 2");
-    const Choices own = choose(*crosses, demo(), demo_workshop(), Units::mm);
-    REQUIRE(!own.choices.empty());
-    for (const Choice& choice : own.choices) {
-        CHECK(choice.series == "Alder 2");
-        CHECK(choice.joint[End::tractor] == JointKind::wide_angle);
-    }
-    CHECK(choice_at(own, "Alder 2", mm(830)).result == ChoiceResult::cut);
-    job.fits[0].reference.reset();
-    job.fits[0].between = Between::grooves;
-    const auto grooves = to_choose_for(job);
-    REQUIRE(grooves);
-    CHECK(!grooves->only_series);
-    CHECK(!grooves->job.shaft.series);
-    CHECK(!grooves->job.shaft.halves[Tube::inner].length);
-    job.shaft.ends[End::implement].connection.reset();
-    CHECK(!to_choose_for(job));
-    Job of_no_series = test::plain_job(800, 690, 668, 742, 850);
-    CHECK(!to_choose_for(of_no_series));
-}
-
-TEST_CASE("of a job between crosses what is chosen serves as its own advice says")
-{
-    Job job = test::job();
-    job.shaft.closed = measured(705);
-    job.shaft.halves[Tube::inner] = {measured(535), measured(525), std::nullopt, std::nullopt, {}};
-    job.shaft.halves[Tube::outer] = {measured(513), measured(503), std::nullopt, std::nullopt, {}};
-    job.fits[0].longest[Range::turning] = measured(950);
-    job.fits[0].longest[Range::standing] = measured(955);
-    const WorkOrder refused = work_up(job, demo(), demo_workshop(), Units::mm);
-    REQUIRE(refused.verdict == Verdict::refused);
-    std::vector<Length> advised;
-    for (const WayOut& way : refused.ways_out)
-        if (const auto* lengths = std::get_if<SeriesLengths>(&way)) {
-            advised.insert(advised.end(), lengths->as_is.begin(), lengths->as_is.end());
-            advised.insert(advised.end(), lengths->after_cut.begin(), lengths->after_cut.end());
-        }
-    std::vector<Length> chosen_lengths;
-    for (const Choice& choice : choose(*to_choose_for(job), demo(), demo_workshop(), Units::mm).choices)
-        if (choice.plan) chosen_lengths.push_back(choice.closed);
-    std::sort(advised.begin(), advised.end());
-    std::sort(chosen_lengths.begin(), chosen_lengths.end());
-    CHECK(advised == chosen_lengths);
-    CHECK(!advised.empty());
-}
-
-TEST_CASE("progress is said after each series, and the answer is the same every time")
-{
-    std::vector<std::size_t> done;
-    const JobToChooseFor wanted = wanted_of(machine_fit());
-    const Choices one = choose(wanted, demo(), demo_workshop(), Units::mm, [&](std::size_t count, std::size_t of) {
-        CHECK(of == demo().series.size());
-        done.push_back(count);
-    });
-    REQUIRE(done.size() == demo().series.size());
-    for (std::size_t i = 0; i < done.size(); ++i) CHECK(done[i] == i + 1);
-    for (int again = 0; again < 3; ++again) {
-        const Choices other = choose(wanted, demo(), demo_workshop(), Units::mm);
-        REQUIRE(other.choices.size() == one.choices.size());
-        for (std::size_t i = 0; i < one.choices.size(); ++i) {
-            CHECK(other.choices[i].series == one.choices[i].series);
-            CHECK(other.choices[i].closed == one.choices[i].closed);
-        }
-    }
 }
