@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "shaftcut/trade/order/work_order.hpp"
-#include "shaftcut/words/change.hpp"
+#include "change.hpp"
 
 namespace shaftcut {
 

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "shaftcut/words/change.hpp"
+#include "change.hpp"
 
 namespace shaftcut::test {
 

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "shaftcut/documents/json/json.hpp"
-#include "shaftcut/words/change.hpp"
+#include "change.hpp"
 #include "wording.hpp"
 
 namespace shaftcut {

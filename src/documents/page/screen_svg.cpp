@@ -81,7 +81,7 @@ std::string drawn(const Code&) { throw std::logic_error("a screen's picture has 
 std::string screen_svg_of(const Page& page)
 {
     std::string svg = "<svg" + attribute("xmlns", "http://www.w3.org/2000/svg") + attribute("viewBox", "0 0 " + number(page.width) + " " + number(page.height)) +
-                      attribute("font-family", "DejaVu Sans, sans-serif") + attribute("stroke-linejoin", "round") + ">";
+                      attribute("font-family", "sans-serif") + attribute("stroke-linejoin", "round") + ">";
     for (const Mark& mark : page.marks) svg += std::visit([](const auto& what) { return drawn(what); }, mark.what);
     return svg + "</svg>";
 }
