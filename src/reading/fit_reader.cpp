@@ -44,10 +44,11 @@ void read_lengths(Element& element, JobFit& fit)
     });
 }
 
-std::optional<Reference> read_reference(const Attribute& attribute, Between between)
+// Of a shaft that is still to be chosen no length runs between crosses.
+std::optional<Reference> read_reference(const Attribute& attribute, Between between, bool to_choose)
 {
     if (between == Between::grooves && attribute.given())
-        attribute.fault(Contradiction::reference_of_grooves);
+        attribute.fault(to_choose ? Contradiction::reference_before_choice : Contradiction::reference_of_grooves);
     return attribute.word<Reference>();
 }
 
@@ -146,7 +147,7 @@ JobFit read_fit(Element& element, const FitShaft& shaft, std::size_t before)
     fit.place = element.place();
     const Attribute between = element.optional("between");
     fit.between = between.word<Between>().value_or(Between::crosses);
-    fit.reference = read_reference(element.optional("reference"), fit.between);
+    fit.reference = read_reference(element.optional("reference"), fit.between, shaft.to_choose);
     fit.tractor = element.optional("tractor").text().value_or("");
     read_lengths(element, fit);
     if (shaft.to_choose) check_between(between, fit);

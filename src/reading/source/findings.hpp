@@ -265,7 +265,7 @@ enum class Contradiction {
     other_tractors, two_machines, two_spacings, spacing_of_standard_joint, shoulder_and_stop_depth, stop_depth_alone, cut_to_alone, guard_missing_but_stated, guard_and_stands_out, reference_of_grooves,
     column_reference_of_grooves, no_shortest, no_turning, no_turning_of_machine, neither_series_nor_shape, closed_and_fit, neither_closed_nor_fit, column_closed_and_fit,
     column_neither_closed_nor_fit, no_order_in_list, no_piece_in_list,
-    at_of_standard_joint, second_cross_of_standard_joint, caps_read_both_ways, item_for_one_thing, item_price, price_range, tax_note_alone, column_price, list_without_currency, crosses_before_choice
+    at_of_standard_joint, second_cross_of_standard_joint, caps_read_both_ways, item_for_one_thing, item_price, price_range, tax_note_alone, column_price, list_without_currency, crosses_before_choice, reference_before_choice
 };
 
 // Of a file's form.

@@ -138,6 +138,7 @@ Said say(Contradiction found, const Wording& w)
         return {w("guard \"missing\", but both halves state theirs"), w("write guard=\"none\" in the half whose guard is missing, or guard=\"damaged\" here")};
     case Contradiction::guard_and_stands_out:
         return {w("half states guard and stands-out"), w("leave one of them out: the guard is the length less what the tube stands out of it")};
+    case Contradiction::reference_before_choice: return {w("reference says nothing between grooves"), w("leave it out")};
     case Contradiction::reference_of_grooves: return {w("reference says nothing between grooves"), w("leave it out, or write between=\"crosses\"")};
     case Contradiction::column_reference_of_grooves:
         return {w("fit_reference says nothing between grooves"), w("leave it empty, or write crosses in fit_between")};
