@@ -23,9 +23,8 @@ using DiscountAsked = std::optional<std::variant<Percent, Money>>;
 // "5%" or "12.50"; nothing where it is neither, or takes nothing off.
 DiscountAsked discount_of(const std::string& text, const Currency& currency)
 {
-    constexpr std::int64_t most_percent = 100;
     if (!text.empty() && text.back() == '%') {
-        const auto thousandths = parse_thousandths(std::string_view(text).substr(0, text.size() - 1), most_percent);
+        const auto thousandths = parse_percent(std::string_view(text).substr(0, text.size() - 1));
         const auto* read = std::get_if<std::int64_t>(&thousandths);
         return read && *read > 0 ? DiscountAsked(Percent{*read}) : std::nullopt;
     }

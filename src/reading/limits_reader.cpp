@@ -20,7 +20,7 @@ std::optional<LimitValue> value_of(const Attribute& attribute, LimitKind kind)
     case LimitKind::fraction: return attribute.fraction();
     case LimitKind::percent: break;
     }
-    return whole_value(attribute.thousandths(100));
+    return whole_value(attribute.percent());
 }
 
 }  // namespace

@@ -7,11 +7,10 @@ namespace {
 
 constexpr int most_valid_days = 1'000;
 constexpr std::int64_t most_minutes = 10'000;  // of one operation
-constexpr std::int64_t most_percent = 100;
 
 std::optional<Percent> percent(const Attribute& attribute)
 {
-    const auto thousandths = attribute.thousandths(most_percent);
+    const auto thousandths = attribute.percent();
     return thousandths ? std::optional(Percent{*thousandths}) : std::nullopt;
 }
 

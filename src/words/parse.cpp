@@ -169,6 +169,15 @@ Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most)
     return rounded(number->units * 1000, number->scale);
 }
 
+Parsed<std::int64_t> parse_percent(std::string_view text)
+{
+    constexpr int thousand = 1000, most = 100;
+    std::string_view rest = text;
+    const auto number = take_decimal(rest);
+    if (!number || !rest.empty() || number->scale > thousand || number->units > most * number->scale) return fault(NotRead::number_of_3_decimals, text, 0, most);
+    return static_cast<std::int64_t>(number->units * thousand / number->scale);
+}
+
 Parsed<std::int64_t> parse_millionths(std::string_view text, std::int64_t most)
 {
     constexpr int million = 1'000'000;

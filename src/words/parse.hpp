@@ -14,7 +14,7 @@ namespace shaftcut {
 
 // Why a text is not what it should be.
 enum class NotRead {
-    length, below_zero, unknown_unit, fraction_of_millimetre, over_100_metres, angle, over_180_degrees, fraction, number, number_of_6_decimals, whole_number, money
+    length, below_zero, unknown_unit, fraction_of_millimetre, over_100_metres, angle, over_180_degrees, fraction, number, number_of_3_decimals, number_of_6_decimals, whole_number, money
 };
 
 // `text`: what was read. `least` and `most`: of a number; of money, `least` is how many decimals its currency has.
@@ -44,6 +44,9 @@ Parsed<Fraction> parse_fraction(std::string_view text);
 
 // Thousandths of a plain decimal number that is not negative and at most `most`: "10" is 10000.
 Parsed<std::int64_t> parse_thousandths(std::string_view text, std::int64_t most);
+
+// Thousandths of a per cent, from 0 to 100 with at most 3 decimals: "12.5" is 12500.
+Parsed<std::int64_t> parse_percent(std::string_view text);
 
 // Millionths of a plain decimal number that is not negative, at most `most`, and has at most 6 decimals: "2.5" is 2500000.
 Parsed<std::int64_t> parse_millionths(std::string_view text, std::int64_t most);

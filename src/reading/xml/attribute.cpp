@@ -89,6 +89,8 @@ std::optional<std::int64_t> Attribute::thousandths(std::int64_t most) const
     return given() ? taken(parse_thousandths(given_->value, most)) : std::nullopt;
 }
 
+std::optional<std::int64_t> Attribute::percent() const { return given() ? taken(parse_percent(given_->value)) : std::nullopt; }
+
 std::optional<Money> Attribute::money(const Currency& currency) const
 {
     return given() ? taken(parse_money(given_->value, currency)) : std::nullopt;

@@ -58,6 +58,7 @@ public:
     std::optional<Angle> angle(Sign sign = Sign::none) const;    // 0 to 180 degrees, or -180 to 180
     std::optional<Fraction> fraction() const;       // above 0, at most 1
     std::optional<std::int64_t> thousandths(std::int64_t most) const;
+    std::optional<std::int64_t> percent() const;  // thousandths
     std::optional<std::int64_t> millionths(std::int64_t most) const;
     std::optional<Money> money(const Currency& currency) const;
     std::optional<std::int64_t> power() const;      // watts, of kilowatts above 0 and at most most_power

@@ -58,6 +58,8 @@ Said say(const UnreadableValue& found, const Wording& w)
     case NotRead::over_180_degrees: return {w("{what} is over 180 degrees", {what}), w("write an angle of 180 or less")};
     case NotRead::fraction: return {w("{what} is not a fraction", {what}), w("write a number above 0 and at most 1, such as 1/2 or 0.5")};
     case NotRead::number: return {w("{what} is not a number from {least} to {most}", {what, least, most}), w("write a plain number, such as 10 or 2.5")};
+    case NotRead::number_of_3_decimals:
+        return {w("{what} is not a number from {least} to {most} with at most 3 decimals", {what, least, most}), w("write a plain number, such as 10 or 2.5")};
     case NotRead::number_of_6_decimals:
         return {w("{what} is not a number from {least} to {most} with at most 6 decimals", {what, least, most}), w("write a plain number, such as 10 or 2.5")};
     case NotRead::money:
