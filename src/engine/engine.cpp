@@ -178,7 +178,8 @@ std::string list_name(const std::string& file) { return std::filesystem::path(fi
 Loaded Engine::load(const Configuration& configuration)
 {
     auto catalogue = read_file<Catalogue>(configuration, "series.xml", read_catalogue);
-    auto workshop = read_file<StatedWorkshop>(configuration, "workshop.xml", read_workshop);
+    const Catalogue* const known = catalogue.value ? &*catalogue.value : nullptr;
+    auto workshop = read_file<StatedWorkshop>(configuration, "workshop.xml", [&](const Source& file) { return read_workshop(file, known); });
     auto lists = read_maps(configuration, catalogue);
     std::optional<Prices> prices = workshop.value ? workshop.value->prices : std::nullopt;
     FaultList price_faults = workshop.value ? add_prices(configuration, prices) : FaultList();
