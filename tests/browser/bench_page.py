@@ -99,10 +99,7 @@ class Page:
         return element
 
     def touch(self, selector):
-        try:
-            self.bring(self.one(selector)).click()
-        except StaleElementReferenceException:  # drawn anew between the look and the touch
-            self.bring(self.one(selector)).click()
+        self.bring(self.one(selector)).click()
 
     def touch_tile(self, path, value):
         """The tile of this value; not again where it holds already."""
@@ -121,7 +118,14 @@ class Page:
         box.send_keys(text)
 
     def put(self, path, value):
-        """One attribute of a job, as a hand would: touched where it can be, else typed."""
+        """One attribute of a job, as a hand would; once more where the page drew its box anew between the look and the touch."""
+        try:
+            self.put_once(path, value)
+        except StaleElementReferenceException:
+            self.put_once(path, value)
+
+    def put_once(self, path, value):
+        """Touched where it can be, else typed."""
         element, _, attribute = path.rpartition("@")
         if path == "@units":
             self.touch(f"#units-{value}")
