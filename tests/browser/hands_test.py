@@ -120,6 +120,7 @@ def server_gone(bench):
     bench.stop()
     page.type("fit[1]/shortest@length", "825")
     until(lambda: page.all("#offline"))
+    assert not page.lengths() and not page.verdict(), "cuts of a length that no longer stands there"
     page.type("shaft/closed@length", "905")
     bench.start_again()
     until(lambda: page.verdict() == "cut" and not page.all("#offline") and page.lengths()["C"] == 120, 20)

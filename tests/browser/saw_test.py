@@ -23,6 +23,12 @@ def touched_off(bench):
     page.touch("#to-saw")
     until(lambda: page.all(".done"))
     assert [one.get_attribute("aria-pressed") for one in page.all(".done")[:2]] == ["true", "false"]
+    page.touch("#saw [data-view-to=form]")
+    page.type("fit[1]/shortest@length", "815")
+    until(lambda: page.lengths().get("C") == 125)
+    page.touch("#to-saw")
+    until(lambda: page.all("#anew"))
+    assert page.one(".done").get_attribute("aria-pressed") == "false", "what was touched off for other cuts still stands"
 
 
 def after_the_cut(bench):

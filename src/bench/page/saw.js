@@ -133,6 +133,16 @@ function draw_marks() {
 
 const fill = (/** @type {string} */ name, /** @type {Node[]} */ nodes) => id(name).replaceChildren(...nodes);
 
+/** What was touched off for other cuts holds no longer.
+ * @param {import('./state.js').View} view */
+function begin_again(view) {
+  const cuts = JSON.stringify(view.band.lengths.map((one) => one.mm)), done = state.saw.done || {};
+  const anew = state.saw.cuts !== undefined && state.saw.cuts !== cuts && Object.values(done).some(Boolean);
+  if (anew) state.saw = {...state.saw, done: {}, read: {}};
+  if (state.saw.cuts !== cuts) { state.saw.cuts = cuts; keep(); }
+  return anew;
+}
+
 let drawn = '';
 function draw() {
   const view = enough() ? state.view : null;
@@ -141,9 +151,10 @@ function draw() {
   if (key === drawn) return;
   drawn = key;
   if (!view || view.verdict === 'refused') return fill('saw-steps', [make('p', {class: 'big'}, t(view ? 'do_not_saw' : 'asking'))]);
+  const anew = begin_again(view);
   const side = (/** @type {string} */ name, /** @type {import('./state.js').Step[]} */ steps) => [make('h3', {}, t(name)), make('ol', {class: 'steps'}, ...steps.map((step) => step_item(name, step, view.confirm)))];
   const lines = (/** @type {string} */ name, /** @type {string[]} */ says) => says.length ? [make('ul', {class: name}, ...says.map((each) => make('li', {}, each)))] : [];
-  fill('saw-steps', [...lines('rules danger', view.rules), ...lines('warnings', view.warnings), ...side('front', view.front), ...side('back', view.back), make('div', {id: 'marks'})]);
+  fill('saw-steps', [...lines('rules danger', view.rules), ...lines('warnings', view.warnings), ...(anew ? [make('p', {class: 'danger', id: 'anew'}, t('begin_again'))] : []), ...side('front', view.front), ...side('back', view.back), make('div', {id: 'marks'})]);
   build_after();
 }
 

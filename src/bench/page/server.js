@@ -27,12 +27,15 @@ export async function get_catalogue() {
 }
 
 const PAUSE = 120, AGAIN = 2000;
-let asked = 0, timer = 0;
+const OLD = 500; // an answer to what no longer stands in the boxes is not shown for longer
+let asked = 0, timer = 0, old = 0;
 
 /** Asks once the hand rests; an answer that came too late is dropped.
  * @param {() => boolean} enough */
 export function ask_soon(enough) {
   clearTimeout(timer);
+  clearTimeout(old);
+  old = window.setTimeout(() => { state.view = null; changed(); }, OLD);
   timer = window.setTimeout(() => ask(enough), PAUSE);
 }
 
@@ -41,9 +44,12 @@ async function ask(enough) {
   const number = ++asked;
   const reply = await post('/view', state.job.text());
   if (number !== asked) return;
+  clearTimeout(old);
   state.offline = reply.status === 0;
-  if (state.offline) timer = window.setTimeout(() => ask(enough), AGAIN);
-  else {
+  if (state.offline) {
+    state.view = null;
+    timer = window.setTimeout(() => ask(enough), AGAIN);
+  } else {
     state.view = reply.status === 200 ? reply.json : null;
     state.faults = reply.status === 422 ? reply.json.faults : [];
   }

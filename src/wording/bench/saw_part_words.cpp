@@ -8,6 +8,7 @@ BenchWords saw_words(const Wording& w)
     return {{"saw", w("At the saw")},
             {"front", w("Front: until the last saw stroke")},
             {"back", w("Back: from the first file stroke on")},
+            {"begin_again", w("The cuts changed: what was touched off before holds no longer. Begin again at step 1.")},
             {"touch_off", w("touch when done")},
             {"done", w("done")},
             {"do_not_saw", w("Do not saw.")},
