@@ -103,11 +103,13 @@ async function to_cut(answer) {
   const reply = await post('/identify-job', measures.text());
   const skeleton = reply.status === 200 && reply.blob ? new Job(await reply.blob.text()) : null;
   const from = skeleton && skeleton.readable ? skeleton : null;
-  state.unknown = false;
-  state.job.set('shaft@shape', null);
-  state.job.set('shaft@series', from ? from.get('shaft@series') : answer.series[0].name);
+  if (from) from.set_units(state.job.get('@units'));
+  const known = (/** @type {string} */ path) => from && from.get(path) !== '?' ? from.get(path) : '';
+  for (const path of ['shaft@series', 'shaft@shape', 'shaft@spacing']) state.job.set(path, known(path));
+  if (!from) state.job.set('shaft@series', answer.series[0].name);
+  state.unknown = !state.job.get('shaft@series');
   for (const side of ['tractor', 'implement']) state.job.set(`shaft/end[side=${side}]@joint`, measures.get(`end[side=${side}]@joint`) || state.job.get(`shaft/end[side=${side}]@joint`));
-  for (const tube of from ? ['inner', 'outer'] : []) if (from && from.get(`shaft/half[tube=${tube}]@series`)) state.job.set(`shaft/half[tube=${tube}]@series`, from.get(`shaft/half[tube=${tube}]@series`));
+  for (const tube of ['inner', 'outer']) if (known(`shaft/half[tube=${tube}]@series`)) state.job.set(`shaft/half[tube=${tube}]@series`, known(`shaft/half[tube=${tube}]@series`));
   state.job.remove('shaft/measures');
   const kept = from && from.element('shaft/measures');
   if (kept) state.job.element('shaft')?.append(state.job.doc.importNode(kept, true));
