@@ -37,7 +37,7 @@ def twelve_touches(bench):
 
 
 def way_put_in(bench):
-    page = bench.page
+    page = fresh(bench)
     page.type_job(open(os.path.join(bench.source, "samples/refused-overlap.xml")).read())
     until(lambda: page.verdict() == "refused")
     assert page.lengths() == {} and "94 mm" not in page.one("#band").text

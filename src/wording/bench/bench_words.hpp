@@ -1,5 +1,5 @@
 // All texts of the bench page, which holds none itself: its HTML and scripts name them by key. %1 is a place that the page fills.
-// Checked in tests/wording/bench_words_test.cpp.
+// Checked in tests/wording/bench/bench_words_test.cpp.
 #pragma once
 
 #include <string>
