@@ -99,7 +99,9 @@ class Page:
         return element
 
     def touch(self, selector):
-        self.bring(self.one(selector)).click()
+        element = self.bring(self.one(selector))
+        until(element.is_displayed)
+        element.click()
 
     def touch_tile(self, path, value):
         """The tile of this value; not again where it holds already."""

@@ -35,6 +35,9 @@ def after_the_cut(bench):
     page = opened(bench, "plain-cut")
     page.touch("#to-saw")
     until(lambda: page.all('[data-path="half[tube=inner]@length"]'))
+    page.type("half[tube=inner]@length", "668")
+    until(lambda: page.all('[data-after="measure"]'))
+    assert not page.complaints()
     for path, value in (("half[tube=inner]@length", "675"), ("half[tube=inner]@stands-out", "23"), ("half[tube=outer]@length", "647"), ("half[tube=outer]@guard", "632"), ("closed@length", "787")):
         page.type(path, value)
     until(lambda: page.all('[data-after="saw-more"]'))
@@ -45,6 +48,7 @@ def after_the_cut(bench):
     until(lambda: page.all('[data-after="right"]'))
     page.type("half[tube=inner]@length", "300")
     until(lambda: page.all('[data-after="too-short"]') or page.all("#after-says .fault"))
+    assert not page.complaints()
 
 
 def confirmed(bench):

@@ -83,7 +83,7 @@ function lines() {
   const view = enough() ? state.view : null, key = JSON.stringify(view);
   if (key === told) return;
   told = key;
-  id('lines').replaceChildren(...(view ? [...list('warnings', view.warnings), ...list('reasons', view.reasons), ...ways_out(view), ...list('confirm', view.confirm.map((one) => `${one.says} ${one.why}`)), ...list('cautions', view.cautions)] : []));
+  id('lines').replaceChildren(...(view ? [...list('warnings', view.warnings), ...list('reasons', view.reasons), ...ways_out(view), ...list('confirm', view.confirm.map((one) => one.why)), ...list('cautions', view.cautions)] : []));
 }
 
 function doors() {

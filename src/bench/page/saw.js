@@ -95,6 +95,10 @@ function step_item(side, step, confirm) {
   return item;
 }
 
+/** The screen has its own boxes.
+ * @param {string} says */
+const boxless = (says) => says.replace(/ ?[▭☐]/g, '');
+
 /** Of a length a box; of a look two buttons.
  * @param {import('./state.js').Confirm} one */
 function confirmation(one) {
@@ -102,7 +106,7 @@ function confirmation(one) {
   const keep_it = (/** @type {string} */ read) => { state.saw.confirm = {...state.saw.confirm, [one.what]: read}; keep(); judge(); };
   const now = () => (state.saw.confirm || {})[one.what] || '';
   const looks = ['yes', 'no'].map((word) => button(t(`say_${word}`), () => keep_it(word), {'data-confirm': `${one.what} ${word}`}));
-  const input = make('input', {inputmode: 'decimal', value: now(), 'aria-label': one.says, 'data-confirm': one.what, oninput: () => keep_it(input.value)});
+  const input = make('input', {inputmode: 'decimal', value: now(), 'aria-label': boxless(one.says), 'data-confirm': one.what, oninput: () => keep_it(input.value)});
   const judge = () => {
     const read = millimetres(written(now())), expected = one.expected_mm;
     looks.forEach((each, n) => each.setAttribute('aria-pressed', String(now() === ['yes', 'no'][n])));
@@ -113,14 +117,14 @@ function confirmation(one) {
     if (!within && expected !== null && one.what in CONFIRMED) says.append(' ', button(t('put_reading_in'), () => { state.job.set(CONFIRMED[one.what], written(now())); edited(); }));
   };
   judge();
-  return make('li', {}, make('p', {}, one.says), ...(one.expected_mm === null ? [make('div', {class: 'row'}, ...looks)] : [input]), says);
+  return make('li', {}, make('p', {}, boxless(one.says)), ...(one.expected_mm === null ? [make('div', {class: 'row'}, ...looks)] : [input]), says);
 }
 
 /** What the rings must read in a position; the sums are made once P is typed.
  * @param {import('./state.js').Mark} mark */
 function mark_item(mark) {
   const closed = millimetres(measured.get('marks@closed'));
-  const sum = (/** @type {string} */ says, /** @type {number} */ more) => `${says}${Number.isNaN(closed) ? '' : ` = ${shown(closed + more)}`}`;
+  const sum = (/** @type {string} */ says, /** @type {number} */ more) => says.replace('▭', Number.isNaN(closed) ? '…' : shown(closed + more));
   const outside = Array.isArray(mark.outside_says) ? mark.outside_says : [mark.outside_says];
   return make('li', {}, make('strong', {}, mark.name), make('p', {}, sum(mark.expected_says, mark.expected_mm)), make('p', {}, `${sum(mark.from_says, mark.from_mm)} · ${sum(mark.to_says, mark.to_mm)}`),
     make('p', {class: 'never'}, sum(mark.never_says, mark.never_mm)), ...outside.map((each) => make('p', {class: 'small'}, each)));
@@ -180,7 +184,7 @@ async function after_cut() {
   const reply = await post(`/after-cut?job-bytes=${job}`, state.job.text() + measured.text());
   if (reply.status === 422) return fill('after-says', [make('ul', {class: 'fault'}, ...reply.json.faults.map((/** @type {any} */ fault) => make('li', {}, fault.says)))]);
   if (reply.status !== 200) return fill('after-says', [make('p', {}, t(reply.status ? 'not_made' : 'offline'))]);
-  const parts = reply.json.parts.filter((/** @type {any} */ one) => one.measured_mm !== null).map((/** @type {any} */ one) => make('li', {class: one.result, 'data-part': one.part},
+  const parts = reply.json.parts.filter((/** @type {any} */ one) => one.measured_mm !== null || one.result === 'measure').map((/** @type {any} */ one) => make('li', {class: one.result, 'data-part': one.part},
     make('span', {class: 'disc'}, {inner_guard: 'A', outer_guard: 'B', inner_tube: 'C', outer_tube: 'D'}[/** @type {'inner_tube'} */ (one.part)] || ''), ' ', one.says || t(`after_${one.result.replace('-', '_')}`, String(one.saw_more_mm || one.short_mm || ''))));
   const checks = reply.json.checks.filter((/** @type {any} */ one) => one.result === 'fail').map((/** @type {any} */ one) => make('li', {}, one.says));
   fill('after-says', [make('p', {class: `verdict ${reply.json.verdict}`, 'data-after': reply.json.verdict}, t(`verdict_${reply.json.verdict.replace('-', '_')}`)), make('ul', {}, ...parts), ...(checks.length ? [make('ul', {}, ...checks)] : [])]);

@@ -29,11 +29,13 @@ BenchWords saw_words(const Wording& w)
             {"mark_shortest", w("Ring to ring at the shortest")},
             {"mark_turning", w("Ring to ring at the longest, PTO turning")},
             {"mark_standing", w("Ring to ring at the longest, PTO stopped")},
+            {"after_measure", w("measure it")},
             {"after_right", w("right")},
             {"after_saw_more", w("saw %1 mm more")},
             {"after_too_short", w("too short by %1 mm: do not use")},
             {"verdict_right", w("RIGHT")},
             {"verdict_saw_more", w("SAW MORE")},
+            {"verdict_measure", w("MEASURE AGAIN")},
             {"verdict_too_short", w("TOO SHORT: DO NOT USE")}};
 }
 
