@@ -4,7 +4,6 @@ import time
 import xml.etree.ElementTree as ElementTree
 
 from selenium import webdriver
-from selenium.common.exceptions import StaleElementReferenceException
 from selenium.webdriver.chrome.service import Service
 from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
@@ -120,14 +119,7 @@ class Page:
         box.send_keys(text)
 
     def put(self, path, value):
-        """One attribute of a job, as a hand would; once more where the page drew its box anew between the look and the touch."""
-        try:
-            self.put_once(path, value)
-        except StaleElementReferenceException:
-            self.put_once(path, value)
-
-    def put_once(self, path, value):
-        """Touched where it can be, else typed."""
+        """One attribute of a job, as a hand would: touched where it can be, else typed."""
         element, _, attribute = path.rpartition("@")
         if path == "@units":
             self.touch(f"#units-{value}")
@@ -174,11 +166,11 @@ class Page:
         return self.one("#band").text
 
     def verdict(self):
-        return self.one("#band").get_attribute("data-verdict")
+        return self.js("return document.getElementById('band').dataset.verdict")
 
     def lengths(self):
         """What comes off, by letter, in millimetres; of what is not cut nothing."""
-        return {each.get_attribute("data-letter"): float(each.get_attribute("data-mm") or 0) for each in self.all("#band .cut")}
+        return self.js("return Object.fromEntries([...document.querySelectorAll('#band .cut')].map((one) => [one.dataset.letter, Number(one.dataset.mm)]))")
 
     def settled(self):
         """The verdict, once the server answered what is on the page now."""
