@@ -91,6 +91,11 @@ def priced(bench):
     before = page.one("#quote-totals").text
     page.bring(page.one("#discount")).send_keys("10%")
     until(lambda: page.one("#quote-totals").text != before)
+    discounted, amount = page.one("#quote-totals").text, page.one('[data-amount="0"]').text
+    minutes = page.bring(page.one('[data-line="0"]'))
+    minutes.clear()
+    minutes.send_keys("120")
+    until(lambda: page.one("#quote-totals").text not in (before, discounted) and page.one('[data-amount="0"]').text != amount)
 
 
 def identified(bench):
@@ -116,5 +121,5 @@ def identified(bench):
 
 def tests(bench, short):
     both = [("steps touched off stay touched off", touched_off), ("after the cut: saw more, right", after_the_cut)]
-    rest = [("a confirmation judged", confirmed), ("the machine moves", machine_moves), ("another shaft", another_shaft), ("the quote follows a discount", priced), ("which shaft is this", identified)]
+    rest = [("a confirmation judged", confirmed), ("the machine moves", machine_moves), ("another shaft", another_shaft), ("the quote follows a discount and minutes", priced), ("which shaft is this", identified)]
     return [(name, lambda test=test: test(bench)) for name, test in both + ([] if short else rest)]
