@@ -86,7 +86,7 @@ function show(answer) {
   id('identify-says').replaceChildren(make('p', {class: 'verdict', 'data-identified': answer.verdict}, answer.says || t(`identified_${answer.verdict}`)),
     ...(next ? [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', 'data-next': `${next.part} ${next.measure}`}, named(next)), make('p', {class: 'small'}, next.takes || '')] : []),
     make('ul', {class: 'series'}, ...answer.series.map(one)),
-    ...(answer.verdict === 'one' || answer.verdict === 'mixed' ? [button(t('to_the_cut'), () => void to_cut(answer), {id: 'to-cut'})] : []));
+    ...(answer.verdict === 'one' || answer.verdict === 'mixed' ? [make('p', {}, t('identify_stops')), button(t('to_the_cut'), () => void to_cut(answer), {id: 'to-cut'})] : []));
   if (next && next.part !== part && PARTS.includes(next.part)) id('identify-parts').querySelector(`[data-part="${next.part}"]`)?.classList.add('lit');
 }
 

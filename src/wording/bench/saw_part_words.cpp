@@ -108,6 +108,7 @@ BenchWords identify_words(const Wording& w)
             {"nipple_cross", w("on the cross")},
             {"nipple_cap", w("on a cap")},
             {"measure_closed", w("closed length")},
+            {"identify_stops", w("This does not say where its tubes stop: measure both stops before a cut.")},
             {"identify_sheet", w("Print what was found (PDF)")},
             {"to_the_cut", w("To the cut with this series")}};
 }
