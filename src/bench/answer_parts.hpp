@@ -14,6 +14,9 @@ enum class Drawn { no, yes };
 Reply unprocessable(const Problems& problems);
 Reply unprocessable(const std::string& why);
 
+// A PDF or a workbook, under its file's name.
+Reply saved(Document document, Format format);
+
 // The reply that `made` gives of the answer to the job in the body, by the wishes of the target; or why there is none.
 template <class Made>
 Reply of_job(const Desk& desk, const Request& request, const Target& target, Drawn drawn, const Made& made)

@@ -19,9 +19,10 @@ const Route* find_route(const std::string& path)
 // A field that may not stand in this query. All but services stand once.
 bool has_unknown_field(const Target& target, std::string_view known)
 {
+    const std::string among = "," + std::string(known) + ",";
     return std::any_of(target.query.begin(), target.query.end(), [&](const auto& one) {
         const bool again = one.first != "service" && fields(target, one.first).size() > 1;
-        return again || one.first.find(' ') != std::string::npos || known.find(" " + one.first + " ") == std::string_view::npos;
+        return again || one.first.find(',') != std::string::npos || among.find("," + one.first + ",") == std::string::npos;
     });
 }
 

@@ -15,10 +15,10 @@ const PageFile* page_file(std::string_view path)
 
 std::string_view type_of(const PageFile& file)
 {
-    if (file.name.ends_with(".html")) return "text/html; charset=utf-8";
-    if (file.name.ends_with(".css")) return "text/css; charset=utf-8";
+    if (file.name.ends_with(".html")) return "text/html;charset=utf-8";
+    if (file.name.ends_with(".css")) return "text/css;charset=utf-8";
     if (file.name.ends_with(".svg")) return "image/svg+xml";
-    return "text/javascript; charset=utf-8";
+    return "text/javascript;charset=utf-8";
 }
 
 }  // namespace shaftcut

@@ -25,7 +25,9 @@ std::vector<std::string_view> values_of(std::string_view cookies, std::string_vi
 
 std::string cookie_of(const std::string& token)
 {
-    return std::string(cookie_name) + "=" + token + "; Max-Age=" + std::to_string(paired_for_seconds) + "; Path=/; HttpOnly; SameSite=Strict";
+    std::string cookie = std::string(cookie_name) + "=" + token;
+    for (const std::string& attribute : {"Max-Age=" + std::to_string(paired_for_seconds), std::string("Path=/"), std::string("HttpOnly"), std::string("SameSite=Strict")}) cookie += "; " + attribute;
+    return cookie;
 }
 
 }  // namespace
@@ -63,7 +65,7 @@ bool Pairing::is_paired(const Request& request) const
 
 std::string code_in(std::string_view body)
 {
-    constexpr std::string_view before = "<pair code=\"", after = "\"/>";
+    static const std::string before = std::string("<pair") + ' ' + "code=\"", after = "\"/>";
     if (!body.starts_with(before) || !body.ends_with(after) || body.size() != before.size() + 8 + after.size()) return {};
     const std::string code(body.substr(before.size(), 8));
     return code.find_first_not_of("0123456789") == std::string::npos ? code : "";

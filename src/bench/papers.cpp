@@ -3,14 +3,6 @@
 namespace shaftcut {
 namespace {
 
-Reply saved(Document document, Format format)
-{
-    const bool is_pdf = format == Format::pdf;
-    Reply reply{200, is_pdf ? "application/pdf" : "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", std::move(document.bytes)};
-    reply.file_name = std::move(document.name);
-    return reply;
-}
-
 Reply paper_of_job(const Desk& desk, const Request& request, const Target& target, Format format)
 {
     return of_job(desk, request, target, Drawn::yes, [&](const Answer& answer, const Wishes& wishes) { return saved(documents(answer, {format}, wishes).front(), format); });
@@ -54,6 +46,14 @@ Reply printed(const Desk& desk, const Document& document)
 }
 
 }  // namespace
+
+Reply saved(Document document, Format format)
+{
+    const bool is_pdf = format == Format::pdf;
+    Reply reply{200, is_pdf ? "application/pdf" : "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", std::move(document.bytes)};
+    reply.file_name = std::move(document.name);
+    return reply;
+}
 
 Reply cut_sheet_reply(const Desk& desk, const Request& request, const Target& target) { return paper_of_job(desk, request, target, Format::pdf); }
 

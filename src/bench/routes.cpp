@@ -28,7 +28,7 @@ Reply pair_reply(const Desk& desk, House& house, const Request& request)
     return reply;
 }
 
-constexpr std::string_view of_words = " units ", of_paper = " units paper ", of_quote = " units paper discount service alternatives ";
+constexpr std::string_view of_words = "units", of_paper = "units,paper", of_quote = "units,paper,discount,service,alternatives";
 
 constexpr Route asked(std::string_view path, std::string_view fields, Worked reply) { return {Method::post, path, Entry::paired, fields, reply}; }
 
@@ -40,14 +40,14 @@ constexpr std::array table{
     asked("/view", of_words, view_reply),
     asked("/machine", of_words, machine_reply),
     asked("/choose", of_words, choose_reply),
-    asked("/after-cut", " units job-bytes ", after_cut_reply),
+    asked("/after-cut", "units,job-bytes", after_cut_reply),
     asked("/cut-sheet", of_paper, cut_sheet_reply),
     asked("/work-order", of_paper, work_order_reply),
     asked("/tag", of_paper, tag_reply),
     asked("/quote", of_quote, quote_reply),
     asked("/quote-sheet", of_quote, quote_sheet_reply),
     asked("/quote-book", of_quote, quote_book_reply),
-    asked("/print", " units paper what ", print_reply),
+    asked("/print", "units,paper,what", print_reply),
 };
 
 }  // namespace

@@ -15,7 +15,7 @@ enum class Entry { anyone, paired, here };
 using AtOnce = Reply (*)(const Desk&, House&, const Request&);
 using Worked = Reply (*)(const Desk&, const Request&, const Target&);
 
-// `fields`: what its query may hold, with blanks around each.
+// `fields`: what its query may hold, with commas between.
 struct Route {
     Method method;
     std::string_view path;

@@ -10,7 +10,7 @@
 namespace shaftcut {
 namespace {
 
-constexpr std::string_view first_line = "shaftcut-bench-tablets 1";
+constexpr std::string_view first_line = "shaftcut-bench-tablets-1";
 constexpr std::int64_t most_seconds = 253'402'300'799;  // the end of the year 9999
 
 std::vector<std::string_view> split(std::string_view text, char at)

@@ -28,7 +28,7 @@ constexpr const char* compiler = __VERSION__;
 constexpr const char* compiler = "g++ " __VERSION__;
 #endif
 
-std::string version_text(const Wording& w) { return version_lines({SHAFTCUT_VERSION, compiler, boost_built_with(), libraries_built_with() + ", libsodium " + sodium_in_use()}, w); }
+std::string version_text(const Wording& w) { return version_lines({SHAFTCUT_VERSION, compiler, boost_built_with(), libraries_built_with(), sodium_in_use()}, w); }
 
 bool asks(const std::vector<std::string>& arguments, const char* option)
 {

@@ -170,7 +170,7 @@ TEST_CASE("tablets: what is written reads back, and what does not lets nobody in
     CHECK(read_tablets(tablets_text(tablets)) == tablets);
     CHECK(read_tablets("").empty());
     CHECK(read_tablets("another file\n1 " + hash + " 5 a\n").empty());
-    const std::string begin = "shaftcut-bench-tablets 1\n";
+    const std::string begin = "shaftcut-bench-tablets-1\n";
     for (const std::string& line : {"1 " + hash + " 5", "0 " + hash + " 5 a", "1 " + hash.substr(1) + " 5 a", "1 X" + hash.substr(1) + " 5 a", "1 " + hash + " -5 a", "1 " + hash + " 5 a b", "x " + hash + " 5 a"})
         CHECK(read_tablets(begin + line + "\n").empty());
     CHECK(tablet_of(tablets, "token", 1'795'000'001)->number == 1);

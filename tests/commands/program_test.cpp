@@ -32,7 +32,7 @@ TEST_CASE("the version says what the program was built with")
 {
     const std::string version = run({"--version"}).out;
     const std::regex form("shaftcut \\d+\\.\\d+\\.\\d+\nbuilt with \\S.* \\d+\\.\\d+\\.\\d+.*; Boost \\d+\\.\\d+\\.\\d+, pugixml 1\\.\\d+, cairo \\d+\\.\\d+\\.\\d+, "
-                          "FreeType \\d+\\.\\d+\\.\\d+, libxlsxwriter \\d+\\.\\d+\\.\\d+, libqrencode \\d+\\.\\d+\\.\\d+\n");
+                          "FreeType \\d+\\.\\d+\\.\\d+, libxlsxwriter \\d+\\.\\d+\\.\\d+, libqrencode \\d+\\.\\d+\\.\\d+, libsodium \\d+\\.\\d+\\.\\d+\n");
     INFO(version);
     CHECK(std::regex_match(version, form));
 }

@@ -75,8 +75,8 @@ std::string program_help(const std::string& commands, const Wording& w)
 
 std::string version_lines(const BuiltWith& built, const Wording& w)
 {
-    return w("shaftcut {version}\nbuilt with {compiler}; Boost {boost}, {libraries}\n",
-             {{"version", built.version}, {"compiler", built.compiler}, {"boost", built.boost}, {"libraries", built.libraries}});
+    return w("shaftcut {version}\nbuilt with {compiler}; Boost {boost}, {libraries}, libsodium {sodium}\n",
+             {{"version", built.version}, {"compiler", built.compiler}, {"boost", built.boost}, {"libraries", built.libraries}, {"sodium", built.sodium}});
 }
 
 std::string say(OptionText option, const Wording& w)

@@ -18,7 +18,7 @@ std::string program_help(const std::string& commands, const Wording& w);
 
 // Each a version, but `compiler` and `libraries`, which name what they are of.
 struct BuiltWith {
-    std::string version, compiler, boost, libraries;
+    std::string version, compiler, boost, libraries, sodium;
 };
 std::string version_lines(const BuiltWith& built, const Wording& w);
 
