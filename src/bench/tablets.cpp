@@ -85,6 +85,10 @@ std::vector<Tablet> with_tablet(std::vector<Tablet> tablets, std::string token_h
     return tablets;
 }
 
-std::string day_of(std::int64_t seconds) { return day_text(later({1970, 1, 1}, static_cast<int>(std::clamp<std::int64_t>(seconds, 0, most_seconds) / (24 * 60 * 60)))); }
+std::string day_of(std::int64_t seconds)
+{
+    constexpr std::int64_t day = std::int64_t{24} * 60 * 60;
+    return day_text(later({1970, 1, 1}, static_cast<int>(std::clamp<std::int64_t>(seconds, 0, most_seconds) / day)));
+}
 
 }  // namespace shaftcut

@@ -128,7 +128,7 @@ bool BenchServer::State::make_room()
 
 net::awaitable<void> BenchServer::State::take(tcp::acceptor& acceptor, Door door)
 {
-    while (!ends) {
+    for (;;) {
         error_code error;
         tcp::socket socket = co_await acceptor.async_accept(quietly(error));
         if (ends) co_return;
@@ -157,6 +157,7 @@ net::awaitable<void> BenchServer::State::serve(std::shared_ptr<BenchCaller> conn
     connection->close();
     connections.remove(connection);
     if (ends && connections.empty()) ending.cancel();
+    co_return;
 }
 
 // Whether the connection stays.
@@ -247,6 +248,7 @@ net::awaitable<void> BenchServer::State::linger(BenchCaller& connection)
     connection.allow(to_linger);
     std::vector<char> dropped(piece);
     while (!error) co_await connection.socket.async_read_some(net::buffer(dropped), quietly(error));
+    co_return;
 }
 
 BenchServer::BenchServer() : state_(std::make_unique<State>()) {}

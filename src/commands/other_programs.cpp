@@ -12,8 +12,8 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <csignal>
-#include <cstdlib>
 #include <ctime>
 #include <string_view>
 #include <vector>
@@ -130,7 +130,9 @@ Called call_bench(unsigned port)
     constexpr std::string_view begin = "HTTP/1.1 ";
     const std::size_t body = answer.find("\r\n\r\n");
     if (!answer.starts_with(begin) || body == std::string::npos) return {};
-    return {std::atoi(answer.c_str() + begin.size()), answer.substr(body + 4)};
+    Called called{0, answer.substr(body + 4)};
+    std::from_chars(answer.data() + begin.size(), answer.data() + body, called.status);
+    return called;
 }
 
 }  // namespace shaftcut

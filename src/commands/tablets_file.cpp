@@ -60,7 +60,9 @@ class Lock {
 public:
     explicit Lock(const std::string& path) : file_(path + ".lock", O_RDWR | O_CREAT)
     {
-        while (file_.number() >= 0 && !(held_ = ::flock(file_.number(), LOCK_EX) == 0) && errno == EINTR) continue;
+        if (file_.number() < 0) return;
+        do held_ = ::flock(file_.number(), LOCK_EX) == 0;
+        while (!held_ && errno == EINTR);
     }
     bool held() const { return held_; }
 
