@@ -22,7 +22,8 @@ public:
 private:
     static NextMeasurement made(const IdentifyingFigure& figure, bool again, const Gain& gain)
     {
-        return {figure, again, effort_of(figure), std::max(gain.bits, 0.0), 100 * gain.best, 100 * gain.settles};
+        const auto percent = [](double share) { return std::min(100 * share, 100.0); };  // cells add up to a whole but for their rounding
+        return {figure, again, effort_of(figure), std::max(gain.bits, 0.0), percent(gain.best), percent(gain.settles)};
     }
 
     Gain gain_of(const IdentifyingFigure& figure) const

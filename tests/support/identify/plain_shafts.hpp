@@ -86,8 +86,8 @@ inline void check_sound(const Identification& answer)
     }
     for (const NextMeasurement& one : answer.next) {
         CHECK((std::isfinite(one.bits) && one.bits >= 0));
-        CHECK((one.expected_best_percent > 0 && one.expected_best_percent < 100.5));
-        CHECK((one.settles_percent >= 0 && one.settles_percent < 100.5));
+        CHECK((one.expected_best_percent > 0 && one.expected_best_percent <= 100));
+        CHECK((one.settles_percent >= 0 && one.settles_percent <= 100));
     }
 }
 
