@@ -124,7 +124,9 @@ std::string text_of(const IdentifyAnswer& answer)
     const SeriesOfJob series = series_of_job(shaft.found);
     std::string text = "<job" + xml_attribute("order", answer.order);
     if (!measures.date.empty()) text += xml_attribute("date", measures.date);
-    text += xml_attribute("units", unit_word(measures.units)) + ">\n" + comment("  ", job_words::how_to_fill(w)) + "  <for customer=\"\" machine=\"\" tractor=\"\"/>\n";
+    text += xml_attribute("units", unit_word(measures.units)) + ">\n" + comment("  ", job_words::how_to_fill(w)) + "  <for";
+    for (const char* whom : {"customer", "machine", "tractor"}) text += xml_attribute(whom, "");
+    text += "/>\n";
     text += comment("  ", job_words::of_series(shaft.found.verdict, w)) + shaft_tag(measures, series) + closed_line(measures, series);
     for (const End end : both_ends) text += end_line(measures, series, end);
     text += half_lines(series, w) + measures_lines(answer, w) + "  </shaft>\n";

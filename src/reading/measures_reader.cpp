@@ -157,11 +157,22 @@ void read_parts(Element& element, Measures& measures)
     element.at_most_one("closed", [&](Element& closed) { measures.closed = read_closed(closed); });
 }
 
+// It names files, as an order does.
+std::string read_shaft_name(const Attribute& attribute)
+{
+    if (!attribute.given()) return {};
+    for (WrongValue wrong : order_faults(attribute.value())) {
+        wrong.stated.name = attribute.called();
+        attribute.fault(wrong);
+    }
+    return attribute.value();
+}
+
 Measures read_root(Element& element)
 {
     Measures measures;
     measures.units = element.units();
-    measures.shaft = read_order(element.required("shaft"));
+    measures.shaft = read_shaft_name(element.required("shaft"));
     measures.date = read_date(element.optional("date"));
     read_parts(element, measures);
     return measures;

@@ -26,10 +26,10 @@ std::vector<const ComparedFigure*> figures_of(const Identification& found, Ident
 
 void draw_head(Canvas& canvas, Rect room, double y, const Wording& w)
 {
-    canvas.text({room.x + inset, y}, say(Caption::figure, w), lettering::close_note);
-    canvas.text({room.right() - series_at, y}, say(Caption::measured, w), lettering::close_note, Align::right);
-    canvas.text({room.right() - measured_at, y}, say(Caption::series, w), lettering::close_note, Align::right);
-    canvas.text({room.right() - inset, y}, say(Caption::off, w), lettering::close_note, Align::right);
+    canvas.fitted({room.x + inset, y}, room.width - series_at - 17, say(Caption::figure, w), lettering::close_note);
+    canvas.fitted({room.right() - series_at, y}, 14, say(Caption::measured, w), lettering::close_note, Align::right);
+    canvas.fitted({room.right() - measured_at, y}, 12, say(Caption::series, w), lettering::close_note, Align::right);
+    canvas.fitted({room.right() - inset, y}, 12, say(Caption::off, w), lettering::close_note, Align::right);
 }
 
 void draw_row(Canvas& canvas, Rect room, double y, const ComparedFigure& figure, const Wording& w)

@@ -25,7 +25,9 @@ double draw_title(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, const
 {
     canvas.begin(Part::heading);
     const Rect title = canvas.text({room.x, room.y + 5}, say(Caption::title, w), {4, Weight::bold});
-    canvas.fitted({title.right() + 6, room.y + 5}, room.width * 0.45, shaft.measures.shaft, {4, Weight::bold});
+    const double most = room.width * 0.45;
+    const bool large = canvas.width_of(shaft.measures.shaft, {4, Weight::bold}) <= most;
+    canvas.fitted({title.right() + 6, room.y + 5}, most, shaft.measures.shaft, large ? Lettering{4, Weight::bold} : lettering::close_strong);
     canvas.begin(Part::paragraph);
     canvas.text({room.right(), room.y + 5}, shaft.measures.date, lettering::note, Align::right);
     canvas.text({room.x, room.y + title_height}, units_of(w), lettering::note);

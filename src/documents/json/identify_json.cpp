@@ -10,15 +10,18 @@ namespace {
 double hundredths(double value) { return std::round(value * 100) / 100; }
 double thousandths_of(double value) { return std::round(value * 1000) / 1000; }
 
-// "span", "outer cap", "outer second cap", "inner width". In what is compared a cap is its diameter, however it was read.
-std::string figure_word(const IdentifyingFigure& figure, bool as_dimension)
+// "span", "outer cap", "outer second cap", "inner width", "span again". In what is compared a cap is its diameter, however it was read.
+std::string figure_word(const IdentifyingFigure& figure, bool as_dimension, bool again = false)
 {
     std::string word;
-    if (figure.other) word += "other ";
-    if (figure.cross) word += std::string(to_word(*figure.cross)) + " ";
-    if (figure.tube) word += std::string(to_word(*figure.tube)) + " ";
-    if (figure.pair == CapPair::second) word += std::string(to_word(figure.pair)) + " ";
-    return word + to_word(as_dimension && figure.kind == IdentifyingKind::cap_in_bore ? IdentifyingKind::cap : figure.kind);
+    const auto add = [&](const char* one) { word += (word.empty() ? "" : " ") + std::string(one); };
+    if (figure.other) add("other");
+    if (figure.cross) add(to_word(*figure.cross));
+    if (figure.tube) add(to_word(*figure.tube));
+    if (figure.pair == CapPair::second) add(to_word(figure.pair));
+    add(to_word(as_dimension && figure.kind == IdentifyingKind::cap_in_bore ? IdentifyingKind::cap : figure.kind));
+    if (again) add("again");
+    return word;
 }
 
 Json part_of(const IdentifyingFigure& figure) { return figure.part ? Json(to_word(*figure.part)) : Json(nullptr); }
@@ -65,7 +68,7 @@ Json next_of(const IdentifiedShaft& shaft, const Wording& w)
     Json list = Json::array();
     for (const NextMeasurement& next : shaft.found.next)
         list.push_back({{"part", part_of(next.figure)},
-                        {"measure", figure_word(next.figure, false) + (next.again ? " again" : "")},
+                        {"measure", figure_word(next.figure, false, next.again)},
                         {"bits", thousandths_of(next.bits)},
                         {"expected_best_percent", hundredths(next.expected_best_percent)},
                         {"settles_percent", hundredths(next.settles_percent)},

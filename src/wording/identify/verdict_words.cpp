@@ -11,18 +11,24 @@ namespace {
 // A series is named among those that it can be from this on; no more than three are.
 constexpr double named_from = 10, nearest_from = 0.5;
 constexpr std::size_t most_named = 3;
+// Those that are named have so much together, or none is.
+constexpr double named_together = 50;
 
 // Where there are more, the last says so.
 std::vector<std::string> candidates(const Identification& found, const Wording& w)
 {
     std::vector<std::string> names;
-    for (const ListedSeries& listed : found.series)
-        if (listed.percent >= named_from) names.push_back(listed.series);
-    if (names.size() > most_named) {
-        names.resize(most_named);
-        names.push_back(w("another"));
+    double together = 0;
+    for (const ListedSeries& listed : found.series) {
+        if (listed.percent < named_from) continue;
+        if (names.size() == most_named) {
+            names.push_back(w("another"));
+            break;
+        }
+        names.push_back(listed.series);
+        together += listed.percent;
     }
-    return names;
+    return together >= named_together ? names : std::vector<std::string>();
 }
 
 bool lost(const Identification& found) { return found.mixed_percent + found.none_percent > found.one_series_percent; }
@@ -59,6 +65,23 @@ std::string nearest_other(const Identification& found, const Wording& w)
     return w("Nearest other: none.");
 }
 
+// Spans that are all more than the series' by the same length, of which no spacers were deducted: by how much. One alone proves nothing.
+std::optional<Length> spacers_left_in(const IdentifiedShaft& shaft)
+{
+    constexpr Length least = Length::millimetres(3), most = Length::millimetres(60), alike = Length::millimetres(1);
+    for (const End end : both_ends)
+        for (const MeasuredCross& cross : shaft.measures.ends[end].crosses)
+            for (const CapPair pair : {CapPair::first, CapPair::second})
+                for (const SizeReading& reading : cross.pairs[pair].span)
+                    if (reading.spacers > Length()) return std::nullopt;
+    std::vector<Length> off;
+    for (const ComparedFigure& figure : shaft.found.fits.figures)
+        if (figure.figure.kind == IdentifyingKind::span && figure.off) off.push_back(*figure.off);
+    if (off.size() < 2) return std::nullopt;
+    const auto [lowest, highest] = std::minmax_element(off.begin(), off.end());
+    return *lowest >= least && *highest <= most && *highest - *lowest <= alike ? std::optional(*lowest) : std::nullopt;
+}
+
 void add_writing(std::vector<std::string>& sentences, const Identification& found, const Wording& w)
 {
     if (found.rests_on_writing) sentences.push_back(w("It rests on the writing on the guard, and a guard may come from another shaft."));
@@ -69,7 +92,9 @@ void add_writing(std::vector<std::string>& sentences, const Identification& foun
 std::vector<std::string> reasons_of_one(const IdentifiedShaft& shaft, const Wording& w)
 {
     std::vector<std::string> sentences{nearest_other(shaft.found, w)};
-    if (const ComparedFigure* far = farthest(shaft.found.fits.figures))
+    const ComparedFigure* const far = farthest(shaft.found.fits.figures);
+    if (far && printed_off(*far) == Length()) sentences.push_back(w("No figure is off."));
+    else if (far)
         sentences.push_back(w("Farthest off: {figure}, {off}.", {{"figure", figure_name(far->figure, w)}, {"off", off_by(printed_off(*far), w)}}));
     return sentences;
 }
@@ -160,6 +185,8 @@ std::vector<std::string> reasons(const IdentifiedShaft& shaft, const Wording& w)
         if (lost(shaft.found)) sentences = {w("Mixed, or of no series here: these figures cannot tell.")};
         break;
     }
+    if (const auto spacers = shaft.found.verdict == IdentifyVerdict::one ? std::nullopt : spacers_left_in(shaft))
+        sentences.push_back(w("Every span is {off} more than {series}'s: if they were read over spacer pieces, state both pieces together.", {{"off", calliper(*spacers, w)}, {"series", shaft.found.fits.series}}));
     add_writing(sentences, shaft.found, w);
     return sentences;
 }

@@ -90,6 +90,10 @@ TEST_CASE("an undecided shaft: which it can be, or that it is none as a whole, o
     shaft.found.mixed_percent = 4;
     shaft.found.none_percent = 2;
     CHECK(verdict(shaft, mm) == "Larch 6, perhaps Rowan 5");
+    shaft.found.series = {{"Larch 6", 20, 21}, {"Rowan 5", 20, 21}, {"Elm 4", 19, 20}, {"Birch 1", 18, 19}};
+    CHECK(verdict(shaft, mm) == "Larch 6, Rowan 5, Elm 4 or another");
+    shaft.found.series = {{"Larch 6", 14, 21}, {"Rowan 5", 14, 21}, {"Elm 4", 14, 20}, {"Birch 1", 14, 19}};
+    CHECK(verdict(shaft, mm) == "not known yet, any of 12 series");
     shaft.found.series = {{"Larch 6", 45, 61}, {"Rowan 5", 44, 31}};
     CHECK(verdict(shaft, mm) == "Larch 6 or Rowan 5");
     shaft.found.series = {{"Larch 6", 7, 61}, {"Rowan 5", 7, 31}};
@@ -106,6 +110,29 @@ TEST_CASE("an undecided shaft: which it can be, or that it is none as a whole, o
     shaft.found.none_percent = 30;
     CHECK(verdict(shaft, mm) == "no series here as a whole");
     CHECK(reasons(shaft, mm)[0] == "Mixed, or of no series here: these figures cannot tell.");
+}
+
+TEST_CASE("spans that are all as much too long ask whether spacers were left in, and none that were deducted do")
+{
+    IdentifiedShaft shaft = of(IdentifyVerdict::several);
+    shaft.found.fits.figures = {off(span(IdentifiedPart::tractor), 66, 54, 80), off(span(IdentifiedPart::implement), 65.9, 54, 79)};
+    CHECK(reasons(shaft, mm) == std::vector<std::string>{"Every span is 11.9 mm more than Alder 2's: if they were read over spacer pieces, state both pieces together."});
+    IdentifiedShaft apart = shaft;
+    apart.found.fits.figures[1] = off(span(IdentifiedPart::implement), 70, 54, 90);
+    CHECK(reasons(apart, mm).empty());
+    apart.found.fits.figures.pop_back();
+    CHECK(reasons(apart, mm).empty());
+    MeasuredCross cross;
+    cross.pairs[CapPair::first].span = {{Length::millimetres(66), {}, Length::millimetres(12)}};
+    shaft.measures.ends[End::tractor].crosses = {cross};
+    CHECK(reasons(shaft, mm).empty());
+}
+
+TEST_CASE("a shaft that is as its series says so")
+{
+    IdentifiedShaft shaft = of(IdentifyVerdict::one);
+    shaft.found.fits.figures = {off(span(IdentifiedPart::tractor), 54, 54, 0)};
+    CHECK(reasons(shaft, mm)[1] == "No figure is off.");
 }
 
 // Sure is 95 % and no more is said; what is less is never rounded up to it.
