@@ -15,7 +15,7 @@ namespace fs = std::filesystem;
 // Without comments, includes, and what the program says of its own faults.
 std::string code_of(std::string line)
 {
-    static const std::regex not_for_people(R"(^\s*(#include|//)|logic_error\()");
+    static const std::regex not_for_people(R"(^\s*(#include|//)|(logic_error|invalid_argument)\()");
     if (std::regex_search(line, not_for_people)) return "";
     return line;
 }

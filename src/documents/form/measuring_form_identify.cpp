@@ -32,9 +32,9 @@ IdentifyCaption width_words(Shape shape)
 double draw_cross(Canvas& canvas, Rect room, IdentifyCaption name, const std::string& unit, const Wording& w)
 {
     const double line = room.y + 3.4;
-    double x = canvas.text({room.x, line}, say(name, w), lettering::strong).right() + 4;
-    x = draw_ticks(canvas, {x, line}, "", {say(IdentifyCaption::in_bore, w), say(IdentifyCaption::on_cap, w)}) + 3;
-    x = draw_ticks(canvas, {x, line}, say(IdentifyCaption::circlips, w), tick_words<Circlip>(w)) + 3;
+    double x = canvas.text({room.x, line}, say(name, w), lettering::strong).right() + 3;
+    x = draw_ticks(canvas, {x, line}, "", {say(IdentifyCaption::in_bore, w), say(IdentifyCaption::on_cap, w)}) + 1;
+    x = draw_ticks(canvas, {x, line}, say(IdentifyCaption::circlips, w), tick_words<Circlip>(w)) + 1;
     draw_ticks(canvas, {x, line}, say(IdentifyCaption::nipple, w), tick_words<Nipple>(w));
     draw_entries(canvas, {room.x, room.y + tick_pitch, room.width, box_height},
                  {{1, say(IdentifyCaption::cap_box, w), unit}, {0.7, say(IdentifyCaption::again_box, w), unit}, {1, say(IdentifyCaption::second_cap_box, w), unit},
