@@ -1,4 +1,5 @@
 // From a telescoping length back to what a tape measure reads: the inverse of datum.hpp. Private to the layers above.
+// Checked in tests/trade/cut/stated_test.cpp.
 #pragma once
 
 #include "shaftcut/trade/cut/datum.hpp"
