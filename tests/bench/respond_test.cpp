@@ -110,11 +110,10 @@ TEST_CASE("bench: what was measured after the cut, and what would serve, are ans
     Server server;
     for (const std::string& path : files_in("samples/after-cut")) {
         INFO(path);
-        const std::string bytes = read_all(sample(fs::path(path).stem().string().substr(0, fs::path(path).stem().string().find("--"))));
+        const std::string bytes = read_all(sample(fs::path(path).stem().string()));
         const JobFile job(bytes);
         const Folder folder;
         run({"after-cut", "--config", config_folder, "--output", folder.path(), job.path(), path});
-        if (folder.count() == 0) continue;
         CHECK(server.ask("/after-cut?job-bytes=" + std::to_string(bytes.size()), bytes + read_all(path)).body == written_in(folder));
     }
     for (const std::string& path : files_in("samples/choose")) {

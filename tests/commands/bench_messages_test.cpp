@@ -32,6 +32,7 @@ TEST_CASE("bench messages: why a request is refused")
     CHECK(refused("") == NoReply::too_slow);
     CHECK(refused(begin + "\r\n") == NoReply::no_length);
     CHECK(refused(begin + "Transfer-Encoding: chunked\r\n\r\n") == NoReply::no_length);
+    CHECK(refused("GET / HTTP/1.1\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n") == NoReply::no_length);
     CHECK(refused(begin + "Content-Length: 6\r\nContent-Length: 6\r\n\r\n<job/>") == NoReply::broken);
     CHECK(refused(begin + "Content-Length: 6,6\r\n\r\n<job/>") == NoReply::broken);
     CHECK(refused(begin + "Content-Length: 262145\r\n\r\n") == NoReply::too_long);
