@@ -23,6 +23,11 @@ Reply choose_reply(const Desk& desk, const Request& request, const Target& targe
 Reply after_cut_reply(const Desk& desk, const Request& request, const Target& target);
 Reply quote_reply(const Desk& desk, const Request& request, const Target& target);
 
+// Of the measures of a shaft: JSON as the command writes it into a file, the sheet, and the job as far as they tell it.
+Reply identify_reply(const Desk& desk, const Request& request, const Target& target);
+Reply identify_sheet_reply(const Desk& desk, const Request& request, const Target& target);
+Reply identify_job_reply(const Desk& desk, const Request& request, const Target& target);
+
 // Documents, each under its file's name.
 Reply cut_sheet_reply(const Desk& desk, const Request& request, const Target& target);
 Reply work_order_reply(const Desk& desk, const Request& request, const Target& target);

@@ -47,6 +47,9 @@ constexpr std::array table{
     asked("/quote", of_quote, quote_reply),
     asked("/quote-sheet", of_quote, quote_sheet_reply),
     asked("/quote-book", of_quote, quote_book_reply),
+    asked("/identify", of_words, identify_reply),
+    asked("/identify-sheet", of_paper, identify_sheet_reply),
+    asked("/identify-job", of_words, identify_job_reply),
     asked("/print", "units,paper,what", print_reply),
 };
 

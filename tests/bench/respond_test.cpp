@@ -127,6 +127,29 @@ TEST_CASE("bench: what was measured after the cut, and what would serve, are ans
     for (const char* count : {"", "x", "-1", "1000000"}) CHECK(server.ask("/after-cut?job-bytes=" + std::string(count), bytes).status == 400);
 }
 
+TEST_CASE("bench: which shaft it is, is answered as by identify")
+{
+    Server server;
+    for (const std::string& path : files_in("samples/identify")) {
+        INFO(path);
+        const Folder in, out;
+        write_all(in.file("measures"), read_all(path));
+        run({"identify", "--config", config_folder, "--job", "--output", out.path(), in.file("measures")});
+        CHECK(out.count() == 3);
+        for (const auto& [target, end] : {std::pair("/identify", "-identify.json"), std::pair("/identify-sheet", "-identify.pdf"), std::pair("/identify-job", "-job.xml")}) {
+            const Reply reply = server.ask(target, read_all(path));
+            INFO(target);
+            CHECK(reply.status == 200);
+            for (const auto& entry : fs::directory_iterator(out.path()))
+                if (entry.path().string().ends_with(end)) CHECK(reply.body == read_all(entry.path().string()));
+        }
+        CHECK(server.ask("/identify-job", read_all(path)).file_name.ends_with("-job.xml"));
+    }
+    const Reply refused = server.ask("/identify", "<measures/>");
+    CHECK(refused.status == 422);
+    CHECK(nlohmann::json::parse(refused.body)["faults"][0]["file"] == "measures");
+}
+
 TEST_CASE("bench: a quote is the command's, with the discount and services asked for")
 {
     Server server;
