@@ -20,6 +20,7 @@ QuoteWishes quote_wishes(const Target& target)
     QuoteWishes wishes;
     wishes.discount = field(target, "discount");
     wishes.services = fields(target, "service");
+    wishes.quantities = fields(target, "quantity");
     wishes.alternatives = field(target, "alternatives") == "yes";
     return wishes;
 }

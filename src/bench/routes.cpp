@@ -28,7 +28,7 @@ Reply pair_reply(const Desk& desk, House& house, const Request& request)
     return reply;
 }
 
-constexpr std::string_view of_words = "units", of_paper = "units,paper", of_quote = "units,paper,discount,service,alternatives";
+constexpr std::string_view of_words = "units", of_paper = "units,paper", of_quote = "units,paper,discount,service,quantity,alternatives";
 
 constexpr Route asked(std::string_view path, std::string_view fields, Worked reply) { return {Method::post, path, Entry::paired, fields, reply}; }
 

@@ -5,7 +5,6 @@
 #include <ostream>
 #include <sstream>
 
-#include "bench_server.hpp"
 #include "call/configuration.hpp"
 #include "call/hand_out.hpp"
 #include "call/options.hpp"
@@ -13,11 +12,12 @@
 #include "commands/bench_call_words.hpp"
 #include "commands/usage_faults.hpp"
 #include "files/load.hpp"
-#include "other_programs.hpp"
+#include "files/other_programs.hpp"
+#include "files/tablets_file.hpp"
 #include "parse.hpp"
 #include "secrets.hpp"
+#include "serving/bench_server.hpp"
 #include "shaftcut/engine/bench_card.hpp"
-#include "tablets_file.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,5 +1,5 @@
 // What HTTP's bytes become.
-#include "bench_server.hpp"
+#include "serving/bench_server.hpp"
 
 #include "support/catch.hpp"
 

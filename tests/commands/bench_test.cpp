@@ -4,7 +4,7 @@
 #include "bench/bench_house.hpp"
 #include "commands/program.hpp"
 #include "documents/page/print_checks.hpp"
-#include "other_programs.hpp"
+#include "files/other_programs.hpp"
 #include "support/catch.hpp"
 
 using namespace shaftcut;

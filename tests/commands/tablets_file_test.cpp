@@ -1,5 +1,5 @@
 // The private file of paired tablets.
-#include "tablets_file.hpp"
+#include "files/tablets_file.hpp"
 
 #include <sys/stat.h>
 

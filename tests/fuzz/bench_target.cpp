@@ -3,7 +3,7 @@
 #include <set>
 
 #include "bench.hpp"
-#include "bench_server.hpp"
+#include "serving/bench_server.hpp"
 #include "fuzz/targets.hpp"
 #include "support/engine.hpp"
 

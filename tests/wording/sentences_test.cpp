@@ -46,7 +46,7 @@ TEST_CASE("no sentence stands outside the wording")
 {
     // What libraries of the paper and of the font report, what the tongue of PDF is made of, the names of profiles, which lists of stock write, what stands over the columns of lists, the codes of currencies, the policy that a browser holds the bench page to, and a request in HTTP.
     static const std::set<std::string> technical{"src/documents/page/cairo_pages.cpp", "src/documents/page/font.cpp", "src/documents/page/pdf_language.cpp", "src/documents/page/qr.cpp", "src/trade/build/parts.cpp",
-                                                 "src/reading/table/terms.cpp", "src/words/money.cpp", "src/bench/reply.cpp", "src/commands/other_programs.cpp"};
+                                                 "src/reading/table/terms.cpp", "src/words/money.cpp", "src/bench/reply.cpp", "src/commands/files/other_programs.cpp"};
     const fs::path root = SHAFTCUT_SOURCE_DIR;
     int read = 0;
     for (const auto& entry : fs::recursive_directory_iterator(root / "src")) {

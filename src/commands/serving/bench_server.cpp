@@ -1,4 +1,4 @@
-#include "bench_server.hpp"
+#include "serving/bench_server.hpp"
 
 #include <algorithm>
 #include <boost/asio/awaitable.hpp>
@@ -16,8 +16,8 @@
 #include <list>
 #include <thread>
 
-#include "bench_caller.hpp"
-#include "bench_messages.hpp"
+#include "serving/bench_caller.hpp"
+#include "serving/bench_messages.hpp"
 
 namespace shaftcut {
 namespace {

@@ -1,4 +1,4 @@
-#include "other_programs.hpp"
+#include "files/other_programs.hpp"
 
 #include <arpa/inet.h>
 #include <fcntl.h>

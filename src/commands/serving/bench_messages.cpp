@@ -1,8 +1,8 @@
-#include "bench_messages.hpp"
+#include "serving/bench_messages.hpp"
 
 #include <algorithm>
 
-#include "bench_server.hpp"
+#include "serving/bench_server.hpp"
 
 namespace shaftcut {
 namespace {

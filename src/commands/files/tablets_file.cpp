@@ -1,4 +1,4 @@
-#include "tablets_file.hpp"
+#include "files/tablets_file.hpp"
 
 #include <fcntl.h>
 #include <sys/file.h>
