@@ -63,6 +63,13 @@ Reply done(Worked reply, const Desk& desk, const Request& request, const Target&
     }
 }
 
+Reply page_reply(const PageFile& file, bool packed)
+{
+    Reply reply{200, std::string(type_of(file)), std::string(packed ? file.packed : file.bytes)};
+    reply.packed = packed;
+    return reply;
+}
+
 }  // namespace
 
 std::variant<Reply, ReplyWork> Bench::admit(Request request)
@@ -77,7 +84,7 @@ std::variant<Reply, ReplyWork> Bench::routed(Request request)
     auto target = parse_target(request.target);
     if (!target) return refusal(NoReply::broken);
     if (const PageFile* file = page_file(target->path))
-        return request.method == Method::get ? Reply{200, std::string(type_of(*file)), std::string(file->bytes)} : wrong_method(Method::get, desk_.w);
+        return request.method == Method::get ? page_reply(*file, takes_packed(request)) : wrong_method(Method::get, desk_.w);
     const Route* const route = find_route(target->path);
     if (!route || (route->entry == Entry::here && request.door != Door::here)) return refusal(NoReply::no_such_place);
     if (!may_enter(*route, request, house_)) return not_paired(desk_.w);

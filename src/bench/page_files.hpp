@@ -9,6 +9,7 @@ namespace shaftcut {
 struct PageFile {
     std::string_view name;   // "bench.css"
     std::string_view bytes;
+    std::string_view packed;  // the same by gzip
 };
 std::span<const PageFile> page_files();
 

@@ -51,6 +51,7 @@ std::vector<Header> headers_of(const Reply& reply)
     if (is_safe_name(reply.file_name)) headers.push_back({"content-disposition", "attachment; filename=\"" + reply.file_name + "\""});
     if (!reply.cookie.empty()) headers.push_back({"set-cookie", reply.cookie});
     if (!reply.allow.empty()) headers.push_back({"allow", reply.allow});
+    if (reply.packed) headers.push_back({"content-encoding", "gzip"});
     return headers;
 }
 

@@ -17,6 +17,7 @@ struct Reply {
     std::string type;
     std::string body;
     std::string file_name = {}, cookie = {}, allow = {};
+    bool packed = false;  // the body is, by gzip
 };
 
 // Every header of the reply but its length and whether the connection stays, in the order in which they are sent.

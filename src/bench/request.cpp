@@ -58,6 +58,15 @@ bool has_header(const Request& request, std::string_view name)
     return std::any_of(request.headers.begin(), request.headers.end(), [&](const Header& header) { return header.name == name; });
 }
 
+bool takes_packed(const Request& request)
+{
+    const std::string_view forms = only_header(request, "accept-encoding").value_or("");
+    const std::size_t at = forms.find("gzip");
+    if (at == std::string_view::npos) return false;
+    const std::size_t end = at + std::string_view("gzip").size();
+    return (at == 0 || forms[at - 1] == ' ' || forms[at - 1] == ',') && (end == forms.size() || forms[end] == ',');
+}
+
 std::optional<Target> parse_target(std::string_view target)
 {
     if (target.empty() || target.front() != '/' || target.size() > most_target_bytes) return std::nullopt;

@@ -33,6 +33,8 @@ struct Request {
 // The value of a header of which there is one; nothing where there is none or more than one.
 std::optional<std::string_view> only_header(const Request& request, std::string_view name);
 bool has_header(const Request& request, std::string_view name);
+// Whether the client says that it takes a body packed by gzip, and sets no weight to that.
+bool takes_packed(const Request& request);
 
 // `target` taken apart: "/answer" and {"units", "mm"}, each name and value decoded.
 struct Target {
@@ -47,6 +49,5 @@ std::optional<Target> parse_target(std::string_view target);
 std::string field(const Target& target, std::string_view name);
 // Every value of a field that may stand more than once.
 std::vector<std::string> fields(const Target& target, std::string_view name);
-
 
 }  // namespace shaftcut

@@ -198,25 +198,6 @@ TEST_CASE("bench: a screen's view and a machine that moves")
     CHECK(!nlohmann::json::parse(machine.body)["fits"].empty());
 }
 
-TEST_CASE("bench: the page's files are served as they are, and no other")
-{
-    Server server;
-    REQUIRE(!page_files().empty());
-    for (const PageFile& file : page_files()) {
-        const std::string name(file.name), path = name == "bench.html" ? "/" : "/" + name;
-        INFO(name);
-        const Reply reply = server.bench.respond(get(path));
-        CHECK(reply.status == 200);
-        CHECK(reply.body == read_all(source_folder + "/src/bench/page/" + name));
-        CHECK(reply.type.starts_with("text/"));
-        CHECK(server.ask(path, "").status == 405);
-    }
-    for (const char* path : {"/../src/main.cpp", "/..%2f", "/page/bench.html", "//", "/bench.html/", "/config/series.xml", "/etc/passwd", "/%00", "/ "}) CHECK(server.bench.respond(get(path)).status == 404);
-    for (const char* path : {"", "bench.html", "http://127.0.0.1:8117/", "*", "/?a=%", "/?a=%4", "/?a=%zz"}) CHECK(server.bench.respond(get(path)).status == 400);
-    CHECK(server.bench.respond(get("/" + std::string(999, 'a'))).status == 404);
-    CHECK(server.bench.respond(get("/" + std::string(1000, 'a'))).status == 400);
-}
-
 TEST_CASE("bench: another method is told which would be right")
 {
     Server server;
