@@ -162,6 +162,18 @@ class Page:
             if value:
                 self.put(path, value)
 
+    def answer_open(self):
+        """What the page asks and never supposes, answered as a file that does not say it is read: from the series' cross, no other tractor."""
+        for path in self.open_questions():
+            self.js("return import('/state.js').then((m) => m.put(arguments[0], arguments[1]))", path, "none" if path == "for@other-tractors" else self.cross())
+
+    def open_questions(self):
+        return self.js("return import('/next.js').then((m) => m.steps().filter((one) => one.must && !one.there).map((one) => one.path))"
+                       ".then((paths) => import('/state.js').then((m) => paths.filter((one) => (one === 'for@other-tractors' || one.endsWith('@reference')) && !m.state.job.get(one))))")
+
+    def cross(self):
+        return self.js("return import('/state.js').then((m) => m.state.job.get('shaft/closed@reference') || (m.series() && m.series().wide_angle_reference))")
+
     def band(self):
         return self.one("#band").text
 

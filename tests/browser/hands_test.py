@@ -8,7 +8,7 @@ from selenium.webdriver.common.keys import Keys
 
 TOUCHES = [("shaft@series", "Hazel 3"), ("shaft@inner-tube", "implement"), ("shaft/end[side=tractor]@joint", "standard"), ("shaft/end[side=implement]@joint", "standard"),
            ("shaft/closed@length", "900"), ("shaft/half[tube=inner]@length", "788"), ("shaft/half[tube=inner]@guard", "772"), ("shaft/half[tube=outer]@length", "767"),
-           ("shaft/half[tube=outer]@guard", "752"), ("fit[1]/shortest@length", "820"), ("fit[1]/longest[when=turning]@length", "915")]
+           ("shaft/half[tube=outer]@guard", "752"), ("fit[1]/shortest@length", "820"), ("fit[1]/longest[when=turning]@length", "915"), ("for@other-tractors", "none")]
 
 
 def fresh(bench):
@@ -21,7 +21,7 @@ def fresh(bench):
 
 def lit(page):
     """Which box is lit: what is to be measured next."""
-    return page.js("const one = document.querySelector('.lit'); return one.dataset.path || (one.dataset.joint ? `shaft/end[side=${one.dataset.joint.split(' ')[0]}]@joint` : one.querySelector('[data-path]').dataset.path)")
+    return page.js("const one = document.querySelector('.lit'); return one.dataset.path || (one.dataset.joint ? `shaft/end[side=${one.dataset.joint.split(' ')[0]}]@joint` : one.dataset.spot ? one.dataset.spot.split(' ')[0] : one.querySelector('[data-path]').dataset.path)")
 
 
 def twelve_touches(bench):
@@ -30,22 +30,60 @@ def twelve_touches(bench):
         assert lit(page) == path, f"{lit(page)} is lit, {path} comes next on the bench"
         assert not page.verdict()
         page.put(path, value)
-    until(lambda: page.verdict() == "cut")
-    page.touch('[data-path="for@other-tractors"] [data-value="none"]')
     until(lambda: page.verdict() == "cut" and not page.all(".lit"))
     assert page.lengths() == {"A": 120, "B": 120, "C": 120, "D": 120}, page.lengths()
+    assert page.js("return import('/state.js').then((m) => m.state.view.not_checked.map((one) => m.t(`unchecked_${one.id}`)).every((one) => document.getElementById('band').textContent.includes(one)))")
+    page.touch('[data-unchecked="overlap-standing"]')
+    assert page.js("return document.activeElement.dataset.path") == "fit[1]/longest[when=standing]@length"
+
+
+def enter_never_answers(bench):
+    page = fresh(bench)
+    for path, value in TOUCHES[:-2]:
+        page.put(path, value)
+    came_by = ["fit[1]/shortest@length"]
+    page.bring(page.one(f'input[data-path="{came_by[0]}"]')).click()
+    for _ in range(3):
+        page.driver.switch_to.active_element.send_keys(Keys.ENTER)
+        came_by.append(page.js("return document.activeElement.dataset.path"))
+    assert came_by == [f"fit[1]/{one}@length" for one in ("shortest", "longest[when=working]", "longest[when=turning]", "longest[when=standing]")], came_by
+    page.type("fit[1]/longest[when=turning]@length", "915")
+    before = page.job()
+    for _ in range(4):
+        page.driver.switch_to.active_element.send_keys(Keys.ENTER)
+    time.sleep(0.5)
+    assert page.job() == before, "the key Enter answered a question"
+    assert not page.verdict(), "cuts stand while other tractors are not answered"
+
+
+def cross_is_asked(bench):
+    page = fresh(bench)
+    for path, value in TOUCHES:
+        page.put(path, "wide-angle" if "tractor]@joint" in path else value)
+    page.touch('[data-spot="shaft/closed@reference tractor outer-cross"]')
+    time.sleep(0.7)
+    assert lit(page) == "fit[1]@reference" and not page.verdict(), "cuts of lengths whose cross nobody said"
+    drawn = page.one("#on-machine svg").get_attribute("outerHTML")
+    page.touch_tile("fit[1]@reference", "inner-cross")
+    inner = page.one("#on-machine svg").get_attribute("outerHTML")
+    until(lambda: page.verdict())
+    page.touch_tile("fit[1]@reference", "outer-cross")
+    assert len({drawn, inner, page.one("#on-machine svg").get_attribute("outerHTML")}) == 3, "the dimension line does not move"
 
 
 def way_put_in(bench):
     page = fresh(bench)
     page.type_job(open(os.path.join(bench.source, "samples/refused-overlap.xml")).read())
+    page.answer_open()
     until(lambda: page.verdict() == "refused")
+    assert page.js("return import('/state.js').then((m) => m.state.view.reasons[0])") in page.one("#band").text
     assert page.lengths() == {} and "94 mm" not in page.one("#band").text
     assert not page.one("#to-saw").is_displayed()
     before = page.job()
     for number in range(len(page.all(".way"))):
         page.bring(page.all(".way")[number]).click()
         assert page.job() != before
+        confirm_all(page)
         try:
             until(lambda: page.verdict() in ("cut", "fits"), 2)
             return
@@ -53,6 +91,31 @@ def way_put_in(bench):
             page.open_text(before)
             until(lambda: page.verdict() == "refused" and page.all(".way"))
     raise AssertionError("no way out that can be put in makes a shaft that serves")
+
+
+def confirm_all(page):
+    """What a touch wrote counts only once it was measured again."""
+    while page.all("#again"):
+        time.sleep(0.5)
+        assert not page.verdict(), "a verdict before what was written is measured again"
+        page.touch("#again")
+
+
+def written_is_measured_again(bench):
+    page = fresh(bench)
+    page.open_text(open(os.path.join(bench.source, "samples/refused-other-cross.xml")).read())
+    page.answer_open()
+    until(lambda: page.verdict() == "refused")
+    page.touch(".way")
+    time.sleep(0.7)
+    assert not page.verdict() and lit(page) == "shaft/closed@reference"
+    page.driver.refresh()
+    page.ready()
+    time.sleep(0.7)
+    assert not page.verdict(), "a reload confirms nothing"
+    page.touch('[data-spot="shaft/closed@reference tractor inner-cross"]')
+    confirm_all(page)
+    until(lambda: page.verdict())
 
 
 def fault_at_its_box(bench):
@@ -88,6 +151,7 @@ def file_keeps_what_it_knows(bench):
     text = open(os.path.join(bench.source, "samples/plain-cut.xml")).read().replace("<fit>", "<!-- a note --><fit>").replace("</job>", '  <limits guard-setback="20"/>\n</job>')
     file = bench.file("opened.xml", text)
     page.one("#job-in").send_keys(file)
+    page.answer_open()
     until(lambda: page.verdict() == "cut")
     page.type("shaft/closed@length", "901")
     page.touch("#job-out")
@@ -95,6 +159,7 @@ def file_keeps_what_it_knows(bench):
     time.sleep(0.3)
     out = open(os.path.join(bench.downloads, saved)).read()
     assert "<!-- a note -->" in out and 'guard-setback="20"' in out and 'length="901"' in out
+    out = out.replace(' other-tractors="none"', "")  # answered above
     same = [canonicalize(each, with_comments=True, strip_text=True) for each in (out.replace('length="901"', 'length="900"'), text)]
     assert same[0] == same[1], "more was changed than what was typed"
 
@@ -155,7 +220,7 @@ def keyboard_alone(bench):
     for path, value in TOUCHES:
         if path.endswith("@joint"):
             wanted = f"one.dataset.joint === '{path.split('=')[1].split(']')[0]} {value}'"
-        elif path in ("shaft@series", "shaft@inner-tube"):
+        elif path in ("shaft@series", "shaft@inner-tube", "for@other-tractors"):
             wanted = f"one.dataset.value === '{value}' && one.closest('[data-path=\"{path}\"]') !== null"
         else:
             wanted = f"one.dataset.path === '{path}'"
@@ -166,7 +231,8 @@ def keyboard_alone(bench):
 
 
 def tests(bench, short):
-    both = [("twelve touches in the order of the bench", twelve_touches), ("what would serve is put in at a touch", way_put_in), ("a fault is shown at its box", fault_at_its_box),
+    both = [("twelve touches in the order of the bench", twelve_touches), ("the key Enter answers no question", enter_never_answers), ("the cross of the machine's lengths is asked", cross_is_asked),
+            ("what a touch wrote is measured again", written_is_measured_again), ("what would serve is put in at a touch", way_put_in), ("a fault is shown at its box", fault_at_its_box),
             ("a file opened and saved keeps what the page does not know", file_keeps_what_it_knows), ("a reload in the middle keeps all", reload_in_the_middle), ("keyboard alone", keyboard_alone)]
     rest = [("inches by sixteenths", sixteenths), ("the server killed and started again while typing", server_gone), ("two tablets at once", two_tablets)]
     return [(name, lambda test=test: test(bench)) for name, test in both + ([] if short else rest)]

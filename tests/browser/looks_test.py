@@ -7,7 +7,7 @@ AXE = os.path.join(os.path.dirname(__file__), "node_modules/axe-core/axe.min.js"
 # Everything that can be touched and is seen, with its box on the page.
 TARGETS = """
 const shown = [...document.querySelectorAll('button, summary, input:not([type=range]), .button')].filter((one) => one.checkVisibility() && !one.closest('[hidden]') && one.type !== 'file');
-return shown.map((one) => { const r = one.getBoundingClientRect(); return [one.textContent.trim() || one.dataset.path || one.dataset.spot || one.id, r.left, r.top + scrollY, r.width, r.height, one.matches('#bar *, #rest *')]; });
+return shown.map((one) => { const r = one.getBoundingClientRect(); return [one.textContent.trim() || one.dataset.path || one.dataset.spot || one.id, r.left, r.top + scrollY, r.width, r.height, one.closest('#tape') ? 2 : Number(one.matches('#bar *, #rest *'))]; });
 """
 
 
@@ -15,6 +15,7 @@ def sample(bench, name):
     page = bench.page
     page.open()
     page.open_text(open(os.path.join(bench.source, f"samples/{name}.xml")).read())
+    page.answer_open()
     until(lambda: page.verdict())
 
 

@@ -8,6 +8,7 @@ def opened(bench, name):
     page = bench.page
     page.open()
     page.open_text(open(os.path.join(bench.source, f"samples/{name}.xml")).read())
+    page.answer_open()
     until(lambda: page.verdict())
     return page
 
@@ -23,6 +24,12 @@ def touched_off(bench):
     page.touch("#to-saw")
     until(lambda: page.all(".done"))
     assert [one.get_attribute("aria-pressed") for one in page.all(".done")[:2]] == ["true", "false"]
+    assert page.all("#saw-halves svg circle"), "no drawing says what the letters are"
+    assert not page.js("return [...document.querySelectorAll('#saw *')].some((one) => getComputedStyle(one).textDecorationLine.includes('line-through'))"), "a line that was touched off is struck out, its warnings too"
+    assert not any(sign in page.one("#saw-steps").text for sign in "☐▭"), "a square of the paper that no hand can touch"
+    numbers = page.js("return [...document.querySelectorAll('.steps > li')].map((one) => one.value)")
+    assert numbers == list(range(1, len(numbers) + 1)), numbers
+    assert all(page.js("return [...document.querySelectorAll('.steps > li')].map((one) => one.querySelectorAll('p').length)")), "a step says nothing"
     page.touch("#saw [data-view-to=form]")
     page.type("fit[1]/shortest@length", "815")
     until(lambda: page.lengths().get("C") == 125)
@@ -46,6 +53,9 @@ def after_the_cut(bench):
     page.type("half[tube=inner]@stands-out", "16")
     page.type("closed@length", "780")
     until(lambda: page.all('[data-after="right"]'))
+    assert "verdict_" not in page.one("#after-says").text
+    until(lambda: page.all("#steps-open"))
+    assert " 16" in page.one("#steps-open").text, page.one("#steps-open").text
     page.type("half[tube=inner]@length", "300")
     until(lambda: page.all('[data-after="too-short"]') or page.all("#after-says .fault"))
     assert not page.complaints()

@@ -117,6 +117,22 @@ TEST_CASE("every step, confirmation and letter of an answer stands on the screen
     });
 }
 
+TEST_CASE("the screen says of each check that was not made for want of what")
+{
+    std::size_t said = 0;
+    each_sample([&](const Answer& answer, const Json& view) {
+        const WorkOrder& order = *answer.work_order;
+        std::set<std::string> ids;
+        for (const auto& one : view["not_checked"]) ids.insert(one["id"].get<std::string>());
+        for (const Check& check : order.checks) CHECK(ids.count(to_word(check.id)) == (check.result == CheckResult::not_checked));
+        if (order.verdict == Verdict::refused) return;
+        const std::string sheet = printed(order);
+        for (const auto& one : view["not_checked"]) all_printed(sheet, Json::array({one["says"]}));
+        said += view["not_checked"].size();
+    });
+    CHECK(said > 20);
+}
+
 TEST_CASE("the faults of a file stand at their element and attribute")
 {
     const Answer answer = demo_engine().answer({"job", "<job order=\"A\" units=\"mm\"><shaft role=\"primary\"><closed length=\"8x\"/></shaft>\n</job>"}, {});

@@ -18,8 +18,8 @@ struct MachineFramesAnswer {
     Units units = Units::mm;
 };
 
-// `answer` must hold a work order. Verdict, band, warnings, steps, confirmations, reasons, ways out and cautions are the cut sheet's own, in
-// its words and order. Of a refused shaft no cut, kept or closed length stands in it, and no step.
+// `answer` must hold a work order. Verdict, band, warnings, steps, confirmations, reasons, ways out, cautions and what was not checked are the cut
+// sheet's own, in its words and order. Of a refused shaft no cut, kept or closed length stands in it, and no step.
 std::string view_json(const Answer& answer, const Wishes& wishes);
 
 // Needs the fonts of the wishes, by which labels find their room. Throws std::bad_alloc, and std::runtime_error with a sentence.

@@ -1,5 +1,5 @@
 // Puts the page together once the server said what it knows.
-import {build_answer, go_to_next} from './answer.js';
+import {build_answer, go_on} from './answer.js';
 import {make_sixteenths, on_enter, show_tape} from './boxes.js';
 import {build_choose} from './choose.js';
 import {build_drafts} from './drafts.js';
@@ -24,6 +24,7 @@ function put_words() {
 function build_settings() {
   const glove = id('glove');
   const set = (/** @type {boolean} */ on) => {
+    document.documentElement.classList.toggle('glove', on);
     document.body.classList.toggle('glove', on);
     glove.setAttribute('aria-pressed', String(on));
     localStorage.setItem('glove', on ? 'yes' : '');
@@ -53,7 +54,7 @@ function build() {
   build_identify();
   build_pair_door();
   id('to-rest').addEventListener('click', () => { id('rest').tabIndex = -1; id('rest').scrollIntoView(); id('rest').focus({preventScroll: true}); });
-  on_enter(go_to_next);
+  on_enter(go_on);
   on_edit(() => { if (enough()) ask_soon(enough); else state.view = null; });
   build_drafts();
   document.body.classList.remove('loading');

@@ -1,6 +1,6 @@
 // Boxes to type in and buttons to choose by, each bound to an attribute of a file that is edited.
 import {written} from './job.js';
-import {edited, id, make, state, t} from './state.js';
+import {again, edited, id, make, measured_again, state, t} from './state.js';
 
 /** @typedef {{path: string, word: string, element: HTMLElement, target: HTMLElement, sync: () => void, source: () => any}} Box */
 
@@ -8,7 +8,7 @@ import {edited, id, make, state, t} from './state.js';
 let number = 0;
 
 /** @param {string} path */
-export const box_of = (path) => boxes.find((one) => one.path === path) || null;
+export const box_of = (path) => boxes.find((one) => one.path === path) || boxes.find((one) => one.source() === state.job && state.job.same(one.path, path)) || null;
 export const all_boxes = () => boxes;
 /** Forgets the boxes that are no longer on the page. */
 export const forget = () => void (boxes = boxes.filter((one) => document.contains(one.element)));
@@ -18,6 +18,7 @@ const MARK = {length: () => state.job.root.getAttribute('units') || 'mm', angle:
 /** @param {any} source @param {string} path @param {string} value */
 function store(source, path, value) {
   source().set(path, value);
+  if (source() === state.job) measured_again(path);
   edited();
 }
 
@@ -34,11 +35,11 @@ export function box(path, word, kind = 'length', source = () => state.job) {
     make('span', {id: `${name}h`, class: 'unseen'}, hint_of(word)));
   input.addEventListener('input', () => store(source, path, figure ? written(input.value) : input.value));
   input.addEventListener('focus', () => focused(one));
-  input.addEventListener('keydown', (/** @type {KeyboardEvent} */ e) => { if (e.key === 'Enter') go_on(); });
+  input.addEventListener('keydown', (/** @type {KeyboardEvent} */ e) => { if (e.key === 'Enter') { e.preventDefault(); go_on(one); } });
   const sync = () => {
     const value = source().get(path);
     if (written(input.value) !== value && (document.activeElement !== input || !figure)) input.value = value;
-    mark.textContent = kind in MARK ? MARK[/** @type {keyof MARK} */ (kind)]() : '';
+    mark.textContent = kind in MARK && !/(mm|in)$/.test(value) ? MARK[/** @type {keyof MARK} */ (kind)]() : '';
   };
   const one = {path, word, element, target: input, sync, source};
   boxes.push(one);
@@ -49,8 +50,8 @@ export function box(path, word, kind = 'length', source = () => state.job) {
 /** @param {string} word */
 export const hint_of = (word) => (state.catalogue.words || {})[`${word}_hint`] || '';
 
-/** Buttons, one of which holds; touched again it no longer does. Written as `data-path` on the group.
- * @param {string} path @param {string} word @param {{word: string, says: string, picture?: string}[]} options @param {{source?: () => any, touched?: (value: string) => void}} [more] */
+/** Buttons, one of which holds; touched again it no longer does, unless an answer is needed. Written as `data-path` on the group.
+ * @param {string} path @param {string} word @param {{word: string, says: string, picture?: string}[]} options @param {{source?: () => any, touched?: (value: string) => void, needed?: boolean}} [more] */
 export function choice(path, word, options, more = {}) {
   const source = more.source || (() => state.job), touched = more.touched || (() => {});
   const buttons = options.map((option) => {
@@ -58,7 +59,7 @@ export function choice(path, word, options, more = {}) {
     if (option.picture) one.innerHTML = option.picture;
     one.append(make('span', {}, option.says));
     one.addEventListener('click', () => {
-      const value = source().get(path) === option.word ? '' : option.word;
+      const value = source().get(path) === option.word && !more.needed ? '' : option.word;
       store(source, path, value);
       touched(value);
     });
@@ -78,20 +79,10 @@ function focused(one) {
   show_tape();
 }
 
-/** @type {HTMLElement | null} */ let tape_kept = null;
-/** Stays, even where the part of the page that it stood in was made anew. */
-function tape_line() {
-  tape_kept = tape_kept || id('tape');
-  if (!document.contains(tape_kept)) document.body.append(tape_kept);
-  return tape_kept;
-}
-
-/** The line on how to hold the tape, and the sixteenths where lengths are in inches, beside the box that is typed in. */
+/** The line on how to hold the tape, and the sixteenths where lengths are in inches: at the screen's foot, so that no box moves. */
 export function show_tape() {
-  const tape = tape_line();
+  const tape = id('tape');
   if (!last || !document.contains(last.element)) return void (tape.hidden = true);
-  const place = last.element.closest('.figure, .boxes') || last.element;
-  if (place.nextElementSibling !== tape) place.after(tape);
   const inches = last.element.classList.contains('length') && state.job.root.getAttribute('units') === 'in';
   id('tape-says').textContent = hint_of(last.word);
   id('sixteenths').hidden = !inches;
@@ -114,14 +105,19 @@ export function make_sixteenths() {
   }
 }
 
-/** @type {() => void} */ let go_on = () => {};
+/** @type {(one: Box) => void} */ let go_on = () => {};
 /** What the key Enter does in a box.
- * @param {() => void} act */
+ * @param {(one: Box) => void} act */
 export const on_enter = (act) => void (go_on = act);
 
 /** @param {string} path the box to measure next, or '' */
 export function light(path) {
-  for (const one of boxes) one.element.classList.toggle('lit', one.path === path);
+  for (const one of boxes) {
+    one.element.classList.toggle('lit', one.path === path);
+    const to_confirm = one.source() === state.job && again().includes(one.path);
+    if (to_confirm) one.element.dataset.again = t('again');
+    else delete one.element.dataset.again;
+  }
 }
 
 /** Shows each fault at its box; gives those that have none. */

@@ -1,6 +1,5 @@
 // What else would serve, where this shaft does not or is gone.
 import {Job} from './job.js';
-import {say} from './papers.js';
 import {post} from './server.js';
 import {button, edited, id, make, state, t} from './state.js';
 import {on_open, show_view} from './views.js';
@@ -42,7 +41,6 @@ async function ask() {
   }
   const serving = reply.json.choices.filter((/** @type {any} */ one) => one.result === 'as-is' || one.result === 'cut');
   id('choices').replaceChildren(make('p', {class: 'big'}, t(serving.length ? 'would_serve' : 'none_serves', String(serving.length))), make('ol', {}, ...serving.map(choice)));
-  say(t(serving.length ? 'would_serve' : 'none_serves', String(serving.length)));
 }
 
 export function build_choose() { on_open('choose', () => void ask()); }

@@ -100,6 +100,25 @@ export function section(kind) {
   return `<svg viewBox="0 0 48 48" width="48" height="48" aria-hidden="true"><polygon points="${points.join(' ')}" ${INK} stroke-width="2.5"${OUTLINE[kind] ? '' : ' stroke-dasharray="4 4"'}/></svg>`;
 }
 
+// What holds the yoke, over and in the hub of 44 by 28 at (30, 20), by the lock's word; as the papers draw it.
+const HOLDS = /** @type {Record<string, string>} */ ({
+  'exposed-collar': '<rect x="26" y="14" width="16" height="40" fill="#fff"/><path d="M31 16v36M36 16v36"/><path d="M44 6H24m0 0 6-4v8z" fill="#000"/>',
+  'covered-collar': '<rect x="26" y="14" width="16" height="40" fill="#fff"/><path d="M31 16v36M36 16v36"/><path d="M86 8H20v52h66" stroke-dasharray="5 4"/>',
+  'exposed-push-pin': '<rect x="40" y="6" width="10" height="30" fill="#000"/>',
+  'shrouded-push-pin': '<rect x="40" y="14" width="10" height="22" fill="#000"/><path d="M33 20V10M57 20V10" stroke-width="5"/>',
+  'clamp-bolt': '<path d="M30 45h44"/><circle cx="45" cy="42" r="8" fill="#000"/>',
+  'tapered-clamp': '<path d="M35 12h20l-6 44h-8z" fill="#000"/>',
+  unknown: '<text x="52" y="42" font-size="24" text-anchor="middle" stroke="none" fill="#000">?</text>',
+});
+
+/** A lock: the stub from the left with its yoke's hub and fork; of a flange two plates.
+ * @param {string} word */
+export function lock(word) {
+  const coupled = '<path d="M2 28h28M2 40h28" /><rect x="30" y="20" width="44" height="28" fill="#fff"/><path d="M30 28h38M30 40h38" stroke-dasharray="4 3"/><path d="M74 20h18v-5H74M74 48h18v5H74"/>';
+  const flange = '<path d="M2 28h36M2 40h36M54 26h34M54 42h34"/><rect x="38" y="8" width="8" height="52" fill="#fff"/><rect x="46" y="8" width="8" height="52" fill="#fff"/><path d="M32 17h28M32 51h28" stroke-width="7"/>';
+  return `<svg viewBox="0 0 96 66" width="96" height="66" aria-hidden="true"><g stroke="#000" stroke-width="2" fill="none">${word === 'flange' ? flange : coupled + (HOLDS[word] || '')}</g></svg>`;
+}
+
 /** @param {number} width @param {number} height @param {string} inside @param {string} says */
 export function picture(width, height, inside, says) {
   return `<svg viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" ${says ? `role="img" aria-label="${says}"` : 'aria-hidden="true"'}>` +

@@ -1,10 +1,10 @@
 // The drawings with a box at each dimension. A figure draws itself anew for the width that it has.
 import {box} from './boxes.js';
 import {INNER, OUTER, axis, dimension, frame, gap, guard, joint, letter, picture, tube, waste} from './drawing.js';
-import {closed_reference, escaped, inner_side, joint_at, make, on_change, put, state, t, wide_anywhere} from './state.js';
+import {closed_reference, edited, escaped, inner_side, joint_at, make, measured_again, on_change, put, state, t, wide_anywhere} from './state.js';
 
 /** Height of a box with its caption. */
-const box_height = () => document.body.classList.contains('glove') ? 96 : 76;
+const box_height = () => (document.body.classList.contains('glove') ? 96 : 76) + (innerWidth < 600 ? 20 : 0);
 const SIDES = ['tractor', 'implement'];
 
 /** @typedef {{element: HTMLElement, draw: () => void}} Figure */
@@ -39,7 +39,10 @@ function figure(name, drawn) {
 function cross_buttons(paths, now) {
   return SIDES.flatMap((side) => ['outer-cross', 'inner-cross'].map((which) => {
     const one = make('button', {type: 'button', class: 'spot', 'data-spot': `${paths()[0]} ${side} ${which}`});
-    one.addEventListener('click', () => { for (const path of paths()) state.job.set(path, which); put(paths()[0], which); });
+    one.addEventListener('click', () => {
+      for (const path of paths()) { state.job.set(path, which); measured_again(path); }
+      edited();
+    });
     return {side, which, one, show: (/** @type {(one: HTMLElement, x: number, y: number) => void} */ place, /** @type {number} */ width, /** @type {number} */ y) => {
       one.hidden = joint_at(side) !== 'wide-angle';
       one.setAttribute('aria-label', `${t(which)}, ${t(side)}`);
@@ -75,14 +78,15 @@ function joint_tile(side, kind) {
   const one = make('button', {type: 'button', class: 'tile joint', 'data-joint': `${side} ${kind}`});
   one.innerHTML = picture(TILE, 40, joint(at, kind), '');
   one.append(make('span', {}, t(kind)));
-  one.addEventListener('click', () => set_joint(side, joint_at(side) === kind ? '' : kind));
+  one.addEventListener('click', () => set_joint(side, kind));
   return {side, kind, one};
 }
 /** @param {string} side @param {string} kind */
 function set_joint(side, kind) {
-  state.job.set(`shaft/end[side=${side}]@joint`, kind || null);
-  if (!wide_anywhere()) for (const path of ['shaft/closed@reference', 'fit@reference', 'shaft@spacing']) state.job.set(path, null);
-  put(`shaft/end[side=${side}]@joint`, kind || null);
+  state.job.set(`shaft/end[side=${side}]@joint`, kind);
+  const fits = [...Array(state.job.count('', 'fit')).keys()].map((n) => `fit[${n + 1}]@reference`);
+  if (!wide_anywhere()) for (const path of ['shaft/closed@reference', ...fits, 'shaft@spacing']) state.job.set(path, null);
+  put(`shaft/end[side=${side}]@joint`, kind);
 }
 
 export function closed_figure() {
@@ -118,27 +122,48 @@ function cut_mark(x, y, which) {
   return letter(x, y, which, !cut.cut) + `<text x="${x}" y="${y + 32}" text-anchor="middle" font-size="16" font-weight="700">${escaped(cut.cut ? cut.says : '')}</text>`;
 }
 
+const side_of = (/** @type {string} */ which) => which === 'inner' ? inner_side() : inner_side() === 'tractor' ? 'implement' : 'tractor';
+const LETTERS = /** @type {Record<string, string[]>} */ ({inner: ['A', 'C'], outer: ['B', 'D']});
+const OFF = 60;                       // what comes off, drawn
+
+/** A half of the shaft, what comes off hatched.
+ * @param {string} which @param {import('./drawing.js').Frame} at @param {number} end of its tube @param {number} guard_end */
+function half(which, at, end, guard_end) {
+  const [on_guard, on_tube] = LETTERS[which].map(cut_of), collar = which === 'inner' ? 12 : 15;
+  let inside = guard(at, guard_end, 28) + tube(at, INNER + 30, end, collar);
+  if (on_tube?.cut) inside += waste(at, end - OFF, end, -collar, collar);
+  if (on_guard?.cut) for (const s of [1, -1]) inside += waste(at, guard_end - 50, guard_end, s * 28, s * 22);
+  return inside + axis(at, 4, end + 8) + joint(at, joint_at(side_of(which)), 'inner-cross');
+}
+
+/** Both halves as they are marked at the saw: letters, what comes off, what is kept from the inner cross. */
+export function saw_figure() {
+  return figure('saw-halves', (width) => [400, ['inner', 'outer'].map((which, n) => saw_half(which, width, 200 * n)).join(''), t('saw_drawing')]);
+}
+/** @param {string} which @param {number} width @param {number} top */
+function saw_half(which, width, top) {
+  const turned = side_of(which) === 'implement', y = top + 100, at = frame(width, y, turned), end = width - 12, guard_end = end - 34;
+  const letter_x = turned ? 46 : width - 46, middle = turned ? width - (INNER + end - OFF) / 2 : (INNER + end - OFF) / 2, kept = cut_of(LETTERS[which][1]);
+  const heading = `<text x="${turned ? width - 2 : 2}" y="${top + 20}" font-size="16" font-weight="700"${turned ? ' text-anchor="end"' : ''}>${escaped(t(`${which}_half_heading`))}</text>`;
+  const keep = kept?.keep_says ? `<text x="${middle}" y="${y + 68}" font-size="15" font-weight="700" text-anchor="middle">${escaped(kept.keep_says)}</text>` : '';
+  return heading + half(which, at, end, guard_end) + gap(at, width / 2, 34) + dimension(at, INNER, kept?.cut ? end - OFF : end, 50, 14) + keep + cut_mark(letter_x, top + 36, LETTERS[which][0]) + cut_mark(letter_x, y + 54, LETTERS[which][1]);
+}
+
 /** @param {string} which inner or outer: the half of this tube */
 export function half_figure(which) {
   const path = `shaft/half[tube=${which}]`;
   const guard_box = box(`${path}@guard`, 'guard'), length = box(`${path}@length`, `${which}_half`);
   const stop = box(`${path}@stop-depth`, `${which}_stop_depth`);
-  const letters = which === 'inner' ? ['A', 'C'] : ['B', 'D'];
+  const letters = LETTERS[which];
   return figure(`${which}-half`, (width, place) => {
-    const side = which === 'inner' ? inner_side() : inner_side() === 'tractor' ? 'implement' : 'tractor';
-    const turned = side === 'implement', y = box_height() + 46, at = frame(width, y, turned);
+    const turned = side_of(which) === 'implement', y = box_height() + 46, at = frame(width, y, turned);
     const end = width - 12, guard_end = end - 34, box_width = Math.min(190, width - 204), middle = INNER + (guard_end - INNER) / 2 - 14;
     const x = (turned ? width - middle : middle) - box_width / 2;
     place(guard_box, x, 2, box_width);
     place(length, x, y + 42, box_width);
     place(stop, x, y + 50 + box_height(), box_width);
     const letter_x = turned ? 46 : width - 46;
-    const [on_guard, on_tube] = letters.map(cut_of);
-    const collar = which === 'inner' ? 12 : 15;
-    let inside = guard(at, guard_end, 28) + tube(at, INNER + 30, end, collar);
-    if (on_tube?.cut) inside += waste(at, end - 60, end, -collar, collar);
-    if (on_guard?.cut) for (const s of [1, -1]) inside += waste(at, guard_end - 50, guard_end, s * 28, s * 22);
-    inside += gap(at, width / 2, 34) + axis(at, 4, width - 4) + joint(at, joint_at(side), 'inner-cross');
+    let inside = half(which, at, end, guard_end) + gap(at, width / 2, 34);
     inside += dimension(at, INNER, guard_end, -34, -14) + dimension(at, INNER, end, 78, 14);
     inside += cut_mark(letter_x, 16, letters[0]) + cut_mark(letter_x, y + 96, letters[1]);
     return [y + 62 + 2 * box_height(), inside, t(`${which}_drawing`)];
@@ -148,13 +173,13 @@ export function half_figure(which) {
 /** The shaft between its two stubs.
  * @param {() => string} fit path of the first fit */
 export function fit_figure(fit) {
-  const reference = () => state.job.get(`${fit()}@reference`) || closed_reference();
+  const reference = () => state.job.get(`${fit()}@reference`);
   const spots = cross_buttons(() => [...Array(Math.max(1, state.job.count('', 'fit'))).keys()].map((n) => `fit[${n + 1}]@reference`), reference);
   return figure('on-machine', (width, place) => {
     const grooves = state.job.get(`${fit()}@between`) === 'grooves', y = 66, at = frame(width, y, false);
     spots.forEach((spot) => { spot.show(place, width, y); if (grooves) spot.one.hidden = true; });
     const from = grooves ? 12 : from_cross('tractor', reference()), to = width - (grooves ? 12 : from_cross('implement', reference()));
-    const says = `<text x="${width / 2}" y="18" text-anchor="middle" font-size="16" font-weight="700">${escaped(t(grooves ? 'between_grooves' : wide_anywhere() ? `between_${reference().replace('-', '_') || 'crosses'}` : 'between_crosses'))}</text>`;
-    return [y + 46, together(width, y, grooves ? '' : reference(), 60) + dimension(at, from, to, -38, -12) + says, t('fit_drawing')];
+    const says = `<text x="${width / 2}" y="18" text-anchor="middle" font-size="16" font-weight="700">${escaped(t(grooves ? 'between_grooves' : wide_anywhere() ? `between_${reference().replace('-', '_') || 'which'}` : 'between_crosses'))}</text>`;
+    return [y + 46, together(width, y, grooves ? '' : reference(), 60) + (wide_anywhere() && !grooves && !reference() ? '' : dimension(at, from, to, -38, -12)) + says, t('fit_drawing')];
   });
 }

@@ -4,7 +4,7 @@ import {section} from './drawing.js';
 import {closed_figure, draw_all, fit_figure, half_figure} from './figures.js';
 import {machine_part} from './machine.js';
 import {more_part} from './more.js';
-import {MACHINE, machine_of, next} from './next.js';
+import {MACHINE, asks_cross, machine_of, next} from './next.js';
 import {button, changed, edited, id, make, on_change, put, series, state, t, wide_anywhere} from './state.js';
 
 /** @param {string} word @param {...Node} inside */
@@ -44,17 +44,25 @@ export function only_if(element, asked) {
 }
 
 function together_part() {
-  const shapes = choice('shaft@shape', 'shape', state.catalogue.shapes.map((/** @type {any} */ one) => ({...one, picture: section(one.word)})));
+  const shapes = choice('shaft@shape', 'shape', state.catalogue.shapes.map((/** @type {any} */ one) => ({...one, picture: section(one.word)})), {needed: true});
   const unknown_part = make('div', {class: 'boxes'}, shapes, only_if(box('shaft@spacing', 'spacing'), wide_anywhere), make('p', {class: 'tape'}, t('unknown_series_hint')));
   const ends = ['tractor', 'implement'].map((word) => ({word, says: t(word)}));
-  return part('together', make('p', {class: 'tape'}, t('together_hint')), series_tiles(), only_if(unknown_part, unknown), choice('shaft@inner-tube', 'inner_tube', ends), closed_figure(),
+  return part('together', make('p', {class: 'tape'}, t('together_hint')), series_tiles(), only_if(unknown_part, unknown), choice('shaft@inner-tube', 'inner_tube', ends, {needed: true}), closed_figure(),
     only_if(make('p', {class: 'tape'}, t('reference_hint')), wide_anywhere));
 }
 
 /** @param {string} which */
 function guard_gone(which) {
-  const options = ['none', 'damaged'].map((word) => ({word, says: t(`guard_${word}`)}));
-  return choice(`shaft/half[tube=${which}]@guard`, `${which}_guard`, options);
+  const path = `shaft/half[tube=${which}]@guard`, gone = () => ['none', 'damaged'].includes(state.job.get(path));
+  const element = choice(path, `${which}_guard`, ['none', 'damaged'].map((word) => ({word, says: t(`guard_${word}`)})));
+  const whole = button(t('guard_ok'), () => {
+    if (gone()) put(path, null);
+    const box = /** @type {HTMLElement} */ (document.querySelector(`input[data-path="${path}"]`));
+    box.focus();
+  }, {class: 'tile', 'data-value': 'whole'});
+  element.querySelector('.tiles').prepend(whole);
+  on_change(() => whole.setAttribute('aria-pressed', String(state.job.get(path) !== '' && !gone())));
+  return element;
 }
 
 const parted_part = () => part('parted', make('p', {class: 'tape'}, t('parted_hint')),
@@ -98,12 +106,13 @@ function ways(fit) {
 /** @param {number} number from 1 @param {number} count */
 function fit_part(number, count) {
   const fit = `fit[${number}]`, kind = machine_of(fit);
-  const lengths = () => make('div', {class: 'positions'}, measured(fit, 'shortest', 'shortest'), measured(fit, 'longest[when=turning]', 'longest_turning'),
-    measured(fit, 'longest[when=working]', 'longest_working'), measured(fit, 'longest[when=standing]', 'longest_standing'));
+  const lengths = () => make('div', {class: 'positions'}, measured(fit, 'shortest', 'shortest'), measured(fit, 'longest[when=working]', 'longest_working'),
+    measured(fit, 'longest[when=turning]', 'longest_turning'), measured(fit, 'longest[when=standing]', 'longest_standing'));
   const name = count > 1 ? [make('h3', {}, t('fit_number', String(number))), box(`${fit}@tractor`, 'fit_tractor', 'text')] : [];
   const has = kind && state.job.element(`${fit}/shortest`) || state.job.element(`${fit}/longest`);
   const away = count > 1 ? [button(t('fit_away'), () => { state.job.remove(fit); edited(); })] : [];
-  return make('div', {class: 'fit'}, ...name, ways(fit), ...(kind ? [machine_part(fit, kind)] : []), ...(!kind || has ? [lengths()] : []), ...away);
+  const crosses = choice(`${fit}@reference`, 'fit_reference', ['outer', 'inner'].map((which) => ({word: `${which}-cross`, says: t(`fit_${which}_cross`)})), {needed: true});
+  return make('div', {class: 'fit'}, ...name, ways(fit), only_if(crosses, () => asks_cross(fit)), ...(kind ? [machine_part(fit, kind)] : []), ...(!kind || has ? [lengths()] : []), ...away);
 }
 
 let drawn = '';
@@ -126,7 +135,8 @@ function others() {
   const element = make('div', {class: 'choice', 'data-path': 'for@other-tractors', role: 'group', 'aria-label': t('other_tractors')}, make('span', {class: 'caption'}, t('other_tractors')), make('div', {class: 'tiles'},
     button(t('other_none'), () => {
       while (state.job.element('for/other-tractor')) state.job.remove('for/other-tractor');
-      put('for@other-tractors', state.job.get('for@other-tractors') ? null : 'none');
+      state.names = 0;
+      put('for@other-tractors', 'none');
     }, {class: 'tile', 'data-value': 'none', 'aria-pressed': String(state.job.get('for@other-tractors') === 'none')}),
     button(t('other_measure'), () => { state.job.set('for@other-tractors', null); put(`fit[${Math.max(1, state.job.count('', 'fit')) + 1}]@tractor`, t('tractor_2')); }, {class: 'tile', 'data-value': 'measure'}),
     button(t('other_name'), () => { state.job.set('for@other-tractors', null); state.names = count + 1; edited(); }, {class: 'tile', 'data-value': 'name'})), ...names);

@@ -1,5 +1,6 @@
 // More, for more checks: each group says which check it feeds.
 import {box, choice} from './boxes.js';
+import {lock} from './drawing.js';
 import {make, on_change, put, state, t} from './state.js';
 
 const SIDES = ['tractor', 'implement'], RANGES = ['working', 'turning', 'standing'];
@@ -68,7 +69,7 @@ const limits = () => group('limits', box('limits@closing-clearance', 'closing_cl
 export function more_part() {
   const by_end = (/** @type {string} */ word, /** @type {(side: string) => Node[]} */ inside) => SIDES.map((side) => named(side, ...inside(side)));
   return make('section', {id: 'more', 'aria-labelledby': 'more-h'}, make('h2', {id: 'more-h'}, t('more')), whose(), condition(), angles(), later_angles(),
-    group('locking', ...by_end('lock', (side) => [choice(`shaft/end[side=${side}]@lock`, `${side}_lock`, state.catalogue.locks)]), box('shaft@built', 'built', 'year')),
+    group('locking', ...by_end('lock', (side) => [choice(`shaft/end[side=${side}]@lock`, `${side}_lock`, state.catalogue.locks.map((/** @type {any} */ one) => ({word: one.word, says: t(`lock_${one.word.replace(/-/g, '_')}`), picture: lock(one.word)})))]), box('shaft@built', 'built', 'year')),
     group('connection', ...connections('connection', 'connection'), ...connections('onto', 'onto'), choice('fit[1]@between', 'between', options(['crosses', 'grooves'], 'between'))),
     group('device', choice('shaft@role', 'role', options(['primary', 'secondary'], 'role')), ...by_end('device', (side) => [choice(`shaft/end[side=${side}]@device`, `${side}_device`, state.catalogue.devices)])),
     group('rating', box('for@power', 'power', 'power'), box('shaft@speed', 'speed', 'speed')),

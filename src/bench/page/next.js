@@ -1,7 +1,9 @@
 // What to measure next, in the order of the bench: together, parted, on the machine. Never back.
-import {closed_reference, joint_at, series, state, wide_anywhere} from './state.js';
+import {box_of} from './boxes.js';
+import {again, closed_reference, joint_at, series, state, wide_anywhere} from './state.js';
 
-/** @typedef {{path: string, word: string, must: boolean, there?: boolean}} Step */
+/** `aside`: never lit, but the key Enter comes to it. `again`: written by a touch, to be measured again.
+ * @typedef {{path: string, word: string, must: boolean, there?: boolean, aside?: boolean, again?: boolean}} Step */
 
 /** @param {string} path @param {string} word @param {boolean} must @returns {Step} */
 const step = (path, word, must) => ({path, word, must});
@@ -34,10 +36,22 @@ export const MACHINE = /** @type {Record<string, string[]>} */ ({
 export const RANGE = /** @type {Record<string, string[]>} */ ({trailed: ['turn', 'pitch', 'roll'], mounted: ['lowest', 'highest']});
 export const machine_of = (/** @type {string} */ fit) => Object.keys(MACHINE).find((kind) => state.job.element(`${fit}/${kind}`)) || '';
 
-/** @param {string} fit */
-function on_machine(fit) {
-  const kind = machine_of(fit);
-  if (!kind) return [step(`${fit}/shortest@length`, 'shortest', true), step(`${fit}/longest[when=turning]@length`, 'longest_turning', true)];
+/** Some length of this fit was read with the tape.
+ * @param {string} fit */
+const taped = (fit) => !machine_of(fit) || ['shortest', ...['working', 'turning', 'standing'].map((when) => `longest[when=${when}]`)].some((each) => state.job.get(`${fit}/${each}@length`) !== '');
+/** The lengths run from one of two crosses: which one is never taken from the closed length.
+ * @param {string} fit */
+export const asks_cross = (fit) => wide_anywhere() && state.job.get(`${fit}@between`) !== 'grooves' && taped(fit);
+
+/** @param {string} fit @returns {Step[]} */
+const on_machine = (fit) => [...(asks_cross(fit) ? [step(`${fit}@reference`, 'fit_reference', true)] : []), ...(machine_of(fit) ? of_machine(fit, machine_of(fit)) : by_tape(fit))];
+
+/** @param {string} fit @returns {Step[]} */
+const by_tape = (fit) => [step(`${fit}/shortest@length`, 'shortest', true), {...step(`${fit}/longest[when=working]@length`, 'longest_working', false), aside: true},
+  step(`${fit}/longest[when=turning]@length`, 'longest_turning', true), {...step(`${fit}/longest[when=standing]@length`, 'longest_standing', false), aside: true}];
+
+/** @param {string} fit @param {string} kind */
+function of_machine(fit, kind) {
   const word = (/** @type {string} */ a) => `${kind}_${a.replace(/-/g, '_')}`;
   const steps = MACHINE[kind].map((a) => step(`${fit}/${kind}@${a}`, word(a), true));
   const ranges = ['working', 'turning', 'standing'].filter((when) => when === 'turning' || RANGE[kind].some((a) => state.job.get(`${fit}/${kind}/${when}@${a}`)));
@@ -48,13 +62,20 @@ function on_machine(fit) {
 /** @returns {Step[]} */
 export function steps() {
   const fits = [...Array(Math.max(1, state.job.count('', 'fit'))).keys()].flatMap((n) => on_machine(`fit[${n + 1}]`));
-  const others = {...step('for@other-tractors', 'other_tractors', false), there: state.job.get('for@other-tractors') !== '' || state.job.element('for/other-tractor') !== null || state.job.count('', 'fit') > 1};
-  return [...together(), ...parted(), ...fits, others];
+  const others = {...step('for@other-tractors', 'other_tractors', true), there: state.job.get('for@other-tractors') !== '' || state.job.element('for/other-tractor') !== null || state.job.count('', 'fit') > 1};
+  return [...to_measure_again(), ...together(), ...parted(), ...fits, others];
 }
+const to_measure_again = () => again().map((path) => ({...step(path, box_of(path)?.word || (path.endsWith('@reference') ? 'reference' : 'again'), true), there: false, again: true}));
 
-const there = (/** @type {Step} */ one) => one.there || state.job.get(one.path) !== '';
+const there = (/** @type {Step} */ one) => !one.again && (one.there || state.job.get(one.path) !== '');
 
 /** The first that is missing and was not passed over; null where all is there. */
-export const next = () => steps().find((one) => !there(one) && !state.skipped.has(one.path)) || null;
+export const next = () => steps().find((one) => !there(one) && !one.aside && !state.skipped.has(one.path)) || null;
+/** The next that is empty after this one, in the order of the form; undefined where this one has no place in it.
+ * @param {string} path */
+export function after(path) {
+  const all = steps(), at = all.findIndex((one) => !one.again && one.path === path);
+  return at < 0 ? undefined : all.slice(at + 1).find((one) => !there(one)) || null;
+}
 /** All that an answer needs is typed. */
 export const enough = () => steps().every((one) => !one.must || there(one));

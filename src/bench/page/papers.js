@@ -2,12 +2,17 @@
 import {Job} from './job.js';
 import {rebuild_fits} from './form.js';
 import {post} from './server.js';
-import {edited, id, state, t} from './state.js';
+import {edited, id, on_edit, state, t} from './state.js';
 import {show_view} from './views.js';
 
-/** A line that is read out; it goes with the next.
- * @param {string} says */
-export function say(says) { id('said').textContent = says; }
+/** A line that is read out, beside what was touched; it goes with the next.
+ * @param {string} says @param {HTMLElement} [beside] */
+export function say(says, beside) {
+  const line = id('said');
+  if (beside) (beside.closest('.row') || beside).after(line);
+  line.textContent = says;
+  if (says) line.scrollIntoView({block: 'nearest'});
+}
 
 /** @param {Blob} blob @param {string} name */
 function hand_out(blob, name) {
@@ -22,9 +27,10 @@ function hand_out(blob, name) {
 
 const query = (/** @type {string} */ more = '') => `?units=${state.job.root.getAttribute('units') || 'mm'}&paper=${state.catalogue.paper || 'a4'}${more}`;
 
-/** @param {string} what a document's route @param {string} ending @param {string} [body] @param {string} [more] */
+/** The button's name is the document's route.
+ * @param {string} what @param {string} ending @param {string} [body] @param {string} [more] */
 export async function document_out(what, ending, body = state.job.text(), more = '') {
-  say(t('making'));
+  say(t('making'), id(what));
   const reply = await post(`/${what}${query(more)}`, body);
   if (reply.status === 200 && reply.blob) {
     const name = reply.name || `${state.job.get('@order')}-${what}.${ending}`;
@@ -34,7 +40,7 @@ export async function document_out(what, ending, body = state.job.text(), more =
 }
 
 async function print() {
-  say(t('making'));
+  say(t('making'), id('print'));
   const reply = await post('/print?what=cut-sheet', state.job.text());
   say((reply.json && reply.json.says) || t(reply.status === 200 ? 'printed' : reply.status === 0 ? 'offline' : 'not_made'));
 }
@@ -42,13 +48,14 @@ async function print() {
 export function job_out() {
   const name = `${state.job.get('@order') || 'job'}.xml`;
   hand_out(new Blob([state.job.text()], {type: 'application/xml'}), name);
-  say(t('made', name));
+  say(t('made', name), id('job-out'));
 }
 
 /** @param {string} xml */
 export function open_job(xml) {
   const job = new Job(xml);
-  if (!job.readable) return void say(t('no_job_file'));
+  if (!job.readable) return void say(t('no_job_file'), id('jobs'));
+  say('');
   state.job = job;
   state.view = null;
   state.faults = [];
@@ -62,6 +69,7 @@ export function open_job(xml) {
 }
 
 export function build_papers() {
+  on_edit(() => say('')); // what was made was made of what stood there before
   id('cut-sheet').addEventListener('click', () => document_out('cut-sheet', 'pdf'));
   id('tag').addEventListener('click', () => document_out('tag', 'pdf'));
   id('work-order').addEventListener('click', () => document_out('work-order', 'xlsx'));

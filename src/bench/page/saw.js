@@ -1,7 +1,8 @@
 // At the saw: the sheet's front and back to touch off, what is confirmed, what the marks read, and what the shaft is after the cut.
-import {box} from './boxes.js';
+import {box, forget} from './boxes.js';
 import {Job, written} from './job.js';
 import {keep} from './drafts.js';
+import {saw_figure} from './figures.js';
 import {enough} from './next.js';
 import {post} from './server.js';
 import {button, closed_reference, edited, id, make, on_change, state, t, wide_anywhere} from './state.js';
@@ -47,6 +48,7 @@ function touch_off(key) {
     state.saw.done = {...state.saw.done, [key]: !touched()};
     keep();
     show();
+    after_cut_soon();
   }, {class: 'done', 'data-done': key});
   const show = () => {
     one.setAttribute('aria-pressed', String(touched()));
@@ -86,14 +88,32 @@ function tick(key, name) {
 /** @param {string} side @param {import('./state.js').Step} step @param {import('./state.js').Confirm[]} confirm */
 function step_item(side, step, confirm) {
   const done = touch_off(`${side}${step.number}`);
-  const lengths = (step.lengths || []).map((each) => make('span', {class: 'length'}, make('span', {class: 'disc'}, each.letter), ` ${each.says}`));
+  const lengths = (step.lengths || []).map((each) => make('span', {class: 'length'}, make('span', {class: 'disc'}, each.letter), ` ${boxless(each.says)}`));
   const here = confirm.filter((one) => one.step === step.number);
   const says = step.says.filter((each) => !here.some((one) => one.says === each));
   const item = make('li', {value: step.number}, make('div', {}, ...(step.heading ? [make('h4', {}, step.heading)] : []), ...says.map((each, n) => make('p', {}, ...ticks(`${side}${step.number}.${n}`, each))),
-    ...(here.length ? [make('ul', {class: 'confirm'}, ...here.map(confirmation))] : []), ...(lengths.length ? [make('p', {class: 'lengths'}, ...lengths)] : [])), done.one);
+    ...(here.length ? [make('ul', {class: 'confirm'}, ...here.map(confirmation))] : []), ...read_here(step.number), ...(lengths.length ? [make('p', {class: 'lengths'}, ...lengths)] : [])), done.one);
   done.show();
   return item;
 }
+
+/** Where rings are read: P, from which the sums are made, and then each position.
+ * @param {number} number */
+function read_here(number) {
+  const positions = (state.view?.marks || []).filter((one) => one.step === number);
+  if (!positions.length) return [];
+  take_measured();
+  return [make('div', {class: 'boxes'}, box('marks@closed', 'read_p', 'length', source)), make('ul', {class: 'marks', 'data-marks': String(number)})];
+}
+
+/** A number that the sheet leaves out says so.
+ * @param {import('./state.js').Step[]} steps @param {number} from */
+function unbroken(steps, from) {
+  const last = steps.length ? steps[steps.length - 1].number : 0;
+  return [...Array(Math.max(0, last - from + 1)).keys()].map((n) => steps.find((one) => one.number === from + n) || from + n);
+}
+/** @param {number} number */
+const empty_item = (number) => make('li', {value: number}, make('div', {}, make('p', {}, t('step_none'))));
 
 /** The screen has its own boxes.
  * @param {string} says */
@@ -131,8 +151,8 @@ function mark_item(mark) {
 }
 const shown = (/** @type {number} */ mm) => state.job.get('@units') === 'in' ? `${(mm / 25.4).toFixed(2)} in` : `${Math.round(mm * 10) / 10} mm`;
 function draw_marks() {
-  const view = state.view;
-  id('marks').replaceChildren(...(view && view.marks.length ? [make('h3', {}, t('marks')), make('ul', {class: 'marks'}, ...view.marks.map(mark_item))] : []));
+  const marks = state.view ? state.view.marks : [];
+  document.querySelectorAll('[data-marks]').forEach((list) => list.replaceChildren(...marks.filter((one) => String(one.step) === /** @type {HTMLElement} */ (list).dataset.marks).map(mark_item)));
 }
 
 const fill = (/** @type {string} */ name, /** @type {Node[]} */ nodes) => id(name).replaceChildren(...nodes);
@@ -154,12 +174,15 @@ function draw() {
   const key = JSON.stringify([view, state.job.get('@order')]);
   if (key === drawn) return;
   drawn = key;
+  id('saw-halves-at').hidden = !view || view.verdict !== 'cut';
   if (!view || view.verdict === 'refused') return fill('saw-steps', [make('p', {class: 'big'}, t(view ? 'do_not_saw' : 'asking'))]);
   const anew = begin_again(view);
-  const side = (/** @type {string} */ name, /** @type {import('./state.js').Step[]} */ steps) => [make('h3', {}, t(name)), make('ol', {class: 'steps'}, ...steps.map((step) => step_item(name, step, view.confirm)))];
+  const side = (/** @type {string} */ name, /** @type {import('./state.js').Step[]} */ steps) => [make('h3', {}, t(name)), make('ol', {class: 'steps'},
+    ...unbroken(steps, name === 'front' ? 1 : steps.length ? steps[0].number : 1).map((step) => typeof step === 'number' ? empty_item(step) : step_item(name, step, view.confirm)))];
   const lines = (/** @type {string} */ name, /** @type {string[]} */ says) => says.length ? [make('ul', {class: name}, ...says.map((each) => make('li', {}, each)))] : [];
-  fill('saw-steps', [...lines('rules danger', view.rules), ...lines('warnings', view.warnings), ...(anew ? [make('p', {class: 'danger', id: 'anew'}, t('begin_again'))] : []), ...side('front', view.front), ...side('back', view.back), make('div', {id: 'marks'})]);
+  fill('saw-steps', [...lines('rules danger', view.rules), ...lines('warnings', view.warnings), ...(anew ? [make('p', {class: 'danger', id: 'anew'}, t('begin_again'))] : []), ...side('front', view.front), ...side('back', view.back)]);
   build_after();
+  forget();
 }
 
 /** The boxes for what is measured after the cut. */
@@ -187,10 +210,17 @@ async function after_cut() {
   const parts = reply.json.parts.filter((/** @type {any} */ one) => one.measured_mm !== null || one.result === 'measure').map((/** @type {any} */ one) => make('li', {class: one.result, 'data-part': one.part},
     make('span', {class: 'disc'}, {inner_guard: 'A', outer_guard: 'B', inner_tube: 'C', outer_tube: 'D'}[/** @type {'inner_tube'} */ (one.part)] || ''), ' ', one.says || t(`after_${one.result.replace('-', '_')}`, String(one.saw_more_mm || one.short_mm || ''))));
   const checks = reply.json.checks.filter((/** @type {any} */ one) => one.result === 'fail').map((/** @type {any} */ one) => make('li', {}, one.says));
-  fill('after-says', [make('p', {class: `verdict ${reply.json.verdict}`, 'data-after': reply.json.verdict}, t(`verdict_${reply.json.verdict.replace('-', '_')}`)), make('ul', {}, ...parts), ...(checks.length ? [make('ul', {}, ...checks)] : [])]);
+  fill('after-says', [make('p', {class: `verdict ${reply.json.verdict}`, 'data-after': reply.json.verdict}, t(`verdict_${reply.json.verdict.replace('-', '_')}`)), ...still_open(), make('ul', {}, ...parts), ...(checks.length ? [make('ul', {}, ...checks)] : [])]);
+}
+
+/** Right by the tape is not yet done: the steps that were not touched off. */
+function still_open() {
+  const open = ['front', 'back'].flatMap((side) => (state.view ? state.view[/** @type {'front'} */ (side)] : []).filter((one) => !(state.saw.done || {})[`${side}${one.number}`]).map((one) => one.number));
+  return open.length ? [make('p', {class: 'danger', id: 'steps-open'}, t('steps_open', open.join(', ')))] : [];
 }
 
 export function build_saw() {
+  id('saw-halves-at').append(saw_figure());
   on_open('saw', () => { drawn = ''; draw(); });
   on_change(draw);
 }

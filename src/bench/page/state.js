@@ -3,13 +3,13 @@ import {Job} from './job.js';
 
 /** @typedef {{word: string, says: string}} Named */
 /** @typedef {{path: string, says: string, file?: string, line?: number}} Fault */
-/** @typedef {{letter: string, part: string, what: string, cut: boolean, says: string, mm: number | null, keep_says: string | null}} Cut */
+/** @typedef {{letter: string, part: string, what: string, cut: boolean, says: string, mm: number | null, keep_says: string | null, keep_mm: number | null}} Cut */
 /** @typedef {{number: number, heading?: string, says: string[], lengths?: {letter: string, says: string}[]}} Step */
 /** @typedef {{path: string, value: string | null}} Change */
-/** @typedef {{name: string, expected_says: string, from_says: string, to_says: string, never_says: string, outside_says: string | string[], expected_mm: number, from_mm: number, to_mm: number, never_mm: number}} Mark */
+/** @typedef {{step: number, name: string, expected_says: string, from_says: string, to_says: string, never_says: string, outside_says: string | string[], expected_mm: number, from_mm: number, to_mm: number, never_mm: number}} Mark */
 /** @typedef {{what: string, step: number, says: string, why: string, expected_mm: number | null, plus_minus_mm: number | null}} Confirm */
 /** @typedef {{verdict: string, band: {says: string, lengths: Cut[]}, warnings: string[], confirm: Confirm[], front: Step[], back: Step[],
- *   marks: Mark[], reasons: string[], ways_out: {number: number | null, says: string, choices: {says: string | null, changes: Change[]}[]}[], rules: string[], confirm_outside: string | null, cautions: string[]}} View */
+ *   marks: Mark[], not_checked: {id: string, says: string}[], reasons: string[], ways_out: {number: number | null, says: string, choices: {says: string | null, changes: Change[]}[]}[], rules: string[], confirm_outside: string | null, cautions: string[]}} View */
 
 export const state = {
   /** @type {any} */ catalogue: {},
@@ -35,11 +35,26 @@ export function t(key, ...values) {
 /** Called after every change of the job or of what is known of it.
  * @param {() => void} listener */
 export const on_change = (listener) => void listeners.push(listener);
-export const changed = () => listeners.forEach((listener) => listener());
+/** Whatever comes and goes above it, what the hand is at stays where it is. */
+export function changed() {
+  const held = document.activeElement, top = () => held && held.closest('main') ? held.getBoundingClientRect().top : 0, before = top();
+  listeners.forEach((listener) => listener());
+  const moved = held && document.contains(held) ? top() - before : 0;
+  if (Math.abs(moved) > 1) scrollBy(0, moved);
+}
+
+/** Paths of what a touch wrote in the place of what the tape had said: they count once they were measured again.
+ * @returns {string[]} */
+export const again = () => state.saw.again || [];
+/** @param {string} path */
+export function measured_again(path) {
+  if (again().length) state.saw.again = again().filter((one) => one !== path && !state.job.same(one, path));
+}
 
 /** @param {string} path @param {string | null} value */
 export function put(path, value) {
   state.job.set(path, value);
+  measured_again(path);
   edited();
 }
 /** @type {(() => void)[]} */ const editors = [];
@@ -75,6 +90,6 @@ export const escaped = (/** @type {string} */ text) => text.replace(/[&<>"]/g, (
 export const joint_at = (side) => state.job.get(`shaft/end[side=${side}]@joint`);
 export const wide_anywhere = () => ['tractor', 'implement'].some((side) => joint_at(side) === 'wide-angle');
 export const series = () => (state.catalogue.series || []).find((/** @type {any} */ one) => one.name === state.job.get('shaft@series')) || null;
-/** The cross that the closed length is read from. */
-export const closed_reference = () => state.job.get('shaft/closed@reference') || (series() && series().wide_angle_reference) || '';
+/** The cross that the closed length is read from: as it was said, never supposed. */
+export const closed_reference = () => state.job.get('shaft/closed@reference');
 export const inner_side = () => state.job.get('shaft@inner-tube') || 'implement';

@@ -178,6 +178,15 @@ Json confirmed(const WorkOrder& order, const Wording& w)
     return list;
 }
 
+// For want of what a check was not made, as the sheet says it.
+Json not_checked_ones(const WorkOrder& order, const Wording& w)
+{
+    Json list = Json::array();
+    for (const Check& check : order.checks)
+        if (check.result == CheckResult::not_checked) list.push_back({{"id", to_word(check.id)}, {"says", not_checked(check.id, basis(check, w), w)}});
+    return list;
+}
+
 Json json_of(const WayChoice& choice)
 {
     Json changes = Json::array();
@@ -210,6 +219,7 @@ std::string view_json_of(const WorkOrder& order, const std::vector<std::vector<W
                        {"front", steps_on(Side::front, order, w)},
                        {"back", steps_on(Side::back, order, w)},
                        {"marks", marks(order, w)},
+                       {"not_checked", not_checked_ones(order, w)},
                        {"reasons", refusal_reasons(order, w)},
                        {"ways_out", ways(order, choices, w)},
                        {"cautions", say_all(order.cautions, w)}};

@@ -23,10 +23,14 @@ BenchWords frame_words(const Wording& w)
             {"back_to_form", w("Back to the lengths")},
             {"sixteenths", w("Sixteenths of an inch")},
             {"next", w("Next:")},
+            {"next_again", w("Measure again to confirm:")},
+            {"again", w("measure again to confirm")},
+            {"again_holds", w("Measured again: it is %1")},
+            {"nothing_moves", w("Nothing moves: PTO off, engine off, key in your pocket.")},
             {"go", w("Show the box")},
             {"skip", w("Leave out")},
             {"to_rest", w("More ↓")},
-            {"still", w("Still to come: %1.")},
+                        {"still", w("Still to come: %1.")},
             {"asking", w("Working it out …")},
             {"offline", w("The PC does not answer. What you typed is kept; the page asks again.")},
             {"cannot_be_right", w("Something typed cannot be right: see the box.")},
@@ -35,7 +39,9 @@ BenchWords frame_words(const Wording& w)
             {"warnings", w("Warnings")},
             {"reasons", w("Why")},
             {"ways_out", w("What would serve")},
-            {"put_in", w("Put it in")},
+            {"put_in", w("Write this into the job")},
+            {"unchecked", w("Not checked: %1.")},
+            {"unchecked_list", w("Not checked, and what to measure for it")},
             {"confirm", w("Confirm before sawing")},
             {"cautions", w("Mind")},
             {"to_saw", w("To the saw")},
@@ -95,11 +101,12 @@ BenchWords parted_words(const Wording& w)
             {"guard_hint", w("Guard pushed to its joint. From the middle of the cap in the tube yoke to the free end of the guard tube.")},
             {"inner_guard", w("Guard of the inner half")},
             {"outer_guard", w("Guard of the outer half")},
+            {"guard_ok", w("guard whole: type its length")},
             {"guard_none", w("guard missing")},
             {"guard_damaged", w("guard damaged")},
-            {"inner_stop_depth", w("Inner tube, stop depth")},
+            {"inner_stop_depth", w("Inner tube, end to yoke (stop)")},
             {"inner_stop_depth_hint", w("From the free end along the inner tube to the face of its yoke.")},
-            {"outer_stop_depth", w("Outer tube, stop depth")},
+            {"outer_stop_depth", w("Outer tube, end to stop inside")},
             {"outer_stop_depth_hint", w("A flat-ended rod pushed in along the wall to the stop, in two corners: the lesser.")},
             {"inner_drawing", w("The half with the inner tube: its length and its guard's, and what comes off.")},
             {"outer_drawing", w("The half with the outer tube: its length and its guard's, and what comes off.")}};
@@ -111,7 +118,7 @@ std::vector<std::pair<std::string, std::string>> bench_words(const Wording& w)
 {
     using namespace bench_page;
     std::vector<std::pair<std::string, std::string>> all;
-    for (const auto part : {frame_words, together_words, parted_words, on_machine_words, machine_words, more_words, more_box_words, saw_words, quote_words, identify_words}) {
+    for (const auto part : {frame_words, together_words, parted_words, on_machine_words, machine_words, more_words, unchecked_words, more_box_words, saw_words, quote_words, identify_words}) {
         BenchWords words = part(w);
         all.insert(all.end(), words.begin(), words.end());
     }

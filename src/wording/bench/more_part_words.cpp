@@ -30,6 +30,14 @@ BenchWords more_words(const Wording& w)
             {"role_primary", w("from tractor to machine")},
             {"role_secondary", w("elsewhere on the machine")},
             {"lock", w("Lock: what holds the yoke on its stub")},
+            {"lock_exposed_collar", w("exposed sliding collar (pulled back; nothing covers it)")},
+            {"lock_covered_collar", w("covered collar (pulled back under its guard)")},
+            {"lock_exposed_push_pin", w("exposed push pin (pressed; it stands out)")},
+            {"lock_shrouded_push_pin", w("shrouded push pin (pressed; sunk between its edges)")},
+            {"lock_clamp_bolt", w("clamp bolt (a bolt across the groove)")},
+            {"lock_tapered_clamp", w("tapered clamp (a cone bolt, drawn tight)")},
+            {"lock_flange", w("flange (bolted face to face)")},
+            {"lock_unknown", w("cannot be told")},
             {"tractor_lock", w("Lock at the tractor")},
             {"implement_lock", w("Lock at the machine")},
             {"built", w("Year built, on its plate")},
@@ -45,13 +53,35 @@ BenchWords more_words(const Wording& w)
             {"speed", w("PTO speed")}};
 }
 
+BenchWords unchecked_words(const Wording& w)
+{
+    return {{"unchecked_consistency", w("whether lengths agree")},
+            {"unchecked_closing-clearance", w("closing clearance")},
+            {"unchecked_overlap-working", w("at work, no length")},
+            {"unchecked_overlap-turning", w("PTO turning, no length")},
+            {"unchecked_overlap-standing", w("PTO stopped, no length")},
+            {"unchecked_tube-left", w("least tube")},
+            {"unchecked_shortening-allowed", w("whether it may be cut")},
+            {"unchecked_guard-clearance", w("room of the guards")},
+            {"unchecked_guard-cover", w("cover of the guards")},
+            {"unchecked_guard-setback", w("ends of the guards")},
+            {"unchecked_joint-angle-tractor", w("angle at the tractor")},
+            {"unchecked_joint-angle-implement", w("angle at the machine")},
+            {"unchecked_irregularity", w("uneven running")},
+            {"unchecked_locking", w("locks")},
+            {"unchecked_connection", w("bore and stub")},
+            {"unchecked_overload-device", w("clutch")},
+            {"unchecked_rating", w("power or series not known")},
+            {"unchecked_condition", w("condition")}};
+}
+
 BenchWords more_box_words(const Wording& w)
 {
     return {{"date", w("Date")},
             {"customer", w("Customer")},
             {"phone", w("Telephone")},
             {"machine", w("Machine")},
-            {"hitch", w("Hole and hitch")},
+            {"hitch", w("Hitch point, drawbar hole")},
             {"shaft_number", w("Number on the shaft")},
             {"machine_here", w("Is the machine where the shaft is cut?")},
             {"measured_by", w("Measured by")},

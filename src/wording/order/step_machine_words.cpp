@@ -64,7 +64,7 @@ std::string said(const KeptTubes& task, const Wording& w)
 {
     return running_text({w("Kept, inner cross to tube end: {inner} {outer}.",
                            {{"inner", part_box(SawnPart::inner_tube, task.half[Tube::inner], Rounded::kept, w)}, {"outer", part_box(SawnPart::outer_tube, task.half[Tube::outer], Rounded::kept, w)}}),
-                         w("Outside: on no stub; write all lengths down, sheet back: {command} says what it is.", {{"command", "shaftcut after-cut"}})});
+                         w("Outside: on no stub; write all lengths down, sheet back: the office says what it is.")});
 }
 
 std::string said(const StandsOut& task, const Wording& w)
