@@ -59,7 +59,11 @@ def enter_never_answers(bench):
 def cross_is_asked(bench):
     page = fresh(bench)
     for path, value in TOUCHES:
-        page.put(path, "wide-angle" if "tractor]@joint" in path else value)
+        page.put(path, value)
+    until(lambda: page.verdict() == "cut" and page.all(".figure .waste"))
+    page.touch('[data-joint="tractor wide-angle"]')
+    time.sleep(0.7)
+    assert not page.all(".figure .waste"), "cuts are drawn that no longer stand"
     page.touch('[data-spot="shaft/closed@reference tractor outer-cross"]')
     time.sleep(0.7)
     assert lit(page) == "fit[1]@reference" and not page.verdict(), "cuts of lengths whose cross nobody said"

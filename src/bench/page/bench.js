@@ -1,6 +1,6 @@
 // Puts the page together once the server said what it knows.
 import {build_answer, go_on} from './answer.js';
-import {make_sixteenths, on_enter, show_tape} from './boxes.js';
+import {make_sixteenths, on_enter} from './boxes.js';
 import {build_choose} from './choose.js';
 import {build_drafts} from './drafts.js';
 import {build_form} from './form.js';
@@ -10,7 +10,7 @@ import {build_pair_door, build_pairing} from './pairing.js';
 import {build_papers} from './papers.js';
 import {build_quote} from './quote.js';
 import {build_saw} from './saw.js';
-import {ask_soon, get_catalogue} from './server.js';
+import {ask_soon, drop_asked, get_catalogue} from './server.js';
 import {edited, id, on_change, on_edit, state, t} from './state.js';
 import {build_views} from './views.js';
 
@@ -34,7 +34,7 @@ function build_settings() {
   set(localStorage.getItem('glove') === 'yes');
   for (const units of ['mm', 'in']) {
     const one = id(`units-${units}`);
-    one.addEventListener('click', () => { state.job.set_units(units); edited(); show_tape(); });
+    one.addEventListener('click', () => { state.job.set_units(units); edited(); });
     on_change(() => one.setAttribute('aria-pressed', String(state.job.get('@units') === units)));
   }
   on_change(() => void (id('order-now').textContent = state.job.get('@order')));
@@ -55,7 +55,7 @@ function build() {
   build_pair_door();
   id('to-rest').addEventListener('click', () => { id('rest').tabIndex = -1; id('rest').scrollIntoView(); id('rest').focus({preventScroll: true}); });
   on_enter(go_on);
-  on_edit(() => { if (enough()) ask_soon(enough); else state.view = null; });
+  on_edit(() => { if (enough()) ask_soon(enough); else drop_asked(); });
   build_drafts();
   document.body.classList.remove('loading');
 }

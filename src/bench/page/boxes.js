@@ -80,7 +80,7 @@ function focused(one) {
 }
 
 /** The line on how to hold the tape, and the sixteenths where lengths are in inches: at the screen's foot, so that no box moves. */
-export function show_tape() {
+function show_tape() {
   const tape = id('tape');
   if (!last || !document.contains(last.element)) return void (tape.hidden = true);
   const inches = last.element.classList.contains('length') && state.job.root.getAttribute('units') === 'in';
@@ -88,6 +88,9 @@ export function show_tape() {
   id('sixteenths').hidden = !inches;
   tape.hidden = !inches && !hint_of(last.word);
 }
+
+/** The line goes with the hand. */
+addEventListener('focusin', (event) => { if (!(/** @type {HTMLElement} */ (event.target)).closest('#tape, input[data-path]')) id('tape').hidden = true; });
 
 export function make_sixteenths() {
   const shortest = (/** @type {number} */ n) => { let d = 16; while (n % 2 === 0) { n /= 2; d /= 2; } return `${n}/${d}`; };

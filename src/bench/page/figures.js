@@ -1,6 +1,7 @@
 // The drawings with a box at each dimension. A figure draws itself anew for the width that it has.
 import {box} from './boxes.js';
 import {INNER, OUTER, axis, dimension, frame, gap, guard, joint, letter, picture, tube, waste} from './drawing.js';
+import {enough} from './next.js';
 import {closed_reference, edited, escaped, inner_side, joint_at, make, measured_again, on_change, put, state, t, wide_anywhere} from './state.js';
 
 /** Height of a box with its caption. */
@@ -112,7 +113,7 @@ export function closed_figure() {
 
 /** The cut of a letter, as the server said it.
  * @param {string} which */
-export const cut_of = (which) => state.view?.band.lengths.find((one) => one.letter === which) || null;
+export const cut_of = (which) => (enough() ? state.view : null)?.band.lengths.find((one) => one.letter === which) || null;
 
 /** A letter beside its cut; struck where nothing comes off.
  * @param {number} x @param {number} y @param {string} which */

@@ -37,8 +37,12 @@ function show(quote) {
 
 async function ask() {
   const reply = await post(`/quote?units=${state.job.get('@units')}${wishes()}`, state.job.text());
-  if (reply.status === 200) show(reply.json);
-  else id('quote-verdict').textContent = reply.status === 422 ? [...reply.json.faults.map((/** @type {any} */ one) => one.says), reply.json.says || ''].join(' ') : t(reply.status ? 'not_made' : 'offline');
+  const quoted = reply.status === 200;
+  for (const part of ['#quote table', '#quote-totals', '#quote label', '#quote .row']) /** @type {HTMLElement} */ (document.querySelector(part)).hidden = !quoted;
+  if (quoted) return show(reply.json);
+  const says = reply.status === 422 ? [...reply.json.faults.map((/** @type {any} */ one) => one.says), reply.json.says || ''].filter(Boolean) : [t(reply.status ? 'not_made' : 'offline')];
+  id('alternatives').replaceChildren();
+  id('quote-verdict').replaceChildren(...says.map((each) => make('span', {class: 'fault line'}, each)));
 }
 
 export function build_quote() {

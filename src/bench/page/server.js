@@ -30,9 +30,19 @@ const PAUSE = 120, AGAIN = 2000;
 const OLD = 500; // an answer to what no longer stands in the boxes is not shown for longer
 let asked = 0, timer = 0, old = 0;
 
+/** What was asked before is no answer to what stands in the boxes now. */
+export function drop_asked() {
+  ++asked;
+  clearTimeout(timer);
+  clearTimeout(old);
+  state.view = null;
+  state.faults = [];
+}
+
 /** Asks once the hand rests; an answer that came too late is dropped.
  * @param {() => boolean} enough */
 export function ask_soon(enough) {
+  ++asked;
   clearTimeout(timer);
   clearTimeout(old);
   old = window.setTimeout(() => { state.view = null; changed(); }, OLD);
