@@ -128,6 +128,8 @@ class Page:
             if self.one(f'[data-joint="{side} {value}"]').get_attribute("aria-pressed") != "true":
                 self.touch(f'[data-joint="{side} {value}"]')
         elif attribute == "reference":
+            if self.all(f'.choice[data-path="{path}"]'):
+                return self.touch_tile(path, value) if self.one(f'.choice[data-path="{path}"]').is_displayed() else None
             spot = f'[data-spot^="{path}"][data-spot$="{value}"]:not([hidden])'
             if self.all(spot):
                 self.touch(spot)

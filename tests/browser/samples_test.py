@@ -38,6 +38,8 @@ def close(one, other):
 
 def samples(bench, short):
     for path in sorted(pathlib.Path(bench.source, "samples").glob("*.xml")):
+        if "<measures>" in path.read_text() or "<measures " in path.read_text():
+            continue  # what a series was told by comes from its own view, which is proven there
         if not short or path.stem in SHORT:
             yield path
 

@@ -80,7 +80,7 @@ function verdict_lines(/** @type {import('./state.js').View} */ view) {
   const cuts = view.band.lengths.map((one) => make('div', {class: `cut${one.cut ? '' : ' none'}`, 'data-letter': one.letter, 'data-mm': String(one.mm ?? '')},
     make('span', {class: 'disc'}, one.letter), make('span', {class: 'length'}, one.says), make('span', {class: 'what'}, one.what), ...(one.keep_says ? [make('span', {class: 'keep'}, kept(one))] : [])));
   const why = view.reasons.length ? [button(view.reasons[0], to_reasons, {id: 'why'})] : [];
-  const unchecked = view.verdict !== 'refused' && view.not_checked.length ? [button(t('unchecked', view.not_checked.map((one) => t(`unchecked_${one.id}`)).join(' · ')), () => to_part('unchecked_list'), {id: 'unchecked'})] : [];
+  const unchecked = view.verdict !== 'refused' && view.not_checked.length ? [button(t('unchecked', [...new Set(view.not_checked.map((one) => t(`unchecked_${one.id}`)))].join(' · ')), () => to_part('unchecked_list'), {id: 'unchecked'})] : [];
   return [make('p', {class: 'verdict'}, view.band.says), ...why, ...(cuts.length ? [make('div', {class: 'cuts'}, ...cuts)] : []), ...unchecked];
 }
 

@@ -2,7 +2,7 @@
 import {box} from './boxes.js';
 import {INNER, OUTER, axis, dimension, frame, gap, guard, joint, letter, picture, tube, waste} from './drawing.js';
 import {enough} from './next.js';
-import {closed_reference, edited, escaped, inner_side, joint_at, make, measured_again, on_change, put, state, t, wide_anywhere} from './state.js';
+import {closed_reference, escaped, inner_side, joint_at, make, on_change, put, state, t, wide_anywhere} from './state.js';
 
 /** Height of a box with its caption. */
 const box_height = () => (document.body.classList.contains('glove') ? 96 : 76) + (innerWidth < 600 ? 20 : 0);
@@ -36,14 +36,11 @@ function figure(name, drawn) {
 }
 
 /** Buttons on the crosses of wide-angle joints: touched, lengths run from that one.
- * @param {() => string[]} paths @param {() => string} now */
-function cross_buttons(paths, now) {
+ * @param {() => string} path @param {() => string} now */
+function cross_buttons(path, now) {
   return SIDES.flatMap((side) => ['outer-cross', 'inner-cross'].map((which) => {
-    const one = make('button', {type: 'button', class: 'spot', 'data-spot': `${paths()[0]} ${side} ${which}`});
-    one.addEventListener('click', () => {
-      for (const path of paths()) { state.job.set(path, which); measured_again(path); }
-      edited();
-    });
+    const one = make('button', {type: 'button', class: 'spot', 'data-spot': `${path()} ${side} ${which}`});
+    one.addEventListener('click', () => put(path(), which));
     return {side, which, one, show: (/** @type {(one: HTMLElement, x: number, y: number) => void} */ place, /** @type {number} */ width, /** @type {number} */ y) => {
       one.hidden = joint_at(side) !== 'wide-angle';
       one.setAttribute('aria-label', `${t(which)}, ${t(side)}`);
@@ -92,7 +89,7 @@ function set_joint(side, kind) {
 
 export function closed_figure() {
   const closed = box('shaft/closed@length', 'closed');
-  const spots = cross_buttons(() => ['shaft/closed@reference'], closed_reference);
+  const spots = cross_buttons(() => 'shaft/closed@reference', closed_reference);
   const tiles = SIDES.flatMap((side) => ['standard', 'wide-angle'].map((kind) => joint_tile(side, kind)));
   return figure('together', (width, place) => {
     const y = box_height() + 54, reference = closed_reference();
@@ -175,7 +172,7 @@ export function half_figure(which) {
  * @param {() => string} fit path of the first fit */
 export function fit_figure(fit) {
   const reference = () => state.job.get(`${fit()}@reference`);
-  const spots = cross_buttons(() => [...Array(Math.max(1, state.job.count('', 'fit'))).keys()].map((n) => `fit[${n + 1}]@reference`), reference);
+  const spots = cross_buttons(() => `${fit()}@reference`, reference);
   return figure('on-machine', (width, place) => {
     const grooves = state.job.get(`${fit()}@between`) === 'grooves', y = 66, at = frame(width, y, false);
     spots.forEach((spot) => { spot.show(place, width, y); if (grooves) spot.one.hidden = true; });

@@ -40,7 +40,7 @@ BenchWords frame_words(const Wording& w)
             {"reasons", w("Why")},
             {"ways_out", w("What would serve")},
             {"put_in", w("Write this into the job")},
-            {"unchecked", w("Not checked: %1.")},
+            {"unchecked", w("Not checked, for want of: %1.")},
             {"unchecked_list", w("Not checked, and what to measure for it")},
             {"confirm", w("Confirm before sawing")},
             {"cautions", w("Mind")},

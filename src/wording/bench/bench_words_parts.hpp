@@ -13,7 +13,7 @@ BenchWords parted_words(const Wording& w);
 BenchWords on_machine_words(const Wording& w);
 BenchWords machine_words(const Wording& w);
 BenchWords more_words(const Wording& w);
-BenchWords unchecked_words(const Wording& w);  // what was not checked, by the check
+BenchWords unchecked_words(const Wording& w);  // by the check
 BenchWords more_box_words(const Wording& w);
 BenchWords saw_words(const Wording& w);
 BenchWords quote_words(const Wording& w);

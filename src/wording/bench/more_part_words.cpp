@@ -53,25 +53,26 @@ BenchWords more_words(const Wording& w)
             {"speed", w("PTO speed")}};
 }
 
+// What is wanting where a check was not made.
 BenchWords unchecked_words(const Wording& w)
 {
-    return {{"unchecked_consistency", w("whether lengths agree")},
-            {"unchecked_closing-clearance", w("closing clearance")},
-            {"unchecked_overlap-working", w("at work, no length")},
-            {"unchecked_overlap-turning", w("PTO turning, no length")},
-            {"unchecked_overlap-standing", w("PTO stopped, no length")},
-            {"unchecked_tube-left", w("least tube")},
-            {"unchecked_shortening-allowed", w("whether it may be cut")},
-            {"unchecked_guard-clearance", w("room of the guards")},
-            {"unchecked_guard-cover", w("cover of the guards")},
-            {"unchecked_guard-setback", w("ends of the guards")},
-            {"unchecked_joint-angle-tractor", w("angle at the tractor")},
-            {"unchecked_joint-angle-implement", w("angle at the machine")},
-            {"unchecked_irregularity", w("uneven running")},
+    return {{"unchecked_consistency", w("lengths that agree")},
+            {"unchecked_closing-clearance", w("shortest length")},
+            {"unchecked_overlap-working", w("length at work")},
+            {"unchecked_overlap-turning", w("length PTO turning")},
+            {"unchecked_overlap-standing", w("length PTO stopped")},
+            {"unchecked_tube-left", w("the series' least tube")},
+            {"unchecked_shortening-allowed", w("both halves")},
+            {"unchecked_guard-clearance", w("guards' lengths and stops")},
+            {"unchecked_guard-cover", w("guards' lengths")},
+            {"unchecked_guard-setback", w("guards' lengths")},
+            {"unchecked_joint-angle-tractor", w("joint angles")},
+            {"unchecked_joint-angle-implement", w("joint angles")},
+            {"unchecked_irregularity", w("joint angles")},
             {"unchecked_locking", w("locks")},
             {"unchecked_connection", w("bore and stub")},
             {"unchecked_overload-device", w("clutch")},
-            {"unchecked_rating", w("power or series not known")},
+            {"unchecked_rating", w("power and rating")},
             {"unchecked_condition", w("condition")}};
 }
 
