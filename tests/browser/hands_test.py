@@ -3,7 +3,7 @@ import os
 import time
 from xml.etree.ElementTree import canonicalize
 
-from bench_page import Page, attributes_of, browser, until
+from bench_page import Page, attributes_of, browser, size, until
 from selenium.webdriver.common.keys import Keys
 
 TOUCHES = [("shaft@series", "Hazel 3"), ("shaft@inner-tube", "implement"), ("shaft/end[side=tractor]@joint", "standard"), ("shaft/end[side=implement]@joint", "standard"),
@@ -54,6 +54,23 @@ def enter_never_answers(bench):
     time.sleep(0.5)
     assert page.job() == before, "the key Enter answered a question"
     assert not page.verdict(), "cuts stand while other tractors are not answered"
+
+
+def nothing_jumps(bench):
+    page = fresh(bench)
+    size(page.driver, 768, 1024)
+    try:
+        for path, value in TOUCHES:
+            selector = (f'[data-joint="{path.split("=")[1].split("]")[0]} {value}"]' if path.endswith("@joint") else
+                        f'.choice[data-path="{path}"] [data-value="{value}"]' if page.all(f'.choice[data-path="{path}"] [data-value="{value}"]') else f'input[data-path="{path}"]')
+            hand = page.bring(page.one(selector))
+            before = page.js("return arguments[0].getBoundingClientRect().top", hand)
+            page.put(path, value)
+            time.sleep(0.4)
+            after = page.js("return arguments[0].isConnected && arguments[0].getBoundingClientRect().top", page.one(selector))
+            assert abs(after - before) < 2, f"{path} moved by {after - before} under the hand"
+    finally:
+        size(page.driver, 1024, 768)
 
 
 def cross_is_asked(bench):
@@ -235,7 +252,7 @@ def keyboard_alone(bench):
 
 
 def tests(bench, short):
-    both = [("twelve touches in the order of the bench", twelve_touches), ("the key Enter answers no question", enter_never_answers), ("the cross of the machine's lengths is asked", cross_is_asked),
+    both = [("twelve touches in the order of the bench", twelve_touches), ("the key Enter answers no question", enter_never_answers), ("the cross of the machine's lengths is asked", cross_is_asked), ("nothing jumps under the hand", nothing_jumps),
             ("what a touch wrote is measured again", written_is_measured_again), ("what would serve is put in at a touch", way_put_in), ("a fault is shown at its box", fault_at_its_box),
             ("a file opened and saved keeps what the page does not know", file_keeps_what_it_knows), ("a reload in the middle keeps all", reload_in_the_middle), ("keyboard alone", keyboard_alone)]
     rest = [("inches by sixteenths", sixteenths), ("the server killed and started again while typing", server_gone), ("two tablets at once", two_tablets)]
