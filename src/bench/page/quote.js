@@ -32,7 +32,7 @@ function show(quote) {
   const total = (/** @type {string} */ word, /** @type {string | null} */ amount) => amount === null ? [] : [make('dt', {}, t(word)), make('dd', {}, `${amount} ${quote.currency}`)];
   id('quote-totals').replaceChildren(...total('net', quote.net), ...quote.tax.flatMap((/** @type {any} */ one) => total('tax', one.amount)), ...total('total', quote.total), ...total('deposit', quote.deposit));
   id('quote-verdict').textContent = t(`quote_${quote.verdict}`);
-  id('alternatives').replaceChildren(...quote.alternatives.map((/** @type {any} */ one) => make('li', {}, `${one.what}${one.total ? ` · ${one.total} ${quote.currency}` : ''}${one.missing ? ` · ${one.missing}` : ''}`)));
+  id('alternatives').replaceChildren(...quote.alternatives.map((/** @type {any} */ one) => make('li', {}, [one.what, ...(one.total ? [`${one.total} ${quote.currency}`] : []), ...one.missing].join(' · '))));
 }
 
 async function ask() {
