@@ -178,8 +178,7 @@ std::string list_name(const std::string& file) { return std::filesystem::path(fi
 Loaded Engine::load(const Configuration& configuration)
 {
     auto catalogue = read_file<Catalogue>(configuration, "series.xml", read_catalogue);
-    const Catalogue* const known = catalogue.value ? &*catalogue.value : nullptr;
-    auto workshop = read_file<StatedWorkshop>(configuration, "workshop.xml", [&](const Source& file) { return read_workshop(file, known); });
+    auto workshop = read_file<StatedWorkshop>(configuration, "workshop.xml", read_workshop);
     auto lists = read_maps(configuration, catalogue);
     std::optional<Prices> prices = workshop.value ? workshop.value->prices : std::nullopt;
     FaultList price_faults = workshop.value ? add_prices(configuration, prices) : FaultList();

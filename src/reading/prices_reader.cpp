@@ -25,8 +25,8 @@ Currency read_currency(const Attribute& attribute)
 // One item: what it is for, and what it states.
 class ItemReader {
 public:
-    ItemReader(Element& item, const Currency& currency, const KnownNames* known_series)
-        : item_(item), currency_(currency), known_series_(known_series), part_(item.optional("part")), profile_(item.optional("profile")), series_(item.optional("series")), service_(item.optional("service")),
+    ItemReader(Element& item, const Currency& currency)
+        : item_(item), currency_(currency), part_(item.optional("part")), profile_(item.optional("profile")), series_(item.optional("series")), service_(item.optional("service")),
           closed_(item.optional("closed-length")), each_(item.optional("each")), metre_(item.optional("per-metre")), from_(item.optional("from")), to_(item.optional("to")),
           lead_days_(item.optional("lead-days")), tax_(item.optional("tax")), tax_note_(item.optional("tax-note"))
     {
@@ -39,7 +39,7 @@ public:
         const PriceRange range{amount(from_), amount(to_), price.tax};
         if (sound && from_.given() && to_.given() && range.to < range.from) to_.fault(Contradiction::price_range);
         const auto closed = closed_.positive_length();
-        const std::string part = part_.stated_text().value_or(""), profile = profile_.stated_text().value_or(""), series = series_name(), service = service_.name().value_or("");
+        const std::string part = part_.stated_text().value_or(""), profile = profile_.stated_text().value_or(""), series = series_.name().value_or(""), service = service_.name().value_or("");
         if (!sound) return;
         if (part_.given()) add(prices.parts, part, price, part_);
         if (profile_.given()) add(prices.profiles, profile, price, profile_);
@@ -50,8 +50,6 @@ public:
 
 private:
     Money amount(const Attribute& attribute) const { return attribute.money(currency_).value_or(Money()); }
-
-    std::string series_name() const { return (known_series_ ? series_.one_of(*known_series_) : series_.name()).value_or(""); }
 
     std::optional<OwnTax> own_tax() const
     {
@@ -88,7 +86,6 @@ private:
 
     Element& item_;
     const Currency& currency_;
-    const KnownNames* known_series_;  // null: any
     Attribute part_, profile_, series_, service_, closed_, each_, metre_, from_, to_, lead_days_, tax_, tax_note_;
 };
 
@@ -103,10 +100,9 @@ void read_operation(Element& operation, Prices& prices)
 
 }  // namespace
 
-Prices read_prices(Element& element, const Catalogue* catalogue)
+Prices read_prices(Element& element)
 {
     Prices prices;
-    const auto series = catalogue ? std::optional(names_in(catalogue->series, NamesOf::the_catalogue)) : std::nullopt;
     prices.currency = read_currency(element.required("currency"));
     const auto amount = [&](const char* name) { return element.optional(name).money(prices.currency); };
     prices.tax = percent(element.required("tax")).value_or(Percent());
@@ -122,7 +118,7 @@ Prices read_prices(Element& element, const Catalogue* catalogue)
     prices.cash_rounding = coin.money(prices.currency);
     if (prices.cash_rounding == Money()) coin.fault(WrongValue{Unfit::no_coin, {coin.called(), coin.value()}});
     element.each("operation", [&](Element& operation) { read_operation(operation, prices); });
-    element.each("item", [&](Element& item) { ItemReader(item, prices.currency, series ? &*series : nullptr).read(prices); });
+    element.each("item", [&](Element& item) { ItemReader(item, prices.currency).read(prices); });
     element.each("terms", [&](Element& terms) {
         if (!prices.terms.empty()) prices.terms += ' ';
         prices.terms += terms.required("text").stated_text().value_or("");

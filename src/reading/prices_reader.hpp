@@ -1,7 +1,6 @@
 // What a workshop charges, `prices` of config/workshop.xml.
 #pragma once
 
-#include "shaftcut/trade/data/catalogue.hpp"
 #include "shaftcut/trade/data/prices.hpp"
 #include "xml/element.hpp"
 
@@ -10,9 +9,8 @@ namespace shaftcut {
 inline constexpr int most_lead_days = 1'000;
 
 // Reads a `prices` element. Faults beside those of form: an unknown currency, an item that is for nothing or for more than one thing, one that
-// states no price or the wrong kind of price for it, a second price for the same thing, and a shaft of a series that `catalogue` lacks (null: any
-// is taken). Checked in tests/reading/prices_reader_test.cpp and by
+// states no price or the wrong kind of price for it, and a second price for the same thing. Checked in tests/reading/prices_reader_test.cpp and by
 // tests/reading/bad/.
-Prices read_prices(Element& element, const Catalogue* catalogue);
+Prices read_prices(Element& element);
 
 }  // namespace shaftcut

@@ -39,12 +39,12 @@ Firm read_firm(Element& element)
     return firm;
 }
 
-StatedWorkshop read_root(Element& element, const Catalogue* catalogue)
+StatedWorkshop read_root(Element& element)
 {
     StatedWorkshop workshop;
     workshop.name = element.optional("name").name().value_or("");
     element.at_most_one("firm", [&](Element& firm) { workshop.firm = read_firm(firm); });
-    element.at_most_one("prices", [&](Element& prices) { workshop.prices = read_prices(prices, catalogue); });
+    element.at_most_one("prices", [&](Element& prices) { workshop.prices = read_prices(prices); });
     element.one("limits", [&](Element& limits) { workshop.limits = read_limits(limits); });
     element.one("saw", [&](Element& saw) { workshop.saw = read_saw(saw); });
     element.one("measuring", [&](Element& measuring) {
@@ -61,11 +61,11 @@ StatedWorkshop read_root(Element& element, const Catalogue* catalogue)
 
 }  // namespace
 
-Read<StatedWorkshop> read_workshop(const Source& source, const Catalogue* catalogue)
+Read<StatedWorkshop> read_workshop(const Source& source)
 {
     Read<StatedWorkshop> read;
     StatedWorkshop workshop;
-    read.faults = read_document(source, "workshop", [&](Element& element) { workshop = read_root(element, catalogue); });
+    read.faults = read_document(source, "workshop", [&](Element& element) { workshop = read_root(element); });
     if (read.faults.empty()) read.value = std::move(workshop);
     return read;
 }

@@ -16,7 +16,7 @@ struct StatedWorkshop : Workshop {
 };
 
 // Reads `workshop` with its firm, limits, saw, measuring tolerance, stock bars and prices, in any order. config/workshop.xsd says the same for
-// editors. `catalogue`: where it is not null, the series whose shafts have a price must be of it. Checked in tests/reading/workshop_reader_test.cpp and by tests/reading/bad/.
-Read<StatedWorkshop> read_workshop(const Source& source, const Catalogue* catalogue = nullptr);
+// editors. Checked in tests/reading/workshop_reader_test.cpp and by tests/reading/bad/.
+Read<StatedWorkshop> read_workshop(const Source& source);
 
 }  // namespace shaftcut

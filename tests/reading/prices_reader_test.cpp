@@ -55,33 +55,6 @@ TEST_CASE("a workshop need not state prices")
     CHECK_FALSE(read.value->prices);
 }
 
-TEST_CASE("a shaft of a series that the catalogue lacks has no price, and the series that is meant is named")
-{
-    const std::string text = bytes_of(folder / "good/workshop_everything.xml");
-    CHECK(read_workshop({"f", text}, &catalogue()).faults.empty());
-    std::string other = text;
-    const std::size_t at = other.find("series=\"Alder 2\"");
-    REQUIRE(at != std::string::npos);
-    other.replace(at, 16, "series=\"Alder 3\"");
-    CHECK(read_workshop({"f", other}).faults.empty());
-    const auto faults = read_workshop({"f", other}, &catalogue()).faults;
-    REQUIRE(faults.size() == 1);
-    CHECK(lines_of(faults).find("series \"Alder 3\" is not in the catalogue") != std::string::npos);
-    CHECK(lines_of(faults).find("Alder 2") != std::string::npos);
-}
-
-TEST_CASE("a per cent is read to the thousandth, and what would be rounded is a fault")
-{
-    std::string text = bytes_of(folder / "good/workshop_everything.xml");
-    const std::size_t at = text.find(" tax=\"");
-    REQUIRE(at != std::string::npos);
-    const std::size_t end = text.find('"', at + 6);
-    const auto with = [&](const std::string& percent) { return std::string(text).replace(at + 6, end - at - 6, percent); };
-    CHECK(read_workshop({"f", with("8.125")}).value.value().prices.value().tax == Percent{8'125});
-    CHECK(lines_of(read_workshop({"f", with("8.1255")}).faults).find("tax \"8.1255\" is not a number from 0 to 100 with at most 3 decimals") != std::string::npos);
-    CHECK_FALSE(read_workshop({"f", with("100.001")}).value);
-}
-
 TEST_CASE("a wholesaler's list adds what the workshop has no price for")
 {
     Prices prices;
