@@ -59,8 +59,12 @@ void check_sides(const WorkOrder& order, const std::vector<Page>& pages, bool to
     for (const Page& page : pages) check_side(page);
 }
 
-// Three lengths to confirm are more than the front of every paper has room for.
-bool is_crowded(const WorkOrder& order) { return order.confirm.size() >= 3; }
+// Three lengths to confirm are more than the front of every paper has room for, and so are two stops with what their series was told by.
+bool is_crowded(const WorkOrder& order)
+{
+    const bool by_measures = std::any_of(order.confirm.begin(), order.confirm.end(), [](const Confirmation& one) { return one.why == ConfirmedFor::stop_by_measures; });
+    return order.confirm.size() >= (by_measures ? 2U : 3U);
+}
 
 Wording wording_as(bool longer, Units units) { return longer ? lengthened_wording(units) : Wording(units); }
 
