@@ -176,15 +176,16 @@ Length greatest_doubt(const CheckInput& input)
     return greatest;
 }
 
-// A longest that the guards would still cover at the worst.
-GuardsReach guards_reach(const CheckInput& input)
+// A longest that the guards would still cover at the worst; none where one of them would be cut away, however long the shaft is drawn.
+GuardsReach guards_reach(const CheckInput& input, const Check& cover)
 {
+    GuardsReach way{std::nullopt, input.reading.has_wide_angle};
+    if (std::any_of(cover.findings.begin(), cover.findings.end(), [](const CheckFinding& found) { return std::holds_alternative<GuardCutAway>(found); })) return way;
     Length reach = -greatest_doubt(input);
     for (const Tube tube : both_tubes) {
         reach += *input.plan->guard_half[tube] - input.reading.shaft.halves[tube].guard->plus_minus;
         if (input.plan->cuts_guard(tube)) reach -= input.saw.plus_minus;
     }
-    GuardsReach way{std::nullopt, input.reading.has_wide_angle};
     if (!clearly_below(reach, input.fit.shortest->value)) way.longest = reach;
     return way;
 }
@@ -198,7 +199,7 @@ std::vector<WayOut> length_ways(const CheckInput& input, const std::vector<Check
     if (failed(checks, CheckId::closing_clearance)) ways.emplace_back(Remedy::measure_more_exactly);
     for (const Range range : all_ranges)
         if (const auto way = longest_served(input, check_of(checks, overlap_check_id(range)), range)) ways.emplace_back(*way);
-    if (failed(checks, CheckId::guard_cover)) ways.emplace_back(guards_reach(input));
+    if (failed(checks, CheckId::guard_cover)) ways.emplace_back(guards_reach(input, check_of(checks, CheckId::guard_cover)));
     const auto least = shortest_that_serves(input);
     ways.push_back(shortest_served(input, least));
     const WayOut to_order = shaft_to_order(input, least);
