@@ -8,96 +8,20 @@
 #include "hitch/hitch_shaft.hpp"
 #include "measurement_reader.hpp"
 #include "measures_reader.hpp"
+#include "shaft_ends_reader.hpp"
 #include "shaftcut/trade/data/build_order.hpp"
 #include "xml/each_once.hpp"
 
 namespace shaftcut {
 
 namespace {
-enum class JointToChoose { standard, wide_angle, either };
-}  // namespace
-template <> struct Words<JointToChoose> { static constexpr std::array all{"standard", "wide-angle", "either"}; };
-
-namespace {
 
 constexpr int first_year = 1950;
 constexpr int last_year = 2100;
 
-JobEnd read_end(Element& end, const Attribute& connection, const KnownNames& connections)
-{
-    JobEnd read;
-    read.connection = connection.one_of(connections);
-    read.onto = end.optional("onto").one_of(connections);
-    read.lock = end.optional("lock").word<Lock>();
-    read.device = end.optional("device").word<Device>();
-    read.place = end.place();
-    return read;
-}
-
-// Where an end states what its series else states; of an order's, where the joint is.
-struct EndPlaces {
-    Attribute joint;
-    std::optional<Attribute> spacing{}, cross_to_groove{};
-};
-
-// Both ends, and where their figures are stated.
-struct EndsReading {
-    PerEach<End, JobEnd> ends;
-    PerEach<End, std::optional<EndPlaces>> places;
-};
-
-// An order's end has no figures of its own: its shaft is of one series.
-enum class EndFigures { of_series, may_be_own };
-
-EndsReading read_ends(Element& element, const KnownNames& connections, EndFigures figures)
-{
-    EndsReading reading;
-    EachOnce<End> sides;
-    element.each("end", [&](Element& end) {
-        const auto side = sides.take(end.required("side"), "end");
-        EndPlaces places{end.required("joint")};
-        const auto kind = places.joint.word<JointKind>();
-        JobEnd read = read_end(end, end.optional("connection"), connections);
-        if (figures == EndFigures::may_be_own) {
-            places.spacing = end.optional("spacing");
-            read.spacing = places.spacing->positive_length();
-            places.cross_to_groove = end.optional("cross-to-groove");
-            read.cross_to_groove = places.cross_to_groove->length();
-        }
-        if (!side) return;
-        read.joint = kind.value_or(JointKind::standard);
-        reading.ends[*side] = std::move(read);
-        reading.places[*side] = std::move(places);
-    });
-    for (const End side : both_ends)
-        if (!sides.met(side)) element.fault(MissingEnd{side});
-    return reading;
-}
-
 bool has_wide_angle(const PerEach<End, JobEnd>& ends)
 {
     return std::any_of(both_ends.begin(), both_ends.end(), [&](End end) { return ends[end].joint == JointKind::wide_angle; });
-}
-
-void check_joint_of(const Series& series, const JobEnd& end, const EndPlaces& places)
-{
-    if (!series.wide_angle && end.joint == JointKind::wide_angle)
-        places.joint.fault(NoWideAngle{series.name});
-}
-
-// Nothing says from which cross of this shaft's wide-angle joint its closed length runs. A joint that the series has not is another fault.
-bool lacks_reference(const Series& series, const JobShaft& shaft)
-{
-    const auto has_one = [&](End end) { return shaft.ends[end].joint == JointKind::wide_angle && (series.wide_angle || has_own_figures(shaft, end)); };
-    return std::any_of(both_ends.begin(), both_ends.end(), has_one) && !series.wide_angle_reference && !usual_reference(series.shape);
-}
-
-constexpr std::array of_shaft_that_is_there{"number", "series", "shape", "spacing", "built", "closed", "half", "condition", "measures"};
-
-std::optional<JointKind> kind_of(JointToChoose joint)
-{
-    if (joint == JointToChoose::either) return std::nullopt;
-    return joint == JointToChoose::standard ? JointKind::standard : JointKind::wide_angle;
 }
 
 class ShaftReader {
@@ -254,56 +178,6 @@ JobShaft ShaftReader::read()
 JobShaft read_shaft(Element& element, const Catalogue& catalogue)
 {
     return ShaftReader(element, catalogue).read();
-}
-
-ShaftToChoose read_shaft_to_choose(Element& element, const Catalogue& catalogue)
-{
-    ShaftToChoose wanted;
-    JobShaft& shaft = wanted.shaft;
-    shaft.place = element.place();
-    shaft.role = element.required("role").word<Role>().value_or(Role::primary);
-    shaft.speed = element.optional("speed").whole(1, most_speed);
-    shaft.inner_tube = element.optional("inner-tube").word<End>().value_or(End::implement);
-    for (const char* name : of_shaft_that_is_there) element.refuse(name, OfShaftThatIsThere{name});
-    const KnownNames connections = names_in(catalogue.connections, NamesOf::the_catalogue);
-    EachOnce<End> sides;
-    element.each("end", [&](Element& end) {
-        const auto side = sides.take(end.required("side"), "end");
-        const auto joint = end.required("joint").word<JointToChoose>();
-        JobEnd read = read_end(end, end.required("connection"), connections);
-        for (const char* name : {"spacing", "cross-to-groove"}) end.refuse(name, OfShaftThatIsThere{name});
-        if (!side) return;
-        wanted.joint[*side] = joint ? kind_of(*joint) : std::nullopt;
-        shaft.ends[*side] = std::move(read);
-    });
-    for (const End side : both_ends)
-        if (!sides.met(side)) element.fault(MissingEnd{side});
-    return wanted;
-}
-
-OrderedShaft read_ordered_shaft(Element& element, const Catalogue& catalogue)
-{
-    OrderedShaft ordered;
-    JobShaft& shaft = ordered.shaft;
-    shaft.place = element.place();
-    shaft.series = element.required("series").one_of(names_in(catalogue.series, NamesOf::the_catalogue));
-    shaft.role = element.required("role").word<Role>().value_or(Role::primary);
-    shaft.speed = element.optional("speed").whole(1, most_speed);
-    shaft.inner_tube = element.required("inner-tube").word<End>().value_or(End::implement);
-    ordered.guard = element.optional("guard").word<Guarded>() != Guarded::no;
-    element.at_most_one("closed", [&](Element& closed) {
-        shaft.closed_reference = closed.optional("reference").word<Reference>();
-        ordered.closed = read_measurement(closed.required("length"), std::nullopt).value_or(Measurement{});
-    });
-    const EndsReading ends = read_ends(element, names_in(catalogue.connections, NamesOf::the_catalogue), EndFigures::of_series);
-    shaft.ends = ends.ends;
-    for (const End end : both_ends) shaft.ends[end].device = shaft.ends[end].device.value_or(Device::none);
-    if (!shaft.series) return ordered;
-    const Series& series = *find_series(catalogue, *shaft.series);
-    for (const End end : both_ends)
-        if (ends.places[end]) check_joint_of(series, shaft.ends[end], *ends.places[end]);
-    ordered.lacks_reference = lacks_reference(series, shaft) && !shaft.closed_reference;
-    return ordered;
 }
 
 }  // namespace shaftcut
