@@ -67,9 +67,13 @@ TubesWays tubes_ways(const Series& series, const ShaftFigures& figures)
     return ways;
 }
 
+// Outside what is usual it is a slip, as it is of a series that lists its lengths: a length that no shaft has tells of no series.
 double closed_unknown(const ShaftFigures& figures)
 {
-    return figures.closed ? 1 / (closed_usual.high - closed_usual.low) : 1;
+    if (!figures.closed) return 1;
+    const double closed = figures.closed->reading.length.mm();
+    if (closed < closed_usual.low || closed > closed_usual.high) return slip / (closed_trade.high - closed_trade.low);
+    return 1 / (closed_usual.high - closed_usual.low);
 }
 
 double closed_likelihood(const Series& series, const ShaftFigures& figures)
