@@ -14,7 +14,7 @@ namespace {
 using namespace identifying;
 
 constexpr std::size_t most_of_a_part = 5;   // series named of a part
-constexpr double odd_like_from = 0.05;      // what a series must hold to be named as what an odd part may be of
+constexpr double odd_like_from = 0.05;      // what a series must hold to be named as what a part of a mixed shaft may be of
 
 // From the most probable; of equals as in the catalogue.
 std::vector<std::size_t> ranked(const std::vector<double>& probabilities)
@@ -54,6 +54,18 @@ PartOrigin origin_of(const Catalogue& catalogue, const Posterior& answer, Identi
     return {part, 100 * (answer.none + answer.mixed_part_none[part]), most_probable(catalogue, of, 1, listed_from)};
 }
 
+// Of all parts but one.
+std::vector<ComparedFigure> compared_others(const Parts& parts, const Catalogue& catalogue, std::size_t series, IdentifiedPart odd)
+{
+    std::vector<ComparedFigure> all;
+    for (const IdentifiedPart part : identified_parts) {
+        if (part == odd) continue;
+        const auto figures = compared_figures(parts, catalogue, series, part);
+        all.insert(all.end(), figures.begin(), figures.end());
+    }
+    return all;
+}
+
 MixedShaft mixed_shaft(const Catalogue& catalogue, const Parts& parts, const Posterior& answer)
 {
     const auto less = [&](IdentifiedPart a, IdentifiedPart b) { return answer.odd[a].total < answer.odd[b].total; };
@@ -64,17 +76,24 @@ MixedShaft mixed_shaft(const Catalogue& catalogue, const Parts& parts, const Pos
         const auto series = static_cast<std::size_t>(others - sums.others.begin());
         made.others_series = catalogue.series[series].name;
         made.odd_figures = compared_figures(parts, catalogue, series, made.odd);
+        made.others_figures = compared_others(parts, catalogue, series, made.odd);
     }
     made.odd_like = most_probable(catalogue, sums.odd, sums.total, odd_like_from);
     made.odd_none_percent = 100 * sums.odd_none / sums.total;
+    made.others_like = most_probable(catalogue, sums.others, sums.total, odd_like_from);
+    made.others_none_percent = 100 * sums.others_none / sums.total;
     return made;
 }
 
-// Without the writing the verdict, or the series that it names, would be another.
+// Without the writing the verdict, or what it names, would be another.
 bool rests_on_writing(const Catalogue& catalogue, const Parts& parts, const Posterior& answer)
 {
     const Posterior without = posterior(parts, Writing(catalogue, std::nullopt));
-    return without.verdict() != answer.verdict() || (answer.verdict() == IdentifyVerdict::one && without.best() != answer.best());
+    if (without.verdict() != answer.verdict()) return true;
+    if (answer.verdict() == IdentifyVerdict::one) return without.best() != answer.best();
+    if (answer.verdict() != IdentifyVerdict::mixed) return false;
+    const MixedShaft now = mixed_shaft(catalogue, parts, answer), then = mixed_shaft(catalogue, parts, without);
+    return now.odd != then.odd || now.others_series != then.others_series;
 }
 
 Identification answered(const Catalogue& catalogue, const Parts& parts, const Posterior& answer)

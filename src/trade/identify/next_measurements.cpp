@@ -93,7 +93,7 @@ Next next_measurements(const Catalogue& catalogue, const Measures& measures, con
     for (const IdentifyingFigure& figure : not_measured(catalogue, measures, parts.figures)) next.push_back(scored.first(figure));
     for (const End end : both_ends) add_again(next, scored, all_figures(parts.figures.ends[end], part_of(end)));
     add_again(next, scored, all_figures(parts.figures.tubes));
-    const auto worth = std::stable_partition(next.begin(), next.end(), [](const NextMeasurement& one) { return one.bits >= worth_bits; });
+    const auto worth = std::stable_partition(next.begin(), next.end(), is_worth_measuring);
     order(next.begin(), worth);
     order(worth, next.end());
     return next;
@@ -101,7 +101,13 @@ Next next_measurements(const Catalogue& catalogue, const Measures& measures, con
 
 bool nothing_worth_measuring(const Next& next)
 {
-    return std::none_of(next.begin(), next.end(), [](const NextMeasurement& one) { return one.bits >= worth_bits; });
+    return std::none_of(next.begin(), next.end(), is_worth_measuring);
 }
 
 }  // namespace shaftcut::identifying
+
+namespace shaftcut {
+
+bool is_worth_measuring(const NextMeasurement& next) { return next.bits >= identifying::worth_bits; }
+
+}  // namespace shaftcut

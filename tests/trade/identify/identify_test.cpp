@@ -40,6 +40,51 @@ TEST_CASE("a shaft with one end of another series is mixed: which part, what it 
     REQUIRE(answer.mixed->odd_figures.size() == 2);
     CHECK(answer.mixed->odd_figures[0].off == Length::from_mm(-5));
     CHECK(answer.parts[IdentifiedPart::tubes].series.front().series == "Larch 6");
+    REQUIRE(answer.mixed->others_figures.size() == 4);
+    for (const ComparedFigure& figure : answer.mixed->others_figures) {
+        CHECK(figure.figure.part != IdentifiedPart::implement);
+        CHECK(figure.off == Length());
+    }
+    REQUIRE_FALSE(answer.mixed->others_like.empty());
+    CHECK(answer.mixed->others_like.front().series == "Larch 6");
+    CHECK(answer.mixed->others_like.front().percent > 95);
+}
+
+TEST_CASE("of a mixed shaft the other two parts may be of several series, each with its share, and a guard that flips them is said")
+{
+    Catalogue catalogue = four();
+    catalogue.series.push_back(catalogue.series[2]);
+    catalogue.series.back().name = "Rowan 5";
+    Measures measures = measured(catalogue.series[2]);
+    measures.ends[End::implement] = measured(catalogue.series[0]).ends[End::implement];
+    const Identification alike = identify(catalogue, measures);
+    REQUIRE(alike.verdict == IdentifyVerdict::mixed);
+    REQUIRE(alike.mixed->others_like.size() == 2);
+    CHECK(alike.mixed->others_like[0].percent == Approx(alike.mixed->others_like[1].percent));
+    CHECK(alike.mixed->others_like[0].percent + alike.mixed->others_like[1].percent + alike.mixed->others_none_percent == Approx(100).margin(0.5));
+    CHECK_FALSE(alike.rests_on_writing);
+    measures.writing = "Rowan 5";
+    const Identification written = identify(catalogue, measures);
+    CHECK(written.mixed->others_series == "Rowan 5");
+    CHECK(written.rests_on_writing);
+    measures.writing = "Larch 6";
+    CHECK_FALSE(identify(catalogue, measures).rests_on_writing);
+}
+
+TEST_CASE("a closed length that no shaft has tells of no series, listed or not")
+{
+    Catalogue catalogue = four();
+    for (const std::size_t k : {0U, 2U}) catalogue.series[k].closed_lengths = {Length::millimetres(660), Length::millimetres(860)};
+    Measures measures;
+    const Identification before = identify(catalogue, measures);
+    for (const int closed : {12'000, 90}) {
+        measures.closed = MeasuredClosed{{Length::millimetres(closed), {}, {}, {}}, {}};
+        const Identification answer = identify(catalogue, measures);
+        for (const Series& series : catalogue.series) CHECK(percent_of(answer, series.name) == Approx(percent_of(before, series.name)));
+    }
+    // One that is listed does.
+    measures.closed = MeasuredClosed{{Length::millimetres(860), {}, {}, {}}, {}};
+    CHECK(percent_of(identify(catalogue, measures), "Alder 2") > 2 * percent_of(before, "Alder 2") - 1);
 }
 
 TEST_CASE("a shaft of sizes that no series has is of none")

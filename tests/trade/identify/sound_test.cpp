@@ -1,7 +1,9 @@
 // What an answer must hold to, whatever was measured.
 #include <algorithm>
+#include <fmt/format.h>
 #include <stdexcept>
 
+#include "measures_reader.hpp"
 #include "shaftcut/trade/identify/identify.hpp"
 #include "support/catch.hpp"
 #include "support/identify/invented.hpp"
@@ -44,18 +46,31 @@ TEST_CASE("the catalogue's order changes nothing")
     }
 }
 
-TEST_CASE("inches and millimetres of the same length are answered alike")
+// A caliper in inches reads to a thousandth.
+TEST_CASE("read in thousandths of an inch a shaft is answered as in millimetres")
 {
     const Catalogue catalogue = four();
-    Measures inches = measured(catalogue.series[2]), millimetres = inches;
-    inches.units = Units::in;
-    for (SizeReadings* one : all_readings(inches)) one->front().length = Length::from_mm(25.4 * std::round(one->front().length.mm() / 25.4 * 1000) / 1000);
-    for (SizeReadings* one : all_readings(millimetres)) one->front().length = Length::from_mm(25.4 * std::round(one->front().length.mm() / 25.4 * 1000) / 1000);
-    const Identification one = identify(catalogue, inches), other = identify(catalogue, millimetres);
-    CHECK(one.series.front().percent == other.series.front().percent);
-    CHECK(one.next.front().bits == other.next.front().bits);
-    // A thousandth of an inch, which is how finely a caliper in inches reads, decides nothing.
-    CHECK(one.series.front().percent == Approx(identify(catalogue, measured(catalogue.series[2])).series.front().percent).margin(0.05));
+    const auto figure = [](double mm, Units units) { return fmt::format("{:.3f}", units == Units::in ? mm / 25.4 : mm); };
+    const auto file = [&](Units units) {
+        const Series& series = catalogue.series[2];
+        std::string text = fmt::format("<measures shaft=\"x\" units=\"{}\">", to_word(units));
+        for (const char* side : {"tractor", "implement"})
+            text += fmt::format("<end side=\"{}\" joint=\"standard\"><cross><cap diameter=\"{}\"/><span length=\"{}\"/></cross></end>", side, figure(series.crosses[0].cap.mm(), units),
+                                figure(series.crosses[0].span.mm(), units));
+        text += "<tubes shape=\"lemon\">";
+        for (const Tube tube : both_tubes) text += fmt::format("<tube tube=\"{}\"><width length=\"{}\"/></tube>", to_word(tube), figure(series.halves[tube].width->mm(), units));
+        return text + "</tubes></measures>";
+    };
+    const auto answered = [&](Units units) { return identify(catalogue, *read_measures({"x.xml", file(units)}).value); };
+    const Identification inches = answered(Units::in), millimetres = answered(Units::mm);
+    CHECK(inches.verdict == millimetres.verdict);
+    CHECK(inches.series.front().series == "Larch 6");
+    CHECK(inches.series.front().percent == Approx(millimetres.series.front().percent).margin(0.05));
+    REQUIRE(inches.fits.figures.size() == 6);
+    for (const ComparedFigure& one : inches.fits.figures) CHECK(std::abs(one.off->um()) <= 13);  // half a thousandth of an inch
+    CHECK(millimetres.fits.figures.front().off == Length());
+    const auto is_off = [](const ComparedFigure& one) { return one.off != Length(); };
+    CHECK(std::any_of(inches.fits.figures.begin(), inches.fits.figures.end(), is_off));  // 70 mm are no whole thousandths
 }
 
 TEST_CASE("a slip of a centimetre in any one figure leaves the true series in the list")

@@ -97,10 +97,13 @@ struct ComparedSeries {
 // Of a shaft whose verdict is mixed, the most probable way in which it is.
 struct MixedShaft {
     IdentifiedPart odd = IdentifiedPart::tractor;  // the odd part
-    std::optional<std::string> others_series{};    // what the other two parts are of; nothing: of no series here
+    std::optional<std::string> others_series{};    // what the other two parts are likeliest of; nothing: of no series here
     std::vector<ComparedFigure> odd_figures{};     // the odd part's beside those of others_series; empty where that is nothing
     std::vector<SeriesPercent> odd_like{};         // what the odd part may be of, given that it is odd: at least 5 % each, five at most
     double odd_none_percent = 0;                   // likewise that it is of no series here
+    std::vector<ComparedFigure> others_figures{};  // the other two parts', as odd_figures
+    std::vector<SeriesPercent> others_like{};      // what the other two parts may be of, as odd_like
+    double others_none_percent = 0;
 };
 
 // What a measurement takes, from the easiest. look: eye and rag. as_it_lies: with the cross fitted and the joint in line. halves_apart: pulled
@@ -119,6 +122,9 @@ struct NextMeasurement {
     double expected_best_percent = 0; // of the most probable of one series, mixed or none afterwards
     double settles_percent = 0;       // that one of these is then at least 95 % probable
 };
+
+// It is expected to bring 0.05 bit or more (the project's own choice).
+bool is_worth_measuring(const NextMeasurement& next);
 
 // Why two series stay together when nothing more is worth measuring.
 enum class WhyTogether { same_figures, catalogue_lacks_figures, only_wide_angle, measured_between };
