@@ -8,8 +8,6 @@ namespace shaftcut::identify_sheet {
 namespace {
 
 constexpr double row_height = 4.4, named_from = 0.1, picture_width = 36, next_height = gauge_height + 3, box_width = 34, box_height = 9;
-// What brings less is not worth a way to the bench: the same as where asking stops, in bits (own choice).
-constexpr double worth = 0.05;
 
 struct Row {
     std::string name, whole, part;
@@ -34,7 +32,7 @@ std::vector<NextMeasurement> worth_measuring(const Identification& found, std::s
 {
     std::vector<NextMeasurement> next;
     for (const NextMeasurement& one : found.next)
-        if (one.bits >= worth && next.size() < most) next.push_back(one);
+        if (is_worth_measuring(one) && next.size() < most) next.push_back(one);
     return next;
 }
 

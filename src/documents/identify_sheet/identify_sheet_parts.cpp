@@ -14,12 +14,21 @@ constexpr std::size_t most_rows = 9;
 // More spreads off than this is printed strong: seldom the series' own figure (own choice).
 constexpr double loud_from = 2.5;
 
-// Of the odd part of a mixed shaft its figures stand against those of the others' series.
+// What all parts' figures stand against: of a mixed shaft the series of all but the odd part, where that is of one.
+bool is_against_others(const Identification& found) { return found.mixed && found.mixed->others_series; }
+
+const std::string& series_against(const Identification& found) { return is_against_others(found) ? *found.mixed->others_series : found.fits.series; }
+
+const std::vector<ComparedFigure>& figures_against(const Identification& found, IdentifiedPart part)
+{
+    if (!is_against_others(found)) return found.fits.figures;
+    return found.mixed->odd == part ? found.mixed->odd_figures : found.mixed->others_figures;
+}
+
 std::vector<const ComparedFigure*> figures_of(const Identification& found, IdentifiedPart part)
 {
-    const bool odd = found.mixed && found.mixed->odd == part && !found.mixed->odd_figures.empty();
     std::vector<const ComparedFigure*> figures;
-    for (const ComparedFigure& figure : odd ? found.mixed->odd_figures : found.fits.figures)
+    for (const ComparedFigure& figure : figures_against(found, part))
         if (figure.figure.part == part) figures.push_back(&figure);
     return figures;
 }
@@ -67,7 +76,7 @@ double draw_parts(Canvas& canvas, Rect room, const IdentifiedShaft& shaft, const
     constexpr std::array columns{Column{Caption::tractor, IdentifiedPart::tractor}, Column{Caption::tubes, IdentifiedPart::tubes}, Column{Caption::implement, IdentifiedPart::implement}};
     const Identification& found = shaft.found;
     canvas.begin(Part::heading);
-    canvas.fitted({room.x, room.y + 3.6}, room.width, against(found.mixed && found.mixed->others_series ? *found.mixed->others_series : found.fits.series, w), lettering::name);
+    canvas.fitted({room.x, room.y + 3.6}, room.width, against(series_against(found), w), lettering::name);
     canvas.begin(Part::table);
     const double top = room.y + 5.4, width = (room.width - 2 * gap) / 3;
     double bottom = top, x = room.x;

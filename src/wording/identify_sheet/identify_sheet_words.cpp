@@ -29,16 +29,11 @@ std::string say(Caption caption, const Wording& w)
     case Caption::not_measured: return w("nothing measured yet");
     case Caption::not_stated: return w("–");
     case Caption::how_sure: return w("How sure");
-    case Caption::series_column: return w("series");
     case Caption::whole_column: return w("whole shaft");
     case Caption::part_column: return w("some part");
     case Caption::measure_next: return w("Measure next");
     case Caption::nothing_more: return w("Nothing more is worth measuring.");
-    case Caption::no_next: return w("Nothing more that can be measured will tell.");
     case Caption::reading: return w("reading");
-    case Caption::caution: return w("Before you order or saw");
-    case Caption::guard_says: return w("on the guard");
-    case Caption::none_here: return w("of no series here");
     case Caption::shape_unknown: return w("shape not made out");
     case Caption::joint_unknown: break;
     }

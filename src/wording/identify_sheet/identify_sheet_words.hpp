@@ -15,8 +15,7 @@ std::string document_title(const std::string& shaft, const Wording& w);
 std::string document_subject(const Wording& w);
 
 enum class Caption {
-    title, tractor, implement, tubes, figure, measured, series, off, not_measured, not_stated, how_sure, series_column, whole_column, part_column, measure_next, nothing_more, no_next, reading, caution,
-    guard_says, none_here, shape_unknown, joint_unknown
+    title, tractor, implement, tubes, figure, measured, series, off, not_measured, not_stated, how_sure, whole_column, part_column, measure_next, nothing_more, reading, shape_unknown, joint_unknown
 };
 std::string say(Caption caption, const Wording& w);
 

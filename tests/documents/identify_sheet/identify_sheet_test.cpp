@@ -95,6 +95,23 @@ TEST_CASE("identify sheet: each figure stands beside its series' with what it is
     }
 }
 
+TEST_CASE("identify sheet: of a mixed shaft every part's figures are the named series', not those of the likeliest whole one")
+{
+    IdentifiedShaft shaft = shaft_of(sample("mixed"), Units::mm);
+    REQUIRE(shaft.found.mixed);
+    REQUIRE(shaft.found.mixed->others_series == "Larch 6");
+    shaft.found.fits.series = "Alder 2";
+    for (ComparedFigure& figure : shaft.found.fits.figures) figure.series = Length::from_mm(99.99);
+    const std::string text = text_of(page_of(shaft, Paper::a4, Wording(Units::mm)));
+    CHECK(text.find("Measured against Larch 6") != std::string::npos);
+    CHECK(text.find("99.99") == std::string::npos);
+    // Both ends' caps, and the inner tube's width, against those of Larch 6.
+    for (const char* row : {"26.95\n27\n", "21.93\n27\n", "53.8\n54\n"}) {
+        INFO(row);
+        CHECK(text.find(row) != std::string::npos);
+    }
+}
+
 TEST_CASE("identify sheet: what to measure next has a box for its reading and the tool drawn; before an order or a cut it says what it does not know")
 {
     const Page page = page_of(shaft_of(sample("undecided"), Units::mm), Paper::a4, Wording(Units::mm));
