@@ -21,7 +21,7 @@ std::string Engine::catalogue(const Wishes& wishes) const
     std::string text;
     for (const Connection& connection : known_->catalogue.connections) text += connection_lines(connection, w);
     for (const Series& series : known_->catalogue.series) text += series_lines(series, w) + ability_lines(abilities_of(series), w);
-    return text + look_alike_lines(look_alikes(known_->catalogue), w);
+    return text + look_alike_lines(look_alikes(known_->catalogue), known_->catalogue, w);
 }
 
 std::string Engine::bench_catalogue(const Wishes& wishes) const

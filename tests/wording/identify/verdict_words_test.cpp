@@ -1,4 +1,6 @@
 // The sentences of an identification, each kind of verdict in both units.
+#include <algorithm>
+
 #include "identify/figure_words.hpp"
 #include "identify/look_alike_words.hpp"
 #include "identify/verdict_words.hpp"
@@ -159,9 +161,25 @@ TEST_CASE("a calliper's lengths are to a hundredth of a millimetre, and in inche
 
 TEST_CASE("what no measurement tells apart is listed by its first series, and apart from it what only a wide-angle joint shows")
 {
+    Catalogue catalogue;
+    for (const char* name : {"A", "B", "C", "D"}) catalogue.series.emplace_back().name = name;
     LookAlikes found;
-    CHECK(look_alike_lines(found, mm).empty());
-    found.never = {{{"A", "B"}, 1, {}}, {{"A", "C"}, 1, {}}, {{"B", "C"}, 1, {}}};
-    found.only_wide_angle = {{{"A", "D"}, 9, {}}};
-    CHECK(look_alike_lines(found, mm) == "No measurement tells apart:\n  A: B and C\n  B: C\nTold apart at a wide-angle joint only:\n  A: D\n");
+    CHECK(look_alike_lines(found, catalogue, mm).empty());
+    found.never = {{{0, 1}, 1}, {{0, 2}, 1}, {{1, 2}, 1}};
+    found.only_wide_angle = {{{0, 3}, 9}};
+    CHECK(look_alike_lines(found, catalogue, mm) == "No measurement tells apart:\n  A: B and C\n  B: C\nTold apart at a wide-angle joint only:\n  A: D\n");
+}
+
+TEST_CASE("of many series that no measurement tells apart some are named, and how many more there are")
+{
+    Catalogue catalogue;
+    LookAlikes found;
+    for (std::uint32_t i = 0; i < 60; ++i) {
+        catalogue.series.emplace_back().name = "S" + std::to_string(i);
+        for (std::uint32_t j = i + 1; j < 60; ++j) found.never.push_back({{i, j}, 0});
+    }
+    const std::string lines = look_alike_lines(found, catalogue, mm);
+    CHECK(lines.find("\n  S0: S1, S2, S3, S4, S5, S6, S7, S8 and 51 more\n") != std::string::npos);
+    CHECK(lines.ends_with("  and as much of 39 more series\n"));
+    CHECK(std::count(lines.begin(), lines.end(), '\n') == 22);
 }

@@ -9,7 +9,7 @@
 #pragma once
 
 #include <array>
-#include <string>
+#include <cstdint>
 #include <vector>
 
 #include "shaftcut/trade/data/catalogue.hpp"
@@ -17,10 +17,10 @@
 
 namespace shaftcut {
 
+// By their places in the catalogue: of some thousands of series that are all alike there are millions of pairs.
 struct LookAlike {
-    std::array<std::string, 2> series;     // in the catalogue's order
+    std::array<std::uint32_t, 2> series;   // in the catalogue's order
     double apart = 0;                      // √Σ v² over all figures that both state
-    std::vector<IdentifyingFigure> by{};   // of `only_wide_angle`: the fewest figures that tell them apart; of an end's figure `part` is tractor
 };
 
 struct LookAlikes {
