@@ -11,7 +11,9 @@ namespace {
 // A series is named among those that it can be from this on; no more than three are.
 constexpr double named_from = 10, nearest_from = 0.5;
 constexpr std::size_t most_named = 3;
-// Those that are named have so much together, or none is.
+// What a verdict claims.
+constexpr double sure_from = 95;
+// Those that are named have so much together of all that shafts of one series have, or none is.
 constexpr double named_together = 50;
 
 // Where there are more, the last says so.
@@ -28,10 +30,17 @@ std::vector<std::string> candidates(const Identification& found, const Wording& 
         names.push_back(listed.series);
         together += listed.percent;
     }
-    return together >= named_together ? names : std::vector<std::string>();
+    return together >= named_together * found.one_series_percent / 100 ? names : std::vector<std::string>();
 }
 
-bool lost(const Identification& found) { return found.mixed_percent + found.none_percent > found.one_series_percent; }
+// Likelier mixed or of none than of one series.
+bool hardly_whole(const Identification& found) { return found.mixed_percent + found.none_percent > found.one_series_percent; }
+
+// And no series is likely enough to be named.
+bool lost(const Identification& found)
+{
+    return hardly_whole(found) && std::none_of(found.series.begin(), found.series.end(), [](const ListedSeries& listed) { return listed.percent >= named_from; });
+}
 
 std::string several(const IdentifiedShaft& shaft, const Wording& w)
 {
@@ -65,6 +74,16 @@ std::string nearest_other(const Identification& found, const Wording& w)
     return w("Nearest other: none.");
 }
 
+// Else the series is another, and its spans say nothing of spacers. More spreads off than this is seldom the series' own cap (own choice).
+bool caps_fit(const std::vector<ComparedFigure>& figures)
+{
+    constexpr double most_off = 3;
+    return std::none_of(figures.begin(), figures.end(), [](const ComparedFigure& one) {
+        const bool cap = one.figure.kind == IdentifyingKind::cap || one.figure.kind == IdentifyingKind::cap_in_bore;
+        return cap && (!one.off_sigma || std::abs(*one.off_sigma) > most_off);
+    });
+}
+
 // Spans that are all more than the series' by the same length, of which no spacers were deducted: by how much. One alone proves nothing.
 std::optional<Length> spacers_left_in(const IdentifiedShaft& shaft)
 {
@@ -75,6 +94,7 @@ std::optional<Length> spacers_left_in(const IdentifiedShaft& shaft)
                 for (const SizeReading& reading : cross.pairs[pair].span)
                     if (reading.spacers > Length()) return std::nullopt;
     std::vector<Length> off;
+    if (!caps_fit(shaft.found.fits.figures)) return std::nullopt;
     for (const ComparedFigure& figure : shaft.found.fits.figures)
         if (figure.figure.kind == IdentifyingKind::span && figure.off) off.push_back(*figure.off);
     if (off.size() < 2) return std::nullopt;
@@ -82,11 +102,47 @@ std::optional<Length> spacers_left_in(const IdentifiedShaft& shaft)
     return *lowest >= least && *highest <= most && *highest - *lowest <= alike ? std::optional(*lowest) : std::nullopt;
 }
 
-void add_writing(std::vector<std::string>& sentences, const Identification& found, const Wording& w)
+std::vector<std::string> names_of(const std::vector<SeriesPercent>& series)
 {
-    if (found.rests_on_writing) sentences.push_back(w("It rests on the writing on the guard, and a guard may come from another shaft."));
-    if (found.written_series && *found.written_series != found.fits.series)
-        sentences.push_back(w("The guard says {written}: it may come from another shaft.", {{"written", *found.written_series}}));
+    std::vector<std::string> names;
+    for (const SeriesPercent& one : series) names.push_back(one.series);
+    return names;
+}
+
+// What the verdict says that the guard's part of the shaft is of: a guard goes with its tubes.
+std::vector<std::string> named_by(const Identification& found, const Wording& w)
+{
+    if (found.verdict == IdentifyVerdict::one) return {found.fits.series};
+    if (found.verdict == IdentifyVerdict::several) {
+        std::vector<std::string> names = candidates(found, w);
+        names.push_back(found.fits.series);
+        return names;
+    }
+    if (found.verdict == IdentifyVerdict::none || !found.mixed) return {};
+    const MixedShaft& mixed = *found.mixed;
+    if (mixed.odd == IdentifiedPart::tubes) return names_of(mixed.odd_like);
+    return mixed.others_series ? std::vector{*mixed.others_series} : std::vector<std::string>();
+}
+
+// A guard that names another than the verdict does. Of a shaft of none a writing that is not known says nothing new.
+std::optional<std::string> guard_of_another(const IdentifiedShaft& shaft, const Wording& w)
+{
+    const Identification& found = shaft.found;
+    const auto& writing = shaft.measures.writing;
+    if (!found.written_series) {
+        const bool blank = !writing || writing->find_first_not_of(' ') == std::string::npos;
+        if (blank || found.verdict == IdentifyVerdict::none) return std::nullopt;
+        return w("The guard says {written}, which is no series here: it may come from another shaft.", {{"written", *writing}});
+    }
+    const std::vector<std::string> names = named_by(found, w);
+    if (std::find(names.begin(), names.end(), *found.written_series) != names.end()) return std::nullopt;
+    return w("The guard says {written}: it may come from another shaft.", {{"written", *found.written_series}});
+}
+
+void add_writing(std::vector<std::string>& sentences, const IdentifiedShaft& shaft, const Wording& w)
+{
+    if (shaft.found.rests_on_writing) sentences.push_back(w("It rests on the writing on the guard, and a guard may come from another shaft."));
+    if (const auto another = guard_of_another(shaft, w)) sentences.push_back(*another);
 }
 
 std::vector<std::string> reasons_of_one(const IdentifiedShaft& shaft, const Wording& w)
@@ -99,13 +155,6 @@ std::vector<std::string> reasons_of_one(const IdentifiedShaft& shaft, const Word
     return sentences;
 }
 
-std::vector<std::string> names_of(const std::vector<SeriesPercent>& series)
-{
-    std::vector<std::string> names;
-    for (const SeriesPercent& one : series) names.push_back(one.series);
-    return names;
-}
-
 std::string odd_like(const MixedShaft& mixed, const Wording& w)
 {
     const std::vector<std::string> names = names_of(mixed.odd_like);
@@ -116,19 +165,29 @@ std::string odd_like(const MixedShaft& mixed, const Wording& w)
     return w("It is like {series}, which share {tubes:that joint|those tubes} within tolerance.", {like, share});
 }
 
+// That they are of one is no more than likely: all that they may be are named.
+bool others_undecided(const MixedShaft& mixed) { return mixed.others_like.size() > 1 && mixed.others_like.front().percent < sure_from; }
+
+std::vector<std::string> others_like(const MixedShaft& mixed, const Wording& w)
+{
+    const bool undecided = others_undecided(mixed);
+    const NamedValue part{"part", mixed.odd}, series{"series", undecided ? w.either(names_of(mixed.others_like)) : *mixed.others_series};
+    const ComparedFigure* const far = farthest(mixed.odd_figures);
+    const std::string all = w("Everything but the {part:tractor end's joint|implement end's joint|tubes} is like {series}", {part, series});
+    if (!far || !far->series) return {w("{all}.", {{"all", all}})};
+    const std::vector<NamedValue> values{{"all", all}, {"against", *mixed.others_series}, {"figure", figure_name(far->figure, w)}, {"measured", calliper(far->measured, w)},
+                                         {"stated", calliper(*far->series, w)}, {"off", off_by(printed_off(*far), w)}};
+    if (undecided) return {w("{all}.", {values[0]}), w("Against {against} {figure} is {measured} for {stated}, {off}.", {values[1], values[2], values[3], values[4], values[5]})};
+    return {w("{all}: {figure} is {measured} for {stated}, {off}.", {values[0], values[2], values[3], values[4], values[5]})};
+}
+
 std::vector<std::string> reasons_of_mixed(const Identification& found, const Wording& w)
 {
     if (!found.mixed) return {};
     const MixedShaft& mixed = *found.mixed;
     const NamedValue part{"part", mixed.odd};
     if (!mixed.others_series) return {w("The {part:tractor end's joint|implement end's joint|tubes} and the rest are not of one make, and the rest is of no series here.", {part}), odd_like(mixed, w)};
-    const NamedValue others{"series", *mixed.others_series};
-    std::vector<std::string> sentences;
-    const ComparedFigure* const far = farthest(mixed.odd_figures);
-    if (far && far->series)
-        sentences.push_back(w("All but the {part:tractor end's joint|implement end's joint|tubes} is like {series}: {figure} is {measured} for {stated}, {off}.",
-                              {part, others, {"figure", figure_name(far->figure, w)}, {"measured", calliper(far->measured, w)}, {"stated", calliper(*far->series, w)}, {"off", off_by(printed_off(*far), w)}}));
-    else sentences.push_back(w("All but the {part:tractor end's joint|implement end's joint|tubes} is like {series}.", {part, others}));
+    std::vector<std::string> sentences = others_like(mixed, w);
     sentences.push_back(odd_like(mixed, w));
     return sentences;
 }
@@ -183,11 +242,12 @@ std::vector<std::string> reasons(const IdentifiedShaft& shaft, const Wording& w)
     case IdentifyVerdict::none: sentences = {w("Its sizes are not those of any series in this catalogue.")}; break;
     case IdentifyVerdict::several:
         if (lost(shaft.found)) sentences = {w("Mixed, or of no series here: these figures cannot tell.")};
+        else if (hardly_whole(shaft.found)) sentences = {w("It is likelier mixed, or of no series here, than of one series whole.")};
         break;
     }
     if (const auto spacers = shaft.found.verdict == IdentifyVerdict::one ? std::nullopt : spacers_left_in(shaft))
         sentences.push_back(w("Every span is {off} more than {series}'s: if they were read over spacer pieces, state both pieces together.", {{"off", calliper(*spacers, w)}, {"series", shaft.found.fits.series}}));
-    add_writing(sentences, shaft.found, w);
+    add_writing(sentences, shaft, w);
     return sentences;
 }
 

@@ -72,7 +72,7 @@ TEST_CASE("a mixed shaft: its odd part against the others' series, and what that
     IdentifyingFigure cap{IdentifiedPart::implement, IdentifyingKind::cap};
     shaft.found.mixed = MixedShaft{IdentifiedPart::implement, "Larch 6", {off(cap, 22, 27, -40)}, {{"Alder 2", 50}, {"Birch 1", 45}}, 5};
     CHECK(verdict(shaft, mm) == "mixed, of more than one make");
-    CHECK(reasons(shaft, mm) == std::vector<std::string>{"All but the implement end's joint is like Larch 6: the cap of the cross at the implement end is 22 mm for 27 mm, 5 mm less.",
+    CHECK(reasons(shaft, mm) == std::vector<std::string>{"Everything but the implement end's joint is like Larch 6: the cap of the cross at the implement end is 22 mm for 27 mm, 5 mm less.",
                                                          "It is like Alder 2 or Birch 1, which share that joint within tolerance."});
     shaft.found.mixed->odd_like = {{"Alder 2", 40}};
     shaft.found.mixed->odd_none_percent = 60;
@@ -107,11 +107,61 @@ TEST_CASE("an undecided shaft: which it can be, or that it is none as a whole, o
     shaft.found.not_told_apart[0].why = WhyTogether::measured_between;
     shaft.found.not_told_apart[0].by = {span(IdentifiedPart::tractor)};
     CHECK(next_steps(shaft, mm)[1] == "Larch 6 and Elm 4: the span of the cross at the tractor end would tell, and what was measured lies between them or fits both.");
+    shaft.found.series = {{"Larch 6", 9, 61}, {"Elm 4", 8, 50}};
     shaft.found.one_series_percent = 30;
     shaft.found.mixed_percent = 40;
     shaft.found.none_percent = 30;
     CHECK(verdict(shaft, mm) == "no series here as a whole");
     CHECK(reasons(shaft, mm)[0] == "Mixed, or of no series here: these figures cannot tell.");
+    // Some series is likely yet.
+    shaft.found.series = {{"Alder 2", 47, 60}};
+    shaft.found.one_series_percent = 48;
+    shaft.found.mixed_percent = 47;
+    shaft.found.none_percent = 5;
+    CHECK(verdict(shaft, mm) == "perhaps Alder 2");
+    CHECK(reasons(shaft, mm)[0] == "It is likelier mixed, or of no series here, than of one series whole.");
+}
+
+TEST_CASE("a guard that names what the verdict does not is said, whatever the verdict, and so is one that names no series here")
+{
+    const std::string known = "The guard says Alder 2: it may come from another shaft.", unknown = "The guard says Yew 9, which is no series here: it may come from another shaft.";
+    const auto said = [](const IdentifiedShaft& shaft, const std::string& what) {
+        const std::vector<std::string> all = reasons(shaft, mm);
+        return std::find(all.begin(), all.end(), what) != all.end();
+    };
+    IdentifiedShaft shaft = of(IdentifyVerdict::none);
+    shaft.measures.writing = "alder 2";
+    shaft.found.written_series = "Alder 2";
+    CHECK(said(shaft, known));
+    shaft.found.verdict = IdentifyVerdict::one;
+    CHECK_FALSE(said(shaft, known));
+    shaft.found.verdict = IdentifyVerdict::mixed;
+    shaft.found.mixed = MixedShaft{IdentifiedPart::implement, "Alder 2", {}, {}, 0};
+    CHECK_FALSE(said(shaft, known));
+    shaft.found.mixed->others_series = "Larch 6";
+    CHECK(said(shaft, known));
+    shaft.found.mixed->odd = IdentifiedPart::tubes;
+    shaft.found.mixed->odd_like = {{"Alder 2", 99}};
+    CHECK_FALSE(said(shaft, known));
+    shaft.measures.writing = "Yew 9";
+    shaft.found.written_series.reset();
+    for (const IdentifyVerdict verdict : {IdentifyVerdict::one, IdentifyVerdict::mixed, IdentifyVerdict::several}) {
+        shaft.found.verdict = verdict;
+        CHECK(said(shaft, unknown));
+    }
+    shaft.found.verdict = IdentifyVerdict::none;
+    CHECK_FALSE(said(shaft, unknown));
+}
+
+TEST_CASE("of a mixed shaft whose other parts may be of several series all are named")
+{
+    IdentifiedShaft shaft = of(IdentifyVerdict::mixed);
+    shaft.found.mixed = MixedShaft{IdentifiedPart::tubes, "Larch 6", {off({IdentifiedPart::tubes, IdentifyingKind::wall}, 3, 4, -9)}, {}, 100};
+    shaft.found.mixed->others_like = {{"Larch 6", 55}, {"Rowan 5", 44}};
+    CHECK(reasons(shaft, mm)[0] == "Everything but the tubes is like Larch 6 or Rowan 5.");
+    CHECK(reasons(shaft, mm)[1] == "Against Larch 6 the wall of a tube is 3 mm for 4 mm, 1 mm less.");
+    shaft.found.mixed->others_like = {{"Larch 6", 95}};
+    CHECK(reasons(shaft, mm)[0] == "Everything but the tubes is like Larch 6: the wall of a tube is 3 mm for 4 mm, 1 mm less.");
 }
 
 TEST_CASE("spans that are all as much too long ask whether spacers were left in, and none that were deducted do")
@@ -124,6 +174,12 @@ TEST_CASE("spans that are all as much too long ask whether spacers were left in,
     CHECK(reasons(apart, mm).empty());
     apart.found.fits.figures.pop_back();
     CHECK(reasons(apart, mm).empty());
+    // Of another series, whose caps are these, its spans are not asked for spacers.
+    IdentifiedShaft capped = shaft;
+    capped.found.fits.figures.push_back(off({IdentifiedPart::tractor, IdentifyingKind::cap}, 22.1, 22, 1.8));
+    CHECK(reasons(capped, mm).size() == 1);
+    capped.found.fits.figures.back() = off({IdentifiedPart::tractor, IdentifyingKind::cap}, 30, 22, 140);
+    CHECK(reasons(capped, mm).empty());
     MeasuredCross cross;
     cross.pairs[CapPair::first].span = {{Length::millimetres(66), {}, Length::millimetres(12)}};
     shaft.measures.ends[End::tractor].crosses = {cross};
