@@ -27,15 +27,22 @@ std::optional<std::string> like(const MixedShaft& mixed)
     return mixed.odd_like.front().series;
 }
 
+// What all but the odd part are of: no less sure. Else who has them on the bench states it.
+std::optional<std::string> of_others(const MixedShaft& mixed)
+{
+    if (!mixed.others_series || mixed.others_like.empty()) return mixed.others_series;
+    return mixed.others_like.front().percent >= sure ? *mixed.others_series : open;
+}
+
 // A shaft is of the series of its tubes. Of a half that is of no series nothing need be said where the shaft is of none.
 SeriesOfJob of_mixed(const MixedShaft& mixed)
 {
     SeriesOfJob series;
     const bool odd_tubes = mixed.odd == IdentifiedPart::tubes;
-    series.shaft = odd_tubes ? like(mixed) : mixed.others_series;
+    series.shaft = odd_tubes ? like(mixed) : of_others(mixed);
     const auto half = [&](const std::optional<std::string>& of) { return of ? of : series.shaft ? std::optional<std::string>(no_series) : std::nullopt; };
     if (odd_tubes)
-        for (const End end : both_ends) series.half[end] = half(mixed.others_series);
+        for (const End end : both_ends) series.half[end] = half(of_others(mixed));
     else series.half[mixed.odd == IdentifiedPart::tractor ? End::tractor : End::implement] = half(like(mixed));
     return series;
 }
@@ -49,7 +56,12 @@ SeriesOfJob series_of_job(const Identification& found)
 
 std::string exact(Length length, Units units) { return units == Units::mm ? figure(length, units, Toward::nearest, 3) : figure_with_unit(length, Units::mm, Toward::nearest, 3); }
 
-std::string comment(const char* indent, const std::string& text) { return std::string(indent) + "<!-- " + text + " -->\n"; }
+// A series may be called so that it would end the comment.
+std::string comment(const char* indent, std::string text)
+{
+    for (std::size_t at = text.find("--"); at != std::string::npos; at = text.find("--", at)) text.insert(at + 1, " ");
+    return std::string(indent) + "<!-- " + text + " -->\n";
+}
 
 // Nothing but the half's own series knows the spacing of its wide-angle joint.
 bool spacing_is_asked(const SeriesOfJob& series, const MeasuredEnd& end, End side)
@@ -127,7 +139,9 @@ std::string text_of(const IdentifyAnswer& answer)
     text += xml_attribute("units", unit_word(measures.units)) + ">\n" + comment("  ", job_words::how_to_fill(w)) + "  <for";
     for (const char* whom : {"customer", "machine", "tractor"}) text += xml_attribute(whom, "");
     text += "/>\n";
-    text += comment("  ", job_words::of_series(shaft.found.verdict, w)) + shaft_tag(measures, series) + closed_line(measures, series);
+    text += comment("  ", job_words::of_series(shaft.found.verdict, w));
+    if (shaft.found.mixed && of_others(*shaft.found.mixed) == open) text += comment("  ", job_words::of_others(*shaft.found.mixed, w));
+    text += shaft_tag(measures, series) + closed_line(measures, series);
     for (const End end : both_ends) text += end_line(measures, series, end);
     text += half_lines(series, w) + measures_lines(answer, w) + "  </shaft>\n";
     return text + "  <fit>\n    <shortest" + xml_attribute("length", open) + "/>\n    <longest" + xml_attribute("when", to_word(Range::turning)) + xml_attribute("length", open) + "/>\n  </fit>\n</job>\n";

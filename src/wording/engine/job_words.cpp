@@ -18,6 +18,13 @@ std::string of_series(IdentifyVerdict verdict, const Wording& w)
     return w("Its series is not decided, and need not be: it is cut by its own lengths and stops.");
 }
 
+std::string of_others(const MixedShaft& mixed, const Wording& w)
+{
+    std::vector<std::string> names;
+    for (const SeriesPercent& one : mixed.others_like) names.push_back(one.series);
+    return w("Everything but the {part:tractor end's joint|implement end's joint|tubes} measures like {series}: lay old beside new and state which.", {{"part", mixed.odd}, {"series", w.either(names)}});
+}
+
 std::string of_halves(const Wording& w)
 {
     return w("A guard that is not used again: guard=\"none\" or guard=\"damaged\". The stop depth: from the tube's free end in to the face that stops the other tube.");
