@@ -98,7 +98,8 @@ std::optional<GuardWarning> guard_warning_for(const WorkOrder& order)
 std::optional<IdentifiedBy> measures_like_another(const WorkOrder& order)
 {
     const auto& by = order.identified;
-    return by && by->stated && by->verdict == IdentifyVerdict::one && by->likeliest != *by->stated ? by : std::nullopt;
+    if (!by || !by->stated) return std::nullopt;
+    return by->excluded || (by->verdict == IdentifyVerdict::one && by->likeliest != *by->stated) ? by : std::nullopt;
 }
 
 std::vector<Note> notes_for(const WorkOrder& order)

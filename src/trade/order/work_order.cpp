@@ -1,6 +1,9 @@
 #include "shaftcut/trade/order/work_order.hpp"
 
+#include <algorithm>
+
 #include "advice/advice.hpp"
+#include "identify/priors.hpp"
 #include "order/instructions.hpp"
 #include "shaftcut/trade/checks/confirmation.hpp"
 #include "shaftcut/trade/identify/identify.hpp"
@@ -81,6 +84,18 @@ void judge(WorkOrder& order, const CheckInput& input)
     order.confirm = confirmations(input, order.measuring_plus_minus);
 }
 
+// Less than a hundredth, and less than a tenth of what it held before anything was measured, which in a large catalogue is little too (own choice).
+double excluded_below(std::size_t series_known) { return std::min(1.0, 10 * identifying::prior_one / static_cast<double>(series_known)); }
+
+// A job whose halves state their own series says itself that it is not whole: then no part of it may be of the shaft's.
+bool excludes(const Identification& found, const JobShaft& shaft, std::size_t series_known)
+{
+    const bool whole = !shaft.halves[Tube::inner].series && !shaft.halves[Tube::outer].series;
+    for (const ListedSeries& listed : found.series)
+        if (listed.series == shaft.series) return (whole ? listed.percent : listed.percent_any_part) < excluded_below(series_known);
+    return shaft.series.has_value();  // what is not listed is less than any of this
+}
+
 std::optional<IdentifiedBy> identified_by(const JobShaft& shaft, const Catalogue& catalogue)
 {
     if (!shaft.measures || catalogue.series.empty()) return std::nullopt;
@@ -88,7 +103,7 @@ std::optional<IdentifiedBy> identified_by(const JobShaft& shaft, const Catalogue
     double percent = 0;
     for (const ListedSeries& listed : found.series)
         if (listed.series == found.fits.series) percent = listed.percent;
-    return IdentifiedBy{found.verdict, found.fits.series, percent, shaft.series};
+    return IdentifiedBy{found.verdict, found.fits.series, percent, shaft.series, excludes(found, shaft, catalogue.series.size())};
 }
 
 }  // namespace

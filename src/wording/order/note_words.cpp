@@ -104,9 +104,23 @@ std::string said(const PinBehindCentre& note, const Wording& w)
              {{"distance", size_of(note.distance, w)}, {"before", note.distance < Length()}, end});
 }
 
+// Of measures that exclude the series that the job states, and are sure of no other.
+std::string said_of_excluded(const IdentifiedBy& by, const Wording& w)
+{
+    const NamedValue stated{"stated", *by.stated};
+    const auto with = [&](std::string_view pattern) { return w(pattern, {stated}); };
+    switch (by.verdict) {
+    case IdentifyVerdict::mixed: return with("By its measures it is of more than one make, not of {stated}: measure again, or put the series right, before anything is sawn.");
+    case IdentifyVerdict::none: return with("By its measures it is of no series that is known, not of {stated}: measure again, or put the series right, before anything is sawn.");
+    default: return with("Its measures do not decide its series, but they are not those of {stated}: measure again, or put the series right, before anything is sawn.");
+    }
+}
+
 std::string said(const IdentifiedBy& by, const Wording& w)
 {
+    constexpr double named_from = 10;
     const NamedValue series{"series", by.likeliest}, percent{"percent", identify_words::percent(by.percent, w)}, stated{"stated", by.stated.value_or("")};
+    if (by.excluded && by.verdict != IdentifyVerdict::one) return said_of_excluded(by, w);
     switch (by.verdict) {
     case IdentifyVerdict::one:
         if (by.stated && by.likeliest != *by.stated) return w("It measures like {series} ({percent}), not like {stated}: lay old beside new before anything is sawn.", {series, percent, stated});
@@ -115,6 +129,7 @@ std::string said(const IdentifiedBy& by, const Wording& w)
     case IdentifyVerdict::none: return w("By its measures it is of no series that is known.");
     case IdentifyVerdict::several: break;
     }
+    if (by.percent < named_from) return w("Its measures do not decide its series.");
     return w("Its measures do not decide its series: {series} first ({percent}).", {series, percent});
 }
 

@@ -84,6 +84,7 @@ struct IdentifiedBy {
     std::string likeliest;               // by its measures
     double percent = 0;                  // that the whole shaft is of it
     std::optional<std::string> stated;   // the job's series
+    bool excluded = false;               // the stated series, by the measures
 };
 
 using Note = std::variant<Remark, FitLengths, UnmeasuredTractors, LooserLimit, SawnWithin, ShortestOfMachine, PinForEqualAngles, PinBehindCentre, IdentifiedBy>;
