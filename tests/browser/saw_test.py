@@ -108,7 +108,8 @@ def priced(bench):
     until(lambda: page.one("#quote-totals").text not in (before, discounted) and page.one('[data-amount="0"]').text != amount)
 
 
-def identified(bench):
+def measured(bench, tubes, ends, writing=""):
+    """A new job's shaft: the widths of both its tubes, span and cap of each end."""
     page = bench.page
     page.open()
     page.touch("#jobs > summary")
@@ -116,20 +117,50 @@ def identified(bench):
     page.touch("header [data-view-to=identify]")
     until(lambda: page.all("#identify-says .verdict"))
     page.touch_tile("tubes@shape", "lemon")
-    page.type("tubes/tube[tube=inner]/width@length", "42.9")
-    page.type("tubes/tube[tube=outer]/width@length", "51,0")
-    for side in ("tractor", "implement"):
+    for tube, width in tubes.items():
+        page.type(f"tubes/tube[tube={tube}]/width@length", width)
+    if writing:
+        page.type("guard@writing", writing)
+    for side, (span, cap) in ends.items():
         page.touch(f'[data-part="{side}"]')
         page.touch_tile(f"end[side={side}]@joint", "standard")
-        page.type(f"end[side={side}]/cross/span@length", "53.9")
-        page.type(f"end[side={side}]/cross/cap@diameter", "22")
+        page.type(f"end[side={side}]/cross/span@length", span)
+        page.type(f"end[side={side}]/cross/cap@diameter", cap)
+    return page
+
+
+def identified(bench):
+    page = measured(bench, {"inner": "42.9", "outer": "51,0"}, {"tractor": ("53.9", "22"), "implement": ("53.9", "22")})
     until(lambda: page.all('[data-identified="one"]'))
+    assert page.one("#identify-says .verdict").text == "measures like Alder 2"
+    rows = [row.text for row in page.all("#identify-says .series li")]
+    assert rows[0] == "Alder 2 > 95 %" and rows[-2].startswith("mixed, of more than one make ") and rows[-1].startswith("of no series here "), rows
     page.touch("#to-cut")
     until(lambda: page.one("#form").is_displayed())
     assert ("shaft@series", "Alder 2") in attributes_of(page.job())
 
 
+def mixed_to_cut(bench):
+    page = measured(bench, {"inner": "53.8", "outer": "63.1"}, {"tractor": ("69.9", "26.95"), "implement": ("53.8", "21.95")}, "Larch 6")
+    until(lambda: page.all('[data-identified="mixed"]'))
+    page.js("window.answering = window.fetch; window.fetch = () => Promise.reject(new TypeError('no way there'))")
+    before = page.job()
+    page.touch("#to-cut")
+    until(lambda: page.all("#identify-says .fault"))
+    assert page.one("#identify").is_displayed() and page.job() == before
+    page.js("window.fetch = window.answering")
+    page.touch("#to-cut")
+    until(lambda: page.one("#form").is_displayed())
+    job = dict(attributes_of(page.job()))
+    assert job["shaft@series"] == "Larch 6"
+    # Nobody has said which tube the implement's half carries: the inner one until then.
+    assert job.get("shaft/half[tube=inner]@series") == "none" and "shaft/half[tube=outer]@series" not in job, job
+    page.touch_tile("shaft@inner-tube", "tractor")
+    job = dict(attributes_of(page.job()))
+    assert job.get("shaft/half[tube=outer]@series") == "none" and "shaft/half[tube=inner]@series" not in job, job
+
+
 def tests(bench, short):
     both = [("steps touched off stay touched off", touched_off), ("after the cut: saw more, right", after_the_cut)]
-    rest = [("a confirmation judged", confirmed), ("the machine moves", machine_moves), ("another shaft", another_shaft), ("the quote follows a discount and minutes", priced), ("which shaft is this", identified)]
+    rest = [("a confirmation judged", confirmed), ("the machine moves", machine_moves), ("another shaft", another_shaft), ("the quote follows a discount and minutes", priced), ("which shaft is this", identified), ("a mixed shaft goes into the job by its ends", mixed_to_cut)]
     return [(name, lambda test=test: test(bench)) for name, test in both + ([] if short else rest)]

@@ -1,69 +1,22 @@
-// shaftcut identify as a program: its words, its documents, its exit status, its refusals, and the job that it begins.
+// shaftcut identify as a program: its words, its documents, its exit status, its refusals.
 #include <cmath>
-#include <nlohmann/json.hpp>
-#include <regex>
 #include <set>
 
-#include "commands/program.hpp"
-#include "support/catch.hpp"
+#include "commands/identify_calls.hpp"
 
 using namespace shaftcut;
 using namespace shaftcut::test;
+using namespace shaftcut::test::identifying_shafts;
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-const std::string one = sample("identify/one-series"), mixed = sample("identify/mixed"), undecided = sample("identify/undecided");
-
-Run identify(const std::vector<std::string>& arguments)
-{
-    std::vector<std::string> all{"identify", "--config", config_folder};
-    all.insert(all.end(), arguments.begin(), arguments.end());
-    return run(all);
-}
-
 Json json_of(const std::string& measures) { return Json::parse(identify({"--formats", "json", "--output", "-", measures}).out); }
-
-bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
-
-std::string with_replaced(std::string text, const std::string& what, const std::string& by)
-{
-    REQUIRE(has(text, what));
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + by.size())) text.replace(at, what.size(), by);
-    return text;
-}
 
 std::vector<std::string> keys_of(const Json& json)
 {
     std::vector<std::string> keys;
     for (const auto& [key, value] : json.items()) keys.push_back(key);
     return keys;
-}
-
-std::size_t count_of(const std::string& text, const std::string& what)
-{
-    std::size_t count = 0;
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) ++count;
-    return count;
-}
-
-// The job that is begun of a sample, as it is written.
-std::string job_of(const std::string& measures)
-{
-    const Folder folder;
-    identify({"--job", "--formats", "json", "--output", folder.path(), measures});
-    for (const auto& entry : std::filesystem::directory_iterator(folder.path()))
-        if (entry.path().extension() == ".xml") return read_all(entry.path().string());
-    FAIL("no job");
-    return {};
-}
-
-Run cut(const std::string& job)
-{
-    const Folder folder;
-    write_all(folder.file("job.xml"), job);
-    return run({"cut", "--config", config_folder, "--formats", "json", "--output", "-", folder.file("job.xml")});
 }
 
 }  // namespace
@@ -116,7 +69,7 @@ TEST_CASE("a mixed shaft is said with its odd part, against what, and what that 
     CHECK(ended.exit == 0);
     const std::string text = std::regex_replace(ended.out, std::regex("\n +"), " ");
     CHECK(has(text, "bench-2: mixed, of more than one make"));
-    CHECK(has(text, "All but the implement end's joint is like Larch 6: "));
+    CHECK(has(text, "Everything but the implement end's joint is like Larch 6: "));
     CHECK(has(text, "It is like Birch 1 or Alder 2, which share that joint within tolerance."));
     CHECK(has(text, "In a job each half states its own series."));
 }
@@ -133,14 +86,14 @@ TEST_CASE("an undecided shaft is said with what to measure next, and ends the ca
 TEST_CASE("the figures of an identification have their names in their order")
 {
     const Json json = json_of(one);
-    CHECK(keys_of(json) == std::vector<std::string>{"shaft", "verdict", "percent", "series", "parts", "odd_part", "mixed", "fits", "next", "stop", "rests_on_writing", "not_told_apart"});
+    CHECK(keys_of(json) == std::vector<std::string>{"shaft", "verdict", "percent", "series", "parts", "odd_part", "mixed", "fits", "next", "stop", "rests_on_writing", "not_told_apart", "says"});
     CHECK(keys_of(json["percent"]) == std::vector<std::string>{"one_series", "mixed", "none"});
     CHECK(keys_of(json["series"][0]) == std::vector<std::string>{"name", "percent", "percent_any_part"});
     CHECK(keys_of(json["parts"][2]) == std::vector<std::string>{"part", "none_percent", "series"});
     CHECK(keys_of(json["odd_part"]) == std::vector<std::string>{"tractor", "implement", "tubes"});
     CHECK(keys_of(json["fits"]["figures"][0]) == std::vector<std::string>{"part", "figure", "measured", "series", "off_mm", "off_sigma"});
     CHECK(keys_of(json["next"][0]) == std::vector<std::string>{"part", "measure", "bits", "expected_best_percent", "settles_percent", "takes", "minutes"});
-    CHECK(keys_of(json_of(mixed)["mixed"]) == std::vector<std::string>{"odd", "others", "like", "none_percent", "figures"});
+    CHECK(keys_of(json_of(mixed)["mixed"]) == std::vector<std::string>{"odd", "others", "like", "none_percent", "figures", "others_like", "others_none_percent", "others_figures"});
     const auto& figures = json["fits"]["figures"];
     const auto span = std::find_if(figures.begin(), figures.end(), [](const Json& figure) { return figure["figure"] == "outer span"; });
     REQUIRE(span != figures.end());
@@ -166,7 +119,11 @@ TEST_CASE("measured in inches the answer is the same, figure by figure")
         }
         in_inches.append(from, bytes.cend());
         write_all(folder.file("in.xml"), with_replaced(in_inches, "units=\"mm\"", "units=\"in\""));
-        CHECK(json_of(folder.file("in.xml")) == json_of(path));
+        // But for the words, which are in the file's unit.
+        Json inches = json_of(folder.file("in.xml")), millimetres = json_of(path);
+        CHECK(inches["says"]["verdict"] == millimetres["says"]["verdict"]);
+        for (Json* one : {&inches, &millimetres}) one->erase("says");
+        CHECK(inches == millimetres);
     }
 }
 
@@ -213,72 +170,11 @@ TEST_CASE("an empty catalogue cannot tell a shaft, and says so")
 {
     const Folder folder;
     write_all(folder.file("series.xml"), "<catalogue units=\"mm\"/>");
-    std::filesystem::copy_file(config_folder + "/workshop.xml", folder.file("workshop.xml"));
+    // Nor any that the workshop sells.
+    write_all(folder.file("workshop.xml"), std::regex_replace(read_all(config_folder + "/workshop.xml"), std::regex("<item series=[^>]*>"), ""));
     const Run ended = run({"identify", "--config", folder.path(), one});
     CHECK(ended.exit == 2);
     CHECK(has(ended.err, "the catalogue holds no series"));
-}
-
-TEST_CASE("cut names each figure of a begun job that is still open, and nothing else")
-{
-    for (const char* name : {"one-series", "mixed", "of-none", "undecided", "inches"}) {
-        INFO(name);
-        const std::string job = job_of(sample(std::string("identify/") + name));
-        const Run ended = cut(job);
-        CHECK(ended.exit == 2);
-        CHECK(ended.out.empty());
-        CHECK(count_of(ended.err, "\n") == count_of(job, "=\"?\""));
-        CHECK(count_of(ended.err, " is still open; measure it or look, and write it in the place of the \"?\"\n") == count_of(ended.err, "\n"));
-    }
-}
-
-TEST_CASE("a begun job that is filled in is cut, and both stops of a series told by measuring are confirmed unless they were measured")
-{
-    std::string job = job_of(one);
-    CHECK(has(job, "<shaft series=\"Alder 2\""));
-    job = with_replaced(job, "role=\"?\" inner-tube=\"?\"", "role=\"primary\" inner-tube=\"implement\"");
-    job = with_replaced(job, "<shortest length=\"?\"/>", "<shortest length=\"742\"/>");
-    job = with_replaced(job, "<longest when=\"turning\" length=\"?\"/>", "<longest when=\"turning\" length=\"800\"/>");
-    const std::string inner = "<half tube=\"inner\" length=\"?\" stop-depth=\"?\" guard=\"?\"/>", outer = "<half tube=\"outer\" length=\"?\" stop-depth=\"?\" guard=\"?\"/>";
-    const auto filled = [&](const std::string& of_inner, const std::string& of_outer) {
-        return with_replaced(with_replaced(job, inner, "<half tube=\"inner\" length=\"688\" guard=\"670\"" + of_inner + "/>"), outer, "<half tube=\"outer\" length=\"666\" guard=\"648\"" + of_outer + "/>");
-    };
-    const auto confirmed = [](const std::string& text) {
-        const Run ended = cut(text);
-        INFO(ended.err);
-        const Json answer = Json::parse(ended.out);
-        CHECK(answer["verdict"] == "cut");
-        std::vector<std::string> what;
-        for (const auto& confirmation : answer["confirm"]) what.push_back(confirmation["what"]);
-        return what;
-    };
-    CHECK(confirmed(filled(" stop-depth=\"560\"", " stop-depth=\"560\"")).empty());
-    CHECK(confirmed(filled("", "")) == std::vector<std::string>{"inner_shoulder", "outer_shoulder"});
-    CHECK(confirmed(filled(" stop-depth=\"560\"", "")) == std::vector<std::string>{"outer_shoulder"});
-    const std::size_t from = job.find("    <measures"), to = job.find("</measures>");
-    REQUIRE((from != std::string::npos && to != std::string::npos));
-    job.erase(from, to + 11 - from);
-    CHECK(confirmed(filled("", "")).empty());
-}
-
-TEST_CASE("a job whose measures are sure of another series than it states says so")
-{
-    const std::string job = read_all(sample("told-by-measuring"));
-    const auto notes = [](const std::string& text) { return Json::parse(cut(text).out)["notes"].dump(); };
-    CHECK(has(notes(job), "Its series was told by measuring: like Alder 2 (> 95 %)."));
-    CHECK_FALSE(has(notes(read_all(sample("wide-angle-outer-cross"))), "measur"));
-    const std::string larch = with_replaced(with_replaced(with_replaced(job, "series=\"Alder 2\"", "series=\"Larch 6\""), "length=\"690\"", "length=\"650\""), "length=\"668\"", "length=\"632\"");
-    CHECK(has(notes(larch), "It measures like Alder 2 (> 95 %), not like Larch 6: lay old beside new before anything is sawn."));
-}
-
-TEST_CASE("of a mixed shaft the begun job has halves of their own series")
-{
-    const std::string job = job_of(mixed);
-    CHECK(has(job, "<shaft series=\"Larch 6\""));
-    // Alder 2 or Birch 1: which of the two nobody knows, and their stops differ.
-    CHECK(has(job, "<half tube=\"?\" length=\"?\""));
-    CHECK(has(job, "<half tube=\"?\" series=\"none\" length=\"?\""));
-    CHECK(job.find("<half tube=\"?\" length") < job.find("<half tube=\"?\" series"));
 }
 
 TEST_CASE("the form that asks for what tells a series takes neither series nor machine")

@@ -4,7 +4,7 @@ import {frame, joint, picture, section, tube, axis} from './drawing.js';
 import {Job} from './job.js';
 import {document_out} from './papers.js';
 import {post} from './server.js';
-import {button, edited, escaped, id, make, state, t} from './state.js';
+import {button, edited, escaped, id, inner_side, make, on_edit, state, t} from './state.js';
 import {on_open, show_view} from './views.js';
 
 const LOOKS = [['circlip', 'inside', 'outside'], ['nipple', 'cross', 'cap']];
@@ -79,14 +79,16 @@ function named(next) {
   return [...(next.part ? [t(next.part)] : []), ...which, t(`measure_${kind.replace(/-/g, '_')}`), ...(again ? [t('measure_again')] : [])].join(' · ');
 }
 
-/** @param {any} answer */
+/** Said as everywhere, by the server: the page rounds nothing.
+ * @param {any} answer */
 function show(answer) {
-  const one = (/** @type {any} */ each) => make('li', {'data-series': each.name}, make('strong', {}, each.name), ` ${each.percent > 95 ? '> 95' : Math.round(each.percent)} %`);
-  const next = answer.next && answer.next[0];
-  id('identify-says').replaceChildren(make('p', {class: 'verdict', 'data-identified': answer.verdict}, answer.says || t(`identified_${answer.verdict}`)),
-    ...(next ? [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', 'data-next': `${next.part} ${next.measure}`}, named(next)), make('p', {class: 'small'}, next.takes || '')] : []),
-    make('ul', {class: 'series'}, ...answer.series.map(one)),
-    ...(answer.verdict === 'one' || answer.verdict === 'mixed' ? [make('p', {}, t('identify_stops')), button(t('to_the_cut'), () => void to_cut(answer), {id: 'to-cut'})] : []));
+  const says = answer.says, next = answer.stop ? undefined : answer.next[0];
+  const sure = says.sure.map((/** @type {any} */ row, /** @type {number} */ n) => make('li', n < answer.series.length ? {'data-series': row.of} : {}, make('strong', {}, row.of), ` ${row.percent}`));
+  const paragraph = (/** @type {string} */ text) => make('p', {}, text);
+  id('identify-says').replaceChildren(make('p', {class: 'verdict', 'data-identified': answer.verdict}, says.verdict), ...says.reasons.map(paragraph),
+    ...(next ? [make('p', {class: 'small'}, t('next')), make('p', {class: 'big', 'data-next': `${next.part} ${next.measure}`}, named(next)), make('p', {class: 'small'}, next.takes)] : says.next.map(paragraph)),
+    make('ul', {class: 'series'}, ...sure),
+    ...(answer.verdict === 'one' || answer.verdict === 'mixed' ? [paragraph(t('identify_stops')), button(t('to_the_cut'), () => void to_cut(), {id: 'to-cut'})] : []));
   if (next && next.part !== part && PARTS.includes(next.part)) id('identify-parts').querySelector(`[data-part="${next.part}"]`)?.classList.add('lit');
 }
 
@@ -97,27 +99,57 @@ async function ask() {
   else id('identify-says').replaceChildren(...(reply.status === 422 ? reply.json.faults.map((/** @type {any} */ fault) => make('p', {class: 'fault'}, fault.says)) : [make('p', {}, t(reply.status ? 'not_made' : 'offline'))]));
 }
 
-/** The identified series goes into the job, with what it was identified by.
- * @param {any} answer */
-async function to_cut(answer) {
-  const reply = await post('/identify-job', measures.text());
-  const skeleton = reply.status === 200 && reply.blob ? new Job(await reply.blob.text()) : null;
-  const from = skeleton && skeleton.readable ? skeleton : null;
-  if (from) from.set_units(state.job.get('@units'));
-  const known = (/** @type {string} */ path) => from && from.get(path) !== '?' ? from.get(path) : '';
+/** Which end carries the inner tube as the halves' series went into that job; whoever says later that it is the other one has them follow their ends.
+ * @type {{job: Job, inner: string} | null} */
+let placed = null;
+const half_series = (/** @type {string} */ tube) => `shaft/half[tube=${tube}]@series`;
+
+function follow_ends() {
+  if (!placed || placed.job !== state.job || placed.inner === inner_side()) return;
+  const [inner, outer] = ['inner', 'outer'].map((tube) => state.job.get(half_series(tube)));
+  state.job.set(half_series('inner'), outer);
+  state.job.set(half_series('outer'), inner);
+  placed.inner = inner_side();
+}
+
+/** The job that the server begins; nothing where it does not.
+ * @returns {Promise<Job | null>} */
+async function begun() {
+  const mine = asked, reply = await post('/identify-job', measures.text());
+  if (mine !== asked) return null;
+  const job = reply.status === 200 && reply.blob ? new Job(await reply.blob.text()) : null;
+  if (job && job.readable) return job;
+  id('identify-says').prepend(make('p', {class: 'fault'}, t(reply.status ? 'not_made' : 'identify_offline')));
+  return null;
+}
+
+/** The identified series goes into the job, with what it was identified by. Where both halves' differ their tubes are not known, and they stand by their ends: the
+ * tractor's first. What an earlier answer said of halves goes. */
+async function to_cut() {
+  const from = await begun();
+  if (!from) return;
+  from.set_units(state.job.get('@units'));
+  const known = (/** @type {string} */ path) => from.get(path) === '?' ? '' : from.get(path);
   for (const path of ['shaft@series', 'shaft@shape', 'shaft@spacing']) state.job.set(path, known(path));
-  if (!from) state.job.set('shaft@series', answer.series[0].name);
+  if (!state.job.get('shaft@series')) state.job.set('shaft@shape', measures.get('tubes@shape'));
   state.unknown = !state.job.get('shaft@series');
-  for (const side of ['tractor', 'implement']) state.job.set(`shaft/end[side=${side}]@joint`, measures.get(`end[side=${side}]@joint`) || state.job.get(`shaft/end[side=${side}]@joint`));
-  for (const tube of ['inner', 'outer']) if (known(`shaft/half[tube=${tube}]@series`)) state.job.set(`shaft/half[tube=${tube}]@series`, known(`shaft/half[tube=${tube}]@series`));
+  const by_tube = from.element('shaft/half[tube=inner]') !== null, inner = inner_side();
+  for (const [n, side] of ['tractor', 'implement'].entries()) {
+    const end = `shaft/end[side=${side}]`, tube = side === inner ? 'inner' : 'outer', series = known(by_tube ? half_series(tube) : `shaft/half[${n + 1}]@series`);
+    state.job.set(`${end}@joint`, measures.get(`end[side=${side}]@joint`) || state.job.get(`${end}@joint`));
+    state.job.set(half_series(tube), series);
+    if (series === 'none') state.job.set(`${end}@spacing`, known(`${end}@spacing`));
+  }
+  placed = {job: state.job, inner};
   state.job.remove('shaft/measures');
-  const kept = from && from.element('shaft/measures');
+  const kept = from.element('shaft/measures');
   if (kept) state.job.element('shaft')?.append(state.job.doc.importNode(kept, true));
   edited();
   show_view('form');
 }
 
 export function build_identify() {
+  on_edit(follow_ends);
   id('identify-sheet').addEventListener('click', () => document_out('identify-sheet', 'pdf', measures.text()));
   addEventListener('resize', () => { if (!id('identify').hidden) draw_parts(part); });
   on_open('identify', () => {

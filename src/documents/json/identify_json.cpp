@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "identify/figure_words.hpp"
+#include "identify/verdict_words.hpp"
 #include "json/json_parts.hpp"
 
 namespace shaftcut {
@@ -88,6 +89,18 @@ Json not_told_apart(const Identification& found)
     return list;
 }
 
+// As the terminal says it.
+Json says(const IdentifiedShaft& shaft, const Wording& w)
+{
+    using namespace identify_words;
+    Json sure = Json::array();
+    const auto add = [&](const std::string& of, double chance) { sure.push_back({{"of", of}, {"percent", percent(chance, w)}}); };
+    for (const ListedSeries& listed : shaft.found.series) add(listed.series, listed.percent);
+    add(mixed_column(w), shaft.found.mixed_percent);
+    add(none_column(w), shaft.found.none_percent);
+    return {{"verdict", verdict(shaft, w)}, {"reasons", reasons(shaft, w)}, {"next", next_steps(shaft, w)}, {"sure", sure}};
+}
+
 Json mixed_of(const std::optional<MixedShaft>& mixed)
 {
     if (!mixed) return nullptr;
@@ -95,7 +108,10 @@ Json mixed_of(const std::optional<MixedShaft>& mixed)
             {"others", mixed->others_series ? Json(*mixed->others_series) : Json(nullptr)},
             {"like", list_of(mixed->odd_like)},
             {"none_percent", hundredths(mixed->odd_none_percent)},
-            {"figures", list_of(mixed->odd_figures)}};
+            {"figures", list_of(mixed->odd_figures)},
+            {"others_like", list_of(mixed->others_like)},
+            {"others_none_percent", hundredths(mixed->others_none_percent)},
+            {"others_figures", list_of(mixed->others_figures)}};
 }
 
 }  // namespace
@@ -116,7 +132,8 @@ std::string json_of(const IdentifiedShaft& shaft, JsonLayout layout)
                    {"next", next_of(shaft, w)},
                    {"stop", found.stop},
                    {"rests_on_writing", found.rests_on_writing},
-                   {"not_told_apart", not_told_apart(found)}},
+                   {"not_told_apart", not_told_apart(found)},
+                   {"says", says(shaft, w)}},
                   layout);
 }
 

@@ -88,10 +88,6 @@ BenchWords identify_words(const Wording& w)
             {"wall", w("Wall")},
             {"wall_hint", w("Calliper at the free end, the burr off.")},
             {"writing", w("Written on the guard")},
-            {"identified_one", w("Measures like this series")},
-            {"identified_mixed", w("Mixed: its parts are of more than one series")},
-            {"identified_none", w("Of no series here")},
-            {"identified_several", w("Not decided yet")},
             {"measure_joint", w("look: one cross or two")},
             {"measure_shape", w("look: section of the tubes")},
             {"measure_role", w("look: which tube is the inner")},
@@ -114,6 +110,7 @@ BenchWords identify_words(const Wording& w)
             {"measure_closed", w("closed length")},
             {"identify_stops", w("This does not say where its tubes stop: measure both stops before a cut.")},
             {"identify_sheet", w("Print what was found (PDF)")},
+            {"identify_offline", w("The PC does not answer: the job is as it was. Touch again.")},
             {"to_the_cut", w("To the cut with this series")}};
 }
 
