@@ -48,12 +48,6 @@ std::string ChangesOf::longest_path(std::size_t fit, Range range) const
     return fit_path(fit) + "/" + path_among("longest", reading.fit.longest_places[range], all);
 }
 
-std::string ChangesOf::end_path(End end) const
-{
-    const auto& ends = order_.shaft.ends;
-    return "shaft/" + path_among("end", ends[end].place, {ends[End::tractor].place, ends[End::implement].place});
-}
-
 std::string ChangesOf::half_path(Tube tube) const
 {
     const auto& halves = order_.shaft.halves;
@@ -133,26 +127,29 @@ std::optional<Changes> ChangesOf::new_shaft(Length closed, const std::optional<R
     Changes changes{{"shaft/closed@length", written(closed)}};
     if (reference) changes.push_back({"shaft/closed@reference", to_word(*reference)});
     if (!order_.shaft.number.empty()) changes.push_back({"shaft@number", std::nullopt});
+    if (order_.shaft.built) changes.push_back({"shaft@built", std::nullopt});
     for (const Tube tube : both_tubes) add_half_of_new(changes, tube);
     return changes;
 }
 
+// None of this shaft's own length, which would only take away what the shaft was refused for; and none that is cut where it must be looked for
+// first where the new tubes' lubrication holes are.
 std::vector<JobChoice> ChangesOf::of(const SeriesLengths& way) const
 {
+    const Length own = way.reference ? order_.reading.closed_at[*way.reference] : order_.reading.closed.value;
     std::vector<JobChoice> choices;
-    for (const bool cut : {false, true})
-        for (const Length closed : cut ? way.after_cut : way.as_is)
-            if (auto changes = new_shaft(closed, way.reference)) choices.push_back({ClosedChosen{closed, cut}, std::move(*changes)});
+    const auto add = [&](const std::vector<Length>& lengths, bool cut) {
+        for (const Length closed : lengths) {
+            auto changes = closed == own ? std::nullopt : new_shaft(closed, way.reference);
+            if (changes) choices.push_back({ClosedChosen{closed, cut}, std::move(*changes)});
+        }
+    };
+    add(way.as_is, false);
+    if (!way.past_holes) add(way.after_cut, true);
     return choices;
 }
 
 std::vector<JobChoice> ChangesOf::of(const NewShaft& way) const { return only(new_shaft(way.closed, way.reference).value_or(Changes())); }
-
-std::vector<JobChoice> ChangesOf::of(const MatchConnection& way) const
-{
-    if (way.rating == MatchConnection::Rating::too_slow) return {};
-    return only({{end_path(way.end) + "@connection", way.onto}});
-}
 
 std::vector<JobChoice> ChangesOf::of_movement(const std::string& tractor, Range range, TrailedMovement movement, Angle served, Angle now) const
 {
@@ -188,33 +185,6 @@ std::vector<JobChoice> ChangesOf::of(const PinMoveServed& way) const
     if (!fit) return {};
     const Trailed& machine = std::get<Trailed>(order_.fits[*fit].geometry->machine);
     return only({{fit_path(*fit) + "/trailed@" + to_word(TrailedDimension::pin_behind), written(machine.pin_behind.value + way.move)}});
-}
-
-std::vector<JobChoice> ChangesOf::unexposed_locks() const
-{
-    Changes changes;
-    for (const CheckFinding& finding : check_of(order_.checks, CheckId::locking).findings)
-        if (const auto* lock = std::get_if<LockStandsOut>(&finding))
-            changes.push_back({end_path(lock->end) + "@lock", to_word(lock->lock == Lock::exposed_collar ? Lock::covered_collar : Lock::shrouded_push_pin)});
-    return only(std::move(changes));
-}
-
-std::vector<JobChoice> ChangesOf::device_at_implement() const
-{
-    const auto& ends = order_.shaft.ends;
-    const auto& there = ends[End::implement].device;
-    if (there && *there != Device::none) return {};
-    return only({{end_path(End::tractor) + "@device", to_word(Device::none)}, {end_path(End::implement) + "@device", to_word(ends[End::tractor].device.value())}});
-}
-
-std::vector<JobChoice> ChangesOf::of(Remedy way) const
-{
-    switch (way) {
-    case Remedy::measure_contradictions: return slips();
-    case Remedy::fit_unexposed_locks: return unexposed_locks();
-    case Remedy::device_at_implement: return device_at_implement();
-    default: return {};
-    }
 }
 
 std::vector<JobChoice> choices_of(const WorkOrder& order, const std::vector<std::size_t>& ways, Units units)

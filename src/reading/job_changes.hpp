@@ -1,7 +1,7 @@
 // What a way out of a refusal is as a change of the job's file: what is to stand in which attribute instead.
 //
-// Nothing is offered where the new figure has to be measured first, or where another shaft is to be chosen. A new shaft takes with it what
-// was measured of the old one.
+// Nothing is offered where the new figure has to be measured first, where a part has to be fitted first, or where another shaft is to be
+// chosen. A new shaft takes with it what was measured of the old one, and its year.
 #pragma once
 
 #include <cstddef>

@@ -14,18 +14,18 @@ class ChangesOf {
 public:
     ChangesOf(const WorkOrder& order, Units units) : order_(order), units_(units) {}
 
-    std::vector<JobChoice> of(Remedy way) const;
+    std::vector<JobChoice> of(Remedy way) const { return way == Remedy::measure_contradictions ? slips() : std::vector<JobChoice>(); }
     std::vector<JobChoice> of_longest(const std::vector<LongestServed>& ways) const;
     std::vector<JobChoice> of(const LongestServed& way) const { return of_longest({way}); }
     std::vector<JobChoice> of(const ShortestServed& way) const;
     std::vector<JobChoice> of(const SeriesLengths& way) const;
     std::vector<JobChoice> of(const NewShaft& way) const;
-    std::vector<JobChoice> of(const MatchConnection& way) const;
     std::vector<JobChoice> of(const TurnServed& way) const;
     std::vector<JobChoice> of(const PitchServed& way) const;
     std::vector<JobChoice> of(const LiftRangeServed& way) const;
     std::vector<JobChoice> of(const PinMoveServed& way) const;
-    // What is to be measured, or chosen, first.
+    // What is to be measured, chosen or fitted first.
+    std::vector<JobChoice> of(const MatchConnection&) const { return {}; }
     std::vector<JobChoice> of(const GuardsReach&) const { return {}; }
     std::vector<JobChoice> of(const NoNewShaft&) const { return {}; }
     std::vector<JobChoice> of(const LimitMovement&) const { return {}; }
@@ -39,7 +39,6 @@ private:
     std::string fit_path(std::size_t fit) const;
     std::string distance_written(const FitReading& fit, Range range, Length telescoping) const;
     std::string longest_path(std::size_t fit, Range range) const;
-    std::string end_path(End end) const;
     std::string half_path(Tube tube) const;
     // The machine of this kind, whose tractor is called so and of which `holds` is true.
     template <class Kind, class Holds>
@@ -53,8 +52,6 @@ private:
     JobChoice exchanged() const;
     std::optional<std::string> path_of(const StatedFigure& figure) const;
     std::optional<JobChoice> unit_slip(const std::vector<CheckFinding>& findings) const;
-    std::vector<JobChoice> unexposed_locks() const;
-    std::vector<JobChoice> device_at_implement() const;
 
     const WorkOrder& order_;
     Units units_;
