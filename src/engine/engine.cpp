@@ -7,6 +7,7 @@
 #include "catalogue_reader.hpp"
 #include "job_reader.hpp"
 #include "engine/said.hpp"
+#include "json/frames_json.hpp"
 #include "known.hpp"
 #include "lists/lists_reader.hpp"
 #include "lists/price_list.hpp"
@@ -105,7 +106,10 @@ MachineFramesAnswer answer_machines(const Source& file, const Known& known, cons
     const Job& job = *read.value;
     answer.units = wishes.units.value_or(job.units);
     if (!holds_machine(job)) answer.problems.push_back(no_machine(job));
-    for (const FitReading& fit : machines_of(job, known.catalogue, known.workshop)) answer.machines.push_back(machine_frames(fit));
+    for (const FitReading& fit : machines_of(job, known.catalogue, known.workshop)) {
+        const bool is_drawn = answer.machines.size() < most_machines_drawn;
+        answer.machines.push_back(is_drawn ? machine_frames(fit) : MachineFrames{fit.tractor, fit.geometry && std::holds_alternative<Mounted>(fit.geometry->machine), {}, {}, fit.unreadable});
+    }
     return answer;
 }
 

@@ -178,6 +178,27 @@ TEST_CASE("each frame of a machine is a picture of one size, and each extreme is
     }
 }
 
+TEST_CASE("of many machines the first few have frames, and the others say why they have none")
+{
+    Source job = sample("mounted-lift.xml");
+    const std::size_t begin = job.bytes.find("<fit"), end = job.bytes.find("</fit>") + 6;
+    REQUIRE(end > begin);
+    const std::string fit = job.bytes.substr(begin, end - begin);
+    std::string fits;
+    for (int i = 0; i < 6; ++i) fits += "<fit tractor=\"tractor " + std::to_string(i) + "\"" + fit.substr(fit.find_first_of(" >", 4));
+    job.bytes.replace(begin, end - begin, fits);
+    const MachineFramesAnswer answer = demo_engine().machine_frames(job, {});
+    for (const Problem& problem : answer.problems) UNSCOPED_INFO(to_string(problem));
+    REQUIRE(answer.machines.size() == 6);
+    const Json drawn = Json::parse(machine_frames_json(answer, with_fonts()))["fits"];
+    for (std::size_t i = 0; i < 6; ++i) {
+        CHECK(drawn[i]["kind"] == "mounted");
+        CHECK(drawn[i]["frames"].empty() == (i >= 4));
+        CHECK(drawn[i]["extremes"].empty() == (i >= 4));
+        CHECK(drawn[i]["says"] == (i < 4 ? Json(nullptr) : Json("Only the first 4 machines of a job are drawn as they move.")));
+    }
+}
+
 TEST_CASE("a job without a machine has no frames but a problem, and a faulty one its faults")
 {
     CHECK(demo_engine().machine_frames(sample("plain-cut.xml"), {}).problems.size() == 1);

@@ -69,11 +69,11 @@ Json extremes_of(const MachineFrames& machine, const Views& views, const Wording
     return list;
 }
 
-Json json_of(const MachineFrames& machine, const Fonts& fonts, const Wording& w)
+Json json_of(const MachineFrames& machine, bool is_drawn, const Fonts& fonts, const Wording& w)
 {
     Json json = {{"tractor", machine.tractor.empty() ? Json(nullptr) : Json(machine.tractor)}, {"kind", machine.mounted ? "mounted" : "trailed"}};
-    if (machine.unreadable) {
-        json.update(Json{{"says", why_no_frames(*machine.unreadable, w)}, {"frames", Json::array()}, {"extremes", Json::array()}});
+    if (machine.unreadable || !is_drawn) {
+        json.update(Json{{"says", machine.unreadable ? why_no_frames(*machine.unreadable, w) : only_first_drawn(most_machines_drawn, w)}, {"frames", Json::array()}, {"extremes", Json::array()}});
         return json;
     }
     const Views views{ScreenScenes(fonts, machine, Seen::from_left, w), machine.mounted ? std::nullopt : std::optional<ScreenScenes>(std::in_place, fonts, machine, Seen::from_above, w)};
@@ -87,7 +87,7 @@ std::string machine_frames_json_of(const std::vector<MachineFrames>& machines, c
 {
     const Fonts fonts(files);
     Json fits = Json::array();
-    for (const MachineFrames& machine : machines) fits.push_back(json_of(machine, fonts, w));
+    for (const MachineFrames& machine : machines) fits.push_back(json_of(machine, fits.size() < most_machines_drawn, fonts, w));
     return dumped({{"fits", std::move(fits)}}, layout);
 }
 

@@ -42,4 +42,6 @@ std::string why_no_frames(const WhyUnreadable& why, const Wording& w)
     return std::visit([&w](const auto& one) { return said(one, w); }, why);
 }
 
+std::string only_first_drawn(std::size_t most, const Wording& w) { return w("Only the first {most} machines of a job are drawn as they move.", {{"most", std::to_string(most)}}); }
+
 }  // namespace shaftcut
