@@ -28,7 +28,7 @@ Reply catalogue_reply(const Desk& desk, const Request& request, const Target& ta
     wishes->json = JsonLayout::one_line;
     const bool offers_pairing = desk.network && request.door == Door::here;
     std::string json = desk.engine.bench_catalogue(*wishes);
-    json.insert(1, std::string("\"printer\":") + (desk.print ? "true" : "false") + ",\"pairing\":" + (offers_pairing ? "true," : "false,"));
+    json.insert(1, std::string("\"printer\":") + (desk.print ? "true" : "false") + ",\"pairing\":" + (offers_pairing ? "true" : "false") + ",\"paper\":\"" + (desk.paper == Paper::letter ? "letter\"," : "a4\","));
     return json_reply(std::move(json));
 }
 

@@ -44,13 +44,13 @@ Pairing::Code Pairing::code()
     return {code_, static_cast<int>(code_holds_seconds - (means_.seconds() - made_))};
 }
 
-std::optional<std::string> Pairing::pair(std::string_view code, const std::string& client)
+std::variant<std::string, Pairing::NotLetIn> Pairing::pair(std::string_view code, const std::string& client)
 {
-    if (!holds()) return std::nullopt;
+    if (!holds()) return NotLetIn::wrong_code;
     ++tries_;
-    if (!same_secret(code, code_)) return std::nullopt;
+    if (!same_secret(code, code_)) return NotLetIn::wrong_code;
     const std::string token = means_.token();
-    if (!means_.keep(sha256(token), means_.now(), client)) return std::nullopt;
+    if (!means_.keep(sha256(token), means_.now(), client)) return NotLetIn::not_kept;
     code_.clear();
     return cookie_of(token);
 }

@@ -10,6 +10,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
 
 #include "request.hpp"
@@ -41,8 +42,10 @@ public:
     // For the PC: the one that holds, or a new one.
     Code code();
 
-    // The cookie to set for a tablet at `client` that gives the right code; nothing where it is wrong or none holds.
-    std::optional<std::string> pair(std::string_view code, const std::string& client);
+    // Its code is wrong, or none holds; it is right, but the tablet could not be kept.
+    enum class NotLetIn { wrong_code, not_kept };
+    // The cookie to set for a tablet at `client` that gives the right code.
+    std::variant<std::string, NotLetIn> pair(std::string_view code, const std::string& client);
 
     // Whether a request has the cookie of a tablet that is paired.
     bool is_paired(const Request& request) const;

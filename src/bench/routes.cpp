@@ -21,10 +21,10 @@ Reply pairing_reply(const Desk& desk, House& house, const Request&)
 Reply pair_reply(const Desk& desk, House& house, const Request& request)
 {
     if (!house.pairing) return no_reply(NoReply::no_such_place, desk.w);
-    auto cookie = house.pairing->pair(code_in(request.body), request.client);
-    if (!cookie) return no_reply(NoReply::wrong_code, desk.w);
+    auto paired = house.pairing->pair(code_in(request.body), request.client);
+    if (const auto* why = std::get_if<Pairing::NotLetIn>(&paired)) return no_reply(*why == Pairing::NotLetIn::wrong_code ? NoReply::wrong_code : NoReply::fault, desk.w);
     Reply reply = json_reply("{\"paired\":true}");
-    reply.cookie = std::move(*cookie);
+    reply.cookie = std::move(std::get<std::string>(paired));
     return reply;
 }
 
@@ -50,7 +50,7 @@ constexpr std::array table{
     asked("/identify", of_words, identify_reply),
     asked("/identify-sheet", of_paper, identify_sheet_reply),
     asked("/identify-job", of_words, identify_job_reply),
-    asked("/print", "units,paper,what", print_reply),
+    Route{Method::post, "/print", Entry::paired, "units,paper,what", print_reply, true},
 };
 
 }  // namespace

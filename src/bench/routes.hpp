@@ -15,13 +15,14 @@ enum class Entry { anyone, paired, here };
 using AtOnce = Reply (*)(const Desk&, House&, const Request&);
 using Worked = Reply (*)(const Desk&, const Request&, const Target&);
 
-// `fields`: what its query may hold, with commas between.
+// `fields`: what its query may hold, with commas between. `waits`: for another program.
 struct Route {
     Method method;
     std::string_view path;
     Entry entry;
     std::string_view fields;
     std::variant<AtOnce, Worked> reply;
+    bool waits = false;
 };
 std::span<const Route> routes();
 

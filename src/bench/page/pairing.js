@@ -1,17 +1,20 @@
 // A tablet that the PC beside the saw does not know yet types the code that the PC's own page shows.
 import {id, make, state, t} from './state.js';
 
-/** Before there are words: the server's own sentence says what to do.
+/** By words that came with the server's refusal; without them there is nothing to type a code for.
  * @param {string} says @param {() => void} then */
 export function build_pairing(says, then) {
-  const form = id('pairing'), code = /** @type {HTMLInputElement} */ (id('code'));
+  const form = id('pairing'), why = make('p', {role: 'status'}, says);
   form.hidden = false;
-  id('pairing-says').textContent = says;
+  if (!state.catalogue.words) return form.replaceChildren(why);
+  const code = make('input', {id: 'code', inputmode: 'numeric', autocomplete: 'one-time-code', maxlength: '9'});
+  form.replaceChildren(make('h1', {}, t('pair-heading')), make('p', {}, t('pair-how')), make('label', {class: 'box text', for: 'code'}, make('span', {class: 'caption'}, t('pair-code')), make('span', {class: 'entry'}, code)),
+    make('button', {type: 'submit'}, t('pair-send')), why, make('p', {class: 'danger'}, t('pair-plain')));
   form.onsubmit = async (e) => {
     e.preventDefault();
     const reply = await fetch('/pair', {method: 'POST', headers: {'Content-Type': 'application/xml'}, body: `<pair code="${code.value.replace(/\D/g, '')}"/>`});
     code.value = '';
-    if (!reply.ok) return void (id('pairing-says').textContent = (await reply.json()).says);
+    if (!reply.ok) return void (why.textContent = (await reply.json()).says);
     form.hidden = true;
     then();
   };

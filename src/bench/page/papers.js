@@ -1,7 +1,7 @@
 // Papers out, the job file out and in.
 import {Job} from './job.js';
 import {rebuild_fits} from './form.js';
-import {post} from './server.js';
+import {on_paper, post} from './server.js';
 import {edited, id, on_edit, state, t} from './state.js';
 import {show_view} from './views.js';
 
@@ -25,13 +25,11 @@ function hand_out(blob, name) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);
 }
 
-const query = (/** @type {string} */ more = '') => `?units=${state.job.root.getAttribute('units') || 'mm'}&paper=${state.catalogue.paper || 'a4'}${more}`;
-
 /** The button's name is the document's route.
  * @param {string} what @param {string} ending @param {string} [body] @param {string} [more] */
 export async function document_out(what, ending, body = state.job.text(), more = '') {
   say(t('making'), id(what));
-  const reply = await post(`/${what}${query(more)}`, body);
+  const reply = await post(`/${what}?${on_paper()}${more}`, body);
   if (reply.status === 200 && reply.blob) {
     const name = reply.name || `${state.job.get('@order')}-${what}.${ending}`;
     hand_out(reply.blob, name);
@@ -41,7 +39,7 @@ export async function document_out(what, ending, body = state.job.text(), more =
 
 async function print() {
   say(t('making'), id('print'));
-  const reply = await post('/print?what=cut-sheet', state.job.text());
+  const reply = await post(`/print?${on_paper()}&what=cut-sheet`, state.job.text());
   say((reply.json && reply.json.says) || t(reply.status === 200 ? 'printed' : reply.status === 0 ? 'offline' : 'not_made'));
 }
 

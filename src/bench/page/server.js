@@ -3,6 +3,10 @@ import {changed, state} from './state.js';
 
 /** @typedef {{status: number, json: any, blob: Blob | null, name: string}} Reply */
 
+/** The same wishes for the screen and for every paper: the job's unit, the workshop's paper. */
+export const in_units = () => `units=${state.job.get('@units') === 'in' ? 'in' : 'mm'}`;
+export const on_paper = () => `${in_units()}&paper=${state.catalogue.paper}`;
+
 /** @param {string} route @param {string} body @returns {Promise<Reply>} */
 export async function post(route, body) {
   try {
@@ -20,6 +24,7 @@ export async function get_catalogue() {
   try {
     const reply = await fetch('/catalogue');
     const json = await reply.json();
+    if (json.words) state.catalogue = {words: json.words}; // of a tablet that is not let in: those of its one screen
     return {status: reply.status, json: reply.ok ? json : null, says: json.says || ''};
   } catch {
     return {status: 0, json: null, says: ''};
@@ -52,7 +57,7 @@ export function ask_soon(enough) {
 /** @param {() => boolean} enough */
 async function ask(enough) {
   const number = ++asked;
-  const reply = await post('/view', state.job.text());
+  const reply = await post(`/view?${in_units()}`, state.job.text());
   if (number !== asked) return;
   clearTimeout(old);
   state.offline = reply.status === 0;

@@ -30,7 +30,7 @@ BenchWords frame_words(const Wording& w)
             {"go", w("Show the box")},
             {"skip", w("Leave out")},
             {"to_rest", w("More ↓")},
-                        {"still", w("Still to come: %1.")},
+            {"still", w("Still to come: %1.")},
             {"asking", w("Working it out …")},
             {"offline", w("The PC does not answer. What you typed is kept; the page asks again.")},
             {"cannot_be_right", w("Something typed cannot be right: see the box.")},

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "bench/bench_words.hpp"
+#include "bench/reply_words.hpp"
 #include "shaftcut/trade/checks/checks.hpp"
 #include "shaftcut/trade/data/terms.hpp"
 #include "shaftcut/trade/order/after_cut.hpp"
@@ -22,7 +23,8 @@ namespace fs = std::filesystem;
 std::set<std::string> keys_of(const Wording& w)
 {
     std::set<std::string> keys;
-    for (const auto& [key, text] : bench_words(w)) keys.insert(key);
+    for (const auto& words : {bench_words(w), pairing_words(w)})
+        for (const auto& [key, text] : words) keys.insert(key);
     return keys;
 }
 
