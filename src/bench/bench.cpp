@@ -16,12 +16,12 @@ const Route* find_route(const std::string& path)
     return found == routes().end() ? nullptr : &*found;
 }
 
-// A field that may not stand in this query. All but services stand once.
+// A field that may not stand in this query. All but services and quantities stand once.
 bool has_unknown_field(const Target& target, std::string_view known)
 {
     const std::string among = "," + std::string(known) + ",";
     return std::any_of(target.query.begin(), target.query.end(), [&](const auto& one) {
-        const bool again = one.first != "service" && fields(target, one.first).size() > 1;
+        const bool again = one.first != "service" && one.first != "quantity" && fields(target, one.first).size() > 1;
         return again || one.first.find(',') != std::string::npos || among.find("," + one.first + ",") == std::string::npos;
     });
 }
@@ -92,14 +92,14 @@ std::variant<Reply, ReplyWork> Bench::routed(Request request)
     if (has_unknown_field(*target, route->fields)) return refusal(NoReply::unknown_field);
     if (const auto* at_once = std::get_if<AtOnce>(&route->reply)) return (*at_once)(desk_, house_, request);
     const auto asked = std::make_shared<const std::pair<Request, Target>>(std::move(request), std::move(*target));
-    return ReplyWork([reply = std::get<Worked>(route->reply), asked, this] { return done(reply, desk_, asked->first, asked->second); });
+    return ReplyWork{[reply = std::get<Worked>(route->reply), asked, this] { return done(reply, desk_, asked->first, asked->second); }, route->waits};
 }
 
 Reply Bench::respond(Request request)
 {
     auto admitted = admit(std::move(request));
     if (auto* reply = std::get_if<Reply>(&admitted)) return std::move(*reply);
-    return std::get<ReplyWork>(admitted)();
+    return std::get<ReplyWork>(admitted).make();
 }
 
 }  // namespace shaftcut

@@ -24,8 +24,11 @@ struct House {
     RateLimit rate = {};
 };
 
-// Still to be done. It throws nothing.
-using ReplyWork = std::function<Reply()>;
+// Still to be done. It throws nothing. `waits`: for another program, which may take its time.
+struct ReplyWork {
+    std::function<Reply()> make;
+    bool waits = false;
+};
 
 class Bench {
 public:

@@ -208,6 +208,34 @@ TEST_CASE("bench: another method is told which would be right")
     CHECK(header_of(server.ask("/catalogue", ""), "allow") == "GET");
 }
 
+TEST_CASE("bench: services and quantities may be asked for more than once, nothing else")
+{
+    Server server;
+    const std::string job = read_all(sample("plain-cut"));
+    // What is wrong with a quantity is said in words, not refused as an address.
+    CHECK(server.ask("/quote?quantity=a:1&quantity=b:2", job).status != 400);
+    CHECK(server.ask("/quote?service=a&service=b", job).status != 400);
+    CHECK(server.ask("/quote?discount=1%25&discount=2%25", job).status == 400);
+}
+
+TEST_CASE("bench: the page is told on which paper the workshop prints")
+{
+    World world;
+    Desk desk = desk_in(world);
+    CHECK(nlohmann::json::parse(Bench(desk, house_in(world, false)).respond(get("/catalogue")).body)["paper"] == "a4");
+    desk.paper = Paper::letter;
+    CHECK(nlohmann::json::parse(Bench(desk, house_in(world, false)).respond(get("/catalogue")).body)["paper"] == "letter");
+}
+
+TEST_CASE("bench: only what is printed waits for another program")
+{
+    World world;
+    Bench bench(desk_in(world, false, true), house_in(world, false));
+    const std::string job = read_all(sample("plain-cut"));
+    CHECK(std::get<ReplyWork>(bench.admit(post("/print?what=tag", job))).waits);
+    CHECK_FALSE(std::get<ReplyWork>(bench.admit(post("/tag", job))).waits);
+}
+
 TEST_CASE("bench: the printer gets the paper, and what it does not take is said")
 {
     World world;

@@ -2,6 +2,7 @@
 #include <ifaddrs.h>
 #include <net/if.h>
 
+#include <algorithm>
 #include <cstring>
 #include <thread>
 
@@ -122,5 +123,28 @@ TEST_CASE("bench: a tablet paired over the network stays paired when the server 
     CHECK(run({"bench", "--config", config_folder, "--revoke", "1"}).out == "tablet 1 is no longer paired\n");
     CHECK(status_of(ask("GET /catalogue", cookie)) == 401);
     CHECK(run({"bench", "--config", config_folder, "--tablets"}).out == "no tablet is paired\n");
+    ::unsetenv("XDG_STATE_HOME");
+}
+
+TEST_CASE("bench: one tablet cannot take all connections")
+{
+    const std::string address = network_address();
+    if (address.empty()) {
+        WARN("this machine is in no network: how many connections a tablet may have is not tried");
+        return;
+    }
+    const Folder state;
+    ::setenv("XDG_STATE_HOME", state.path().c_str(), 1);
+    BenchProcess server({"--lan", address});
+    REQUIRE(server.port() != 0);
+    std::vector<Client> begun;
+    for (int i = 0; i < 64; ++i) {
+        begun.emplace_back(server.port(), address, address);
+        begun.back().send("GET / HTTP/1.1\r\n");
+    }
+    const auto is_open = [](const Client& client) { return !client.is_closed_within(20); };
+    std::this_thread::sleep_for(std::chrono::milliseconds(300));
+    CHECK(std::count_if(begun.begin(), begun.end(), is_open) == 16);
+    CHECK(status_of(server.ask(server.get("/"))) == 200);
     ::unsetenv("XDG_STATE_HOME");
 }

@@ -44,6 +44,17 @@ public:
         }
         return true;
     }
+    // Whether the server ends the connection within so long; what it sends before that is dropped.
+    bool is_closed_within(int milliseconds) const
+    {
+        const auto end = std::chrono::steady_clock::now() + std::chrono::milliseconds(milliseconds);
+        while (std::chrono::steady_clock::now() < end) {
+            pollfd waited{socket_, POLLIN, 0};
+            std::array<char, 65536> piece{};
+            if (::poll(&waited, 1, 20) == 1 && ::recv(socket_, piece.data(), piece.size(), 0) <= 0) return true;
+        }
+        return false;
+    }
     void end_sending() const { ::shutdown(socket_, SHUT_WR); }
 
     // Whatever comes until the server closes, or for so long.

@@ -1,4 +1,6 @@
 // Slow, large, broken and ambiguous requests on real sockets.
+#include <sys/stat.h>
+
 #include <thread>
 
 #include "commands/bench_sockets.hpp"
@@ -130,7 +132,8 @@ TEST_CASE("bench sockets: of 64 who are connected the longest silent one makes r
     silent.back().send(server.get("/"));
     CHECK(status_of(silent.back().reply()) == 200);
     CHECK(status_of(server.ask(server.get("/"))) == 200);
-    CHECK(silent.front().rest(2000).empty());
+    CHECK(silent.front().is_closed_within(2000));
+    CHECK_FALSE(silent[10].is_closed_within(50));
     CHECK(silent[10].send(server.get("/")));
     CHECK(status_of(silent[10].reply()) == 200);
 
@@ -146,6 +149,56 @@ TEST_CASE("bench sockets: of 64 who are connected the longest silent one makes r
     CHECK((status == 503 || status == 0));
     begun.front().send(server.get("/").substr(server.get("/").find("Host")));
     CHECK(status_of(begun.front().reply()) == 200);
+}
+
+TEST_CASE("bench sockets: who never pauses is as slow, and what was refused is not listened to for longer than a moment")
+{
+    BenchProcess server;
+    const auto start = std::chrono::steady_clock::now();
+    const auto seconds = [&] { return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count(); };
+    // A thread each, so that bytes are nearly always at hand.
+    const std::string body(260'000, ' '), whole = server.post("/answer", body), unread = whole.substr(0, whole.size() - body.size());
+    std::vector<double> closed(12, 99);
+    std::vector<std::thread> senders;
+    for (std::size_t i = 0; i < closed.size(); ++i)
+        senders.emplace_back([&, i] {
+            const Client client(server.port());
+            const bool is_refused_at_once = i % 4 == 0;
+            client.send(is_refused_at_once ? "POST / HTTP/1.1\r\nTransfer-Encoding: chunked\r\n\r\n" : unread);
+            // Silent to begin with, or the body would be whole; then without a pause while the time runs out.
+            while (!is_refused_at_once && seconds() < 9.8) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+            while (seconds() < 20 && client.send("a"))
+                if (!is_refused_at_once && seconds() > 10.3) std::this_thread::sleep_for(std::chrono::milliseconds(5));
+            closed[i] = seconds();
+        });
+    for (std::thread& sender : senders) sender.join();
+    for (std::size_t i = 0; i < closed.size(); ++i) {
+        INFO(i);
+        CHECK(closed[i] < (i % 4 == 0 ? 5 : 14));
+    }
+}
+
+TEST_CASE("bench sockets: a printer that hangs holds up no answer")
+{
+    const Folder programs;
+    write_all(programs.file("lp"), "#!/bin/sh\nsleep 4\n");
+    ::chmod(programs.file("lp").c_str(), 0700);
+    const std::string path = std::getenv("PATH");
+    ::setenv("PATH", (programs.path() + ":" + path).c_str(), 1);
+    BenchProcess server({"--printer", "Saw"});
+    ::setenv("PATH", path.c_str(), 1);
+    const std::string job = read_all(sample("plain-cut"));
+    std::vector<Client> printing;
+    const std::size_t more_than_workers = std::thread::hardware_concurrency() + 1;
+    for (std::size_t i = 0; i < more_than_workers; ++i) {
+        printing.emplace_back(server.port());
+        printing.back().send(server.post("/print?what=tag", job));
+    }
+    std::this_thread::sleep_for(std::chrono::milliseconds(500));
+    const auto start = std::chrono::steady_clock::now();
+    CHECK(status_of(server.ask(server.post("/answer", job))) == 200);
+    CHECK(std::chrono::steady_clock::now() - start < std::chrono::seconds(2));
+    CHECK(status_of(printing.front().reply(10'000)) == 200);
 }
 
 TEST_CASE("bench sockets: more papers at once than there are workers and places to wait are put off, and none is lost")

@@ -29,13 +29,7 @@ struct BenchCaller : std::enable_shared_from_this<BenchCaller> {
     void allow(Clock::duration time)
     {
         late = false;
-        timer.expires_after(time);
-        timer.async_wait([self = shared_from_this(), own = ++allowed](const boost::system::error_code& error) {
-            if (error || own != self->allowed) return;
-            self->late = true;
-            boost::system::error_code ignored;
-            self->socket.cancel(ignored);
-        });
+        cancel_after(time, ++allowed);
     }
     void close()
     {
@@ -53,6 +47,20 @@ struct BenchCaller : std::enable_shared_from_this<BenchCaller> {
     std::optional<Clock::time_point> silent_since{};  // while nothing of a request has come
     int allowed = 0;
     bool late = false;
+
+private:
+    // Again and again until something else is allowed: while bytes are at hand nothing waits that could be cancelled.
+    void cancel_after(Clock::duration time, int own)
+    {
+        timer.expires_after(time);
+        timer.async_wait([self = shared_from_this(), own](const boost::system::error_code& error) {
+            if (error || own != self->allowed) return;
+            self->late = true;
+            boost::system::error_code ignored;
+            self->socket.cancel(ignored);
+            self->cancel_after(std::chrono::milliseconds(50), own);
+        });
+    }
 };
 
 }  // namespace shaftcut

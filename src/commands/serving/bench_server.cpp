@@ -1,5 +1,7 @@
 #include "serving/bench_server.hpp"
 
+#include <fcntl.h>
+
 #include <algorithm>
 #include <boost/asio/awaitable.hpp>
 #include <boost/asio/co_spawn.hpp>
@@ -29,7 +31,7 @@ using boost::system::error_code;
 using Clock = BenchCaller::Clock;
 using std::chrono::seconds;
 
-constexpr std::size_t most_connections = 64, most_waiting = 16, piece = 4096;
+constexpr std::size_t most_connections = 64, most_of_a_tablet = 16, most_waiting = 16, most_bytes_on_the_way = 32 * 1024 * 1024, piece = 4096;
 constexpr auto to_read = seconds(10), to_write = seconds(30), idle = seconds(60), to_end = seconds(5), to_linger = seconds(1);
 
 // A reply that a worker makes; the timer is how the sockets' thread is told.
@@ -37,6 +39,14 @@ struct Awaited {
     explicit Awaited(net::io_context& sockets) : done(sockets, Clock::time_point::max()) {}
     net::steady_timer done;
     std::optional<Reply> reply{};
+};
+
+// Threads that make replies, which many may wait for.
+struct Workers {
+    explicit Workers(std::size_t threads) : most(threads + most_waiting), pool(threads) {}
+    const std::size_t most;
+    std::size_t in_hand = 0;  // handed to them and not come back
+    net::thread_pool pool;
 };
 
 auto quietly(error_code& error) { return net::redirect_error(net::use_awaitable, error); }
@@ -55,16 +65,16 @@ struct BenchServer::State {
     net::steady_timer ending{sockets};
     std::list<std::pair<tcp::acceptor, Door>> doors;
     std::list<std::shared_ptr<BenchCaller>> connections;
-    const std::size_t workers = std::max(1U, std::thread::hardware_concurrency());
-    net::thread_pool pool{workers};
-    std::size_t answering = 0;  // handed to the workers and not come back
+    Workers workers{std::max(1U, std::thread::hardware_concurrency())};
+    Workers waiter{1};                 // what waits for another program holds up no answer
+    std::size_t bytes_on_the_way = 0;  // of replies that are being written
     bool ends = false;
     Bench* bench = nullptr;
 
     std::optional<Closed> open_door(const std::string& address, unsigned short port, Door door);
     void watch_signals();
     void end();
-    bool make_room();
+    bool make_room(const BenchCaller& newcomer);
     net::awaitable<void> take(tcp::acceptor& acceptor, Door door);
     net::awaitable<void> serve(std::shared_ptr<BenchCaller> connection);
     net::awaitable<bool> serve_one(BenchCaller& connection);
@@ -82,6 +92,7 @@ std::optional<BenchServer::Closed> BenchServer::State::open_door(const std::stri
     tcp::acceptor acceptor(sockets);
     error_code error;
     acceptor.open(end.protocol(), error);
+    if (!error) ::fcntl(acceptor.native_handle(), F_SETFD, FD_CLOEXEC);
     if (!error) acceptor.set_option(tcp::acceptor::reuse_address(true), error);
     if (!error) acceptor.bind(end, error);
     if (!error) acceptor.listen(net::socket_base::max_listen_connections, error);
@@ -114,13 +125,16 @@ void BenchServer::State::end()
     });
 }
 
-// Where all connections are taken: closes the one of which nothing has come for longest. False where of each something has.
-bool BenchServer::State::make_room()
+// Where all connections are taken, or all that one address of the network may have: closes the one of them of which nothing has come for
+// longest. False where of each something has.
+bool BenchServer::State::make_room(const BenchCaller& newcomer)
 {
-    if (connections.size() < most_connections) return true;
-    const auto silent = [](const auto& one) { return one->silent_since.value_or(Clock::time_point::max()); };
+    const auto is_own = [&](const auto& one) { return newcomer.door == Door::network && one->door == Door::network && one->client == newcomer.client; };
+    const bool has_its_own = static_cast<std::size_t>(std::count_if(connections.begin(), connections.end(), is_own)) >= most_of_a_tablet;
+    if (!has_its_own && connections.size() < most_connections) return true;
+    const auto silent = [&](const auto& one) { return has_its_own && !is_own(one) ? Clock::time_point::max() : one->silent_since.value_or(Clock::time_point::max()); };
     const auto longest = std::min_element(connections.begin(), connections.end(), [&](const auto& a, const auto& b) { return silent(a) < silent(b); });
-    if (!(*longest)->silent_since) return false;
+    if (silent(*longest) == Clock::time_point::max()) return false;
     (*longest)->close();
     connections.erase(longest);
     return true;
@@ -138,14 +152,15 @@ net::awaitable<void> BenchServer::State::take(tcp::acceptor& acceptor, Door door
             co_await pause.async_wait(quietly(error));
             continue;
         }
-        if (!make_room()) {
+        auto newcomer = std::make_shared<BenchCaller>(std::move(socket), door);
+        if (!make_room(*newcomer)) {
             // No room, and none to wait for its request: a few bytes fit into the socket, or are lost.
             const auto response = response_of(bench->refusal(NoReply::busy), false);
-            socket.non_blocking(true, error);
-            http::write(socket, response, error);
+            newcomer->socket.non_blocking(true, error);
+            http::write(newcomer->socket, response, error);
             continue;
         }
-        connections.push_back(std::make_shared<BenchCaller>(std::move(socket), door));
+        connections.push_back(std::move(newcomer));
         net::co_spawn(sockets, serve(connections.back()), net::detached);
     }
 }
@@ -215,11 +230,12 @@ net::awaitable<Reply> BenchServer::State::reply_to(Request request)
 
 net::awaitable<Reply> BenchServer::State::worked(ReplyWork work)
 {
-    if (answering >= workers + most_waiting) co_return bench->refusal(NoReply::busy);
-    ++answering;
+    Workers& hands = work.waits ? waiter : workers;
+    if (hands.in_hand >= hands.most || bytes_on_the_way >= most_bytes_on_the_way) co_return bench->refusal(NoReply::busy);
+    ++hands.in_hand;
     const auto awaited = std::make_shared<Awaited>(sockets);
-    net::post(pool, [this, awaited, work = std::move(work)] {
-        auto reply = std::make_shared<Reply>(work());
+    net::post(hands.pool, [this, awaited, make = std::move(work.make)] {
+        auto reply = std::make_shared<Reply>(make());
         net::post(sockets, [awaited, reply] {
             awaited->reply = std::move(*reply);
             awaited->done.cancel();
@@ -227,16 +243,19 @@ net::awaitable<Reply> BenchServer::State::worked(ReplyWork work)
     });
     error_code cancelled;
     while (!awaited->reply) co_await awaited->done.async_wait(quietly(cancelled));
-    --answering;
+    --hands.in_hand;
     co_return std::move(*awaited->reply);
 }
 
 net::awaitable<bool> BenchServer::State::write(BenchCaller& connection, Reply reply, bool keep_alive)
 {
     const auto response = response_of(std::move(reply), keep_alive);
+    const std::size_t bytes = response.body().size();
     connection.allow(to_write);
+    bytes_on_the_way += bytes;
     error_code error;
     co_await http::async_write(connection.socket, response, quietly(error));
+    bytes_on_the_way -= bytes;
     co_return !error;
 }
 
@@ -247,7 +266,7 @@ net::awaitable<void> BenchServer::State::linger(BenchCaller& connection)
     connection.socket.shutdown(tcp::socket::shutdown_send, error);
     connection.allow(to_linger);
     std::vector<char> dropped(piece);
-    while (!error) co_await connection.socket.async_read_some(net::buffer(dropped), quietly(error));
+    while (!error && !connection.late) co_await connection.socket.async_read_some(net::buffer(dropped), quietly(error));
     co_return;
 }
 
@@ -268,8 +287,9 @@ bool BenchServer::serve(Bench& bench)
     state_->watch_signals();
     for (auto& [acceptor, door] : state_->doors) net::co_spawn(state_->sockets, state_->take(acceptor, door), net::detached);
     state_->sockets.run();
-    if (state_->answering > 0) return false;
-    state_->pool.join();
+    if (state_->workers.in_hand + state_->waiter.in_hand > 0) return false;
+    state_->workers.pool.join();
+    state_->waiter.pool.join();
     return true;
 }
 

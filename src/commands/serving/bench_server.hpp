@@ -1,8 +1,9 @@
 // The sockets of the bench page's server: they read requests, hand them to a Bench, and write what it replies.
 //
-// One thread has all sockets; answers are made by as many workers as there are processors. What is read of a client is limited: a header of
-// 8 KB, a body of 256 KB, ten seconds for both; 64 connections, 16 requests that wait for a worker. Where all connections are taken the
-// one that has said nothing for longest makes room. Sources of the figures: the project's own choice.
+// One thread has all sockets; answers are made by as many workers as there are processors, and what waits for a printer by one of its own. What is read of a client is limited: a header of
+// 8 KB, a body of 256 KB, ten seconds for both; 64 connections, of one address of the network 16, 16 requests that wait for a worker, 32 MB
+// of replies on their way. Where all connections are taken the one that has said nothing for longest makes room. Sources of the figures: the
+// project's own choice.
 // Checked with real sockets in tests/commands/bench_sockets_test.cpp and with real signals in bench_ending_test.cpp.
 #pragma once
 
