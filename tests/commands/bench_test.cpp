@@ -1,5 +1,6 @@
 // The command of the bench page: its arguments, its card, its printer.
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include "bench/bench_house.hpp"
 #include "commands/program.hpp"
@@ -76,6 +77,12 @@ TEST_CASE("bench: a document goes to lp as it is, and what lp says counts")
     CHECK(print_document("Saw_2", document));
     CHECK(read_all(folder.file("words")) == "-s|-d|Saw_2|-t|K-1-cut-sheet.pdf|-|");
     CHECK(read_all(folder.file("bytes")) == document.bytes);
+    // What the bench holds open, such as its sockets, stays its own.
+    const int held = ::dup2(STDERR_FILENO, 57);
+    REQUIRE(held == 57);
+    write_lp("[ ! -e /proc/$$/fd/57 ]\n");
+    CHECK(print_document("Saw_2", document));
+    ::close(held);
     write_lp("exit 1\n");
     CHECK_FALSE(print_document("Saw_2", document));
     ::setenv("PATH", folder.file("nowhere").c_str(), 1);

@@ -32,6 +32,8 @@ pid_t start(std::vector<std::string> words, int in)
     posix_spawn_file_actions_addopen(&files, STDERR_FILENO, "/dev/null", O_WRONLY, 0);
     if (in >= 0) posix_spawn_file_actions_adddup2(&files, in, STDIN_FILENO);
     else posix_spawn_file_actions_addopen(&files, STDIN_FILENO, "/dev/null", O_RDONLY, 0);
+    // None of this program's sockets: a browser that outlives it would keep the port.
+    posix_spawn_file_actions_addclosefrom_np(&files, STDERR_FILENO + 1);
     // This program ignores what would end others.
     posix_spawnattr_t as_usual;
     posix_spawnattr_init(&as_usual);
