@@ -12,7 +12,6 @@
 #include <boost/asio/redirect_error.hpp>
 #include <boost/asio/signal_set.hpp>
 #include <boost/asio/steady_timer.hpp>
-#include <boost/asio/thread_pool.hpp>
 #include <boost/asio/use_awaitable.hpp>
 #include <csignal>
 #include <list>
@@ -20,6 +19,7 @@
 
 #include "serving/bench_caller.hpp"
 #include "serving/bench_messages.hpp"
+#include "serving/bench_workers.hpp"
 
 namespace shaftcut {
 namespace {
@@ -31,7 +31,7 @@ using boost::system::error_code;
 using Clock = BenchCaller::Clock;
 using std::chrono::seconds;
 
-constexpr std::size_t most_connections = 64, most_of_a_tablet = 16, most_waiting = 16, most_bytes_on_the_way = 32 * 1024 * 1024, piece = 4096;
+constexpr std::size_t most_connections = 64, most_of_a_tablet = 16, most_bytes_on_the_way = 32 * 1024 * 1024, piece = 4096;
 constexpr auto to_read = seconds(10), to_write = seconds(30), idle = seconds(60), to_end = seconds(5), to_linger = seconds(1);
 
 // A reply that a worker makes; the timer is how the sockets' thread is told.
@@ -39,14 +39,6 @@ struct Awaited {
     explicit Awaited(net::io_context& sockets) : done(sockets, Clock::time_point::max()) {}
     net::steady_timer done;
     std::optional<Reply> reply{};
-};
-
-// Threads that make replies, which many may wait for.
-struct Workers {
-    explicit Workers(std::size_t threads) : most(threads + most_waiting), pool(threads) {}
-    const std::size_t most;
-    std::size_t in_hand = 0;  // handed to them and not come back
-    net::thread_pool pool;
 };
 
 auto quietly(error_code& error) { return net::redirect_error(net::use_awaitable, error); }
@@ -65,8 +57,8 @@ struct BenchServer::State {
     net::steady_timer ending{sockets};
     std::list<std::pair<tcp::acceptor, Door>> doors;
     std::list<std::shared_ptr<BenchCaller>> connections;
-    Workers workers{std::max(1U, std::thread::hardware_concurrency())};
-    Workers waiter{1};                 // what waits for another program holds up no answer
+    BenchWorkers workers{std::max(1U, std::thread::hardware_concurrency())};
+    BenchWorkers waiter{1};            // what waits for another program holds up no answer
     std::size_t bytes_on_the_way = 0;  // of replies that are being written
     bool ends = false;
     Bench* bench = nullptr;
@@ -230,7 +222,7 @@ net::awaitable<Reply> BenchServer::State::reply_to(Request request)
 
 net::awaitable<Reply> BenchServer::State::worked(ReplyWork work)
 {
-    Workers& hands = work.waits ? waiter : workers;
+    BenchWorkers& hands = work.waits ? waiter : workers;
     if (hands.in_hand >= hands.most || bytes_on_the_way >= most_bytes_on_the_way) co_return bench->refusal(NoReply::busy);
     ++hands.in_hand;
     const auto awaited = std::make_shared<Awaited>(sockets);
