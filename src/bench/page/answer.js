@@ -7,7 +7,7 @@ import {again, button, changed, edited, id, make, measured_again, on_change, sta
 /** @typedef {import('./state.js').Change} Change */
 
 /** What the tape says: written by a touch it is to be measured again. */
-const READ = /@(length|guard|reference|stop-depth|shoulder|spacing)$/;
+const READ = /@(length|guard|reference|stop-depth|shoulder|spacing|lock|device|connection|turn|pitch|lowest|highest|pin-behind)$/;
 
 /** Puts in what would serve: the server said where. No cut stands before the figure was measured again.
  * @param {Change[]} changes */

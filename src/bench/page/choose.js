@@ -1,6 +1,6 @@
 // What else would serve, where this shaft does not or is gone.
 import {Job} from './job.js';
-import {post} from './server.js';
+import {in_units, post} from './server.js';
 import {button, edited, id, make, state, t} from './state.js';
 import {on_open, show_view} from './views.js';
 
@@ -34,7 +34,7 @@ function choice(one) {
 
 async function ask() {
   id('choices').replaceChildren(make('p', {}, t('asking')));
-  const reply = await post('/choose', ends_only().text());
+  const reply = await post(`/choose?${in_units()}`, ends_only().text());
   if (reply.status !== 200) {
     const faults = reply.status === 422 ? reply.json.faults.map((/** @type {any} */ one) => make('p', {class: 'fault'}, one.says)) : [];
     return id('choices').replaceChildren(make('p', {}, t(reply.status ? 'cannot_choose' : 'offline')), ...faults);

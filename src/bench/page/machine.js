@@ -1,7 +1,7 @@
 // The machine's own dimensions in the place of measured lengths, and its drawing that moves through its range.
 import {box} from './boxes.js';
 import {MACHINE, RANGE, enough, machine_of} from './next.js';
-import {post} from './server.js';
+import {in_units, post} from './server.js';
 import {button, make, on_edit, state, t} from './state.js';
 
 /** @typedef {{range: string, says: string, side?: string, top?: string}} Frame */
@@ -54,13 +54,14 @@ function mover(fit) {
     const now = machine ? new XMLSerializer().serializeToString(machine) + state.job.get('shaft@series') + ['tractor', 'implement'].map((side) => state.job.get(`shaft/end[side=${side}]@joint`) + state.job.get(`shaft/end[side=${side}]@connection`)) : '';
     if (!document.contains(element) || !now || !enough() || now === asked) return;
     const mine = ++ticket;
-    const reply = await post('/machine', state.job.text());
+    const reply = await post(`/machine?${in_units()}`, state.job.text());
     if (mine !== ticket || reply.status !== 200) return;
     asked = now;
     const with_machine = [...Array(state.job.count('', 'fit')).keys()].filter((n) => machine_of(`fit[${n + 1}]`));
     const mine_of = reply.json.fits[with_machine.indexOf(Number(fit.slice(4, -1)) - 1)] || {frames: [], extremes: []};
     frames = mine_of.frames;
-    element.hidden = frames.length === 0;
+    element.hidden = frames.length === 0 && !mine_of.says;
+    says.textContent = mine_of.says || '';
     slide.max = String(Math.max(0, frames.length - 1));
     extremes.replaceChildren(...(mine_of.extremes || []).map((/** @type {any} */ one) => make('li', {}, one.says)));
     put_frame();

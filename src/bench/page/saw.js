@@ -4,7 +4,7 @@ import {Job, written} from './job.js';
 import {keep} from './drafts.js';
 import {saw_figure} from './figures.js';
 import {enough} from './next.js';
-import {post} from './server.js';
+import {in_units, post} from './server.js';
 import {button, closed_reference, edited, id, make, on_change, state, t, wide_anywhere} from './state.js';
 import {on_open} from './views.js';
 
@@ -204,7 +204,7 @@ async function after_cut() {
   if (!measured.element('half') && !measured.element('closed')) return fill('after-says', []);
   if (wide_anywhere() && measured.element('closed')) measured.set('closed@reference', closed_reference() || null);
   const job = new TextEncoder().encode(state.job.text()).length;
-  const reply = await post(`/after-cut?job-bytes=${job}`, state.job.text() + measured.text());
+  const reply = await post(`/after-cut?${in_units()}&job-bytes=${job}`, state.job.text() + measured.text());
   if (reply.status === 422) return fill('after-says', [make('ul', {class: 'fault'}, ...reply.json.faults.map((/** @type {any} */ fault) => make('li', {}, fault.says)))]);
   if (reply.status !== 200) return fill('after-says', [make('p', {}, t(reply.status ? 'not_made' : 'offline'))]);
   const parts = reply.json.parts.filter((/** @type {any} */ one) => one.measured_mm !== null || one.result === 'measure').map((/** @type {any} */ one) => make('li', {class: one.result, 'data-part': one.part},
