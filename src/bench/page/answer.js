@@ -9,6 +9,9 @@ import {again, button, changed, edited, id, make, measured_again, on_change, sta
 /** What the tape says: written by a touch it is to be measured again. */
 const READ = /@(length|guard|reference|stop-depth|shoulder|spacing|lock|device|connection|turn|pitch|lowest|highest|pin-behind)$/;
 
+/** What was written is a limit that the machine does not have yet: what is measured once it has is typed. */
+const MACHINE_MUST_MOVE = /^fit.*(shortest|longest).*@length$/;
+
 /** Puts in what would serve: the server said where. No cut stands before the figure was measured again.
  * @param {Change[]} changes */
 function put_in(changes) {
@@ -73,7 +76,7 @@ function next_lines(step) {
   const hint = hint_of(box_of(step.path)?.word || step.word);
   return [make('p', {class: 'small'}, t(step.again ? 'next_again' : 'next')), make('p', {class: 'big', id: 'next'}, t(step.word)),
     ...(step.path.startsWith('fit') ? [make('p', {class: 'small nothing-moves'}, t('nothing_moves'))] : []), ...(hint ? [make('p', {class: 'small'}, hint)] : []),
-    ...(step.again ? [button(t('again_holds', as_written(step.path)), () => { measured_again(step.path); edited(); }, {id: 'again'})] : [])];
+    ...(step.again && !MACHINE_MUST_MOVE.test(step.path) ? [button(t('again_holds', as_written(step.path)), () => { measured_again(step.path); edited(); }, {id: 'again'})] : [])];
 }
 
 function verdict_lines(/** @type {import('./state.js').View} */ view) {
