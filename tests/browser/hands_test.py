@@ -161,6 +161,15 @@ def fault_at_its_box(bench):
     assert ("shaft/closed@length", "900.0") in attributes_of(page.job())
 
 
+def order_typed_over(bench):
+    page = fresh(bench)
+    box = page.bring(page.one('input[data-path="@order"]'))
+    assert box.get_attribute("value"), "an order is proposed"
+    box.click()
+    box.send_keys("6001")
+    assert ("@order", "6001") in attributes_of(page.job())
+
+
 def sixteenths(bench):
     page = fresh(bench)
     page.touch("#units-in")
@@ -260,7 +269,7 @@ def keyboard_alone(bench):
 
 def tests(bench, short):
     both = [("twelve touches in the order of the bench", twelve_touches), ("the key Enter answers no question", enter_never_answers), ("the cross of the machine's lengths is asked", cross_is_asked), ("nothing jumps under the hand", nothing_jumps),
-            ("what a touch wrote is measured again", written_is_measured_again), ("what would serve is put in at a touch", way_put_in), ("a fault is shown at its box", fault_at_its_box),
+            ("what a touch wrote is measured again", written_is_measured_again), ("what would serve is put in at a touch", way_put_in), ("a fault is shown at its box", fault_at_its_box), ("an order is typed over what is proposed", order_typed_over),
             ("a file opened and saved keeps what the page does not know", file_keeps_what_it_knows), ("a reload in the middle keeps all", reload_in_the_middle), ("keyboard alone", keyboard_alone)]
     rest = [("inches by sixteenths", sixteenths), ("the server killed and started again while typing", server_gone), ("two tablets at once", two_tablets)]
     return [(name, lambda test=test: test(bench)) for name, test in both + ([] if short else rest)]

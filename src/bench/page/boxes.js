@@ -35,6 +35,7 @@ export function box(path, word, kind = 'length', source = () => state.job) {
     make('span', {id: `${name}h`, class: 'unseen'}, hint_of(word)));
   input.addEventListener('input', () => store(source, path, figure ? written(input.value) : input.value));
   input.addEventListener('focus', () => focused(one));
+  if (path === '@order') input.addEventListener('click', () => input.select()); // what is proposed is typed over
   input.addEventListener('keydown', (/** @type {KeyboardEvent} */ e) => { if (e.key === 'Enter') { e.preventDefault(); go_on(one); } });
   const sync = () => {
     const value = source().get(path);
