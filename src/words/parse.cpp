@@ -1,5 +1,6 @@
 #include "parse.hpp"
 
+#include <charconv>
 #include <numeric>
 #include <optional>
 
@@ -203,8 +204,9 @@ Parsed<std::int64_t> parse_whole(std::string_view text, std::int64_t least, std:
 {
     std::string_view rest = text;
     const std::string_view digits = take_digits(rest);
-    const std::int64_t value = whole(digits);
-    if (digits.empty() || !rest.empty() || value < least || value > most)
+    std::int64_t value = 0;
+    const bool fits = std::from_chars(digits.data(), digits.data() + digits.size(), value).ec == std::errc();
+    if (!fits || !rest.empty() || value < least || value > most)
         return fault(NotRead::whole_number, text, least, most);
     return value;
 }

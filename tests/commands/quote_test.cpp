@@ -37,6 +37,14 @@ std::int64_t cents(const nlohmann::ordered_json& amount)
 
 }  // namespace
 
+TEST_CASE("a quote that is to come out the same again is of the day of its source")
+{
+    ::setenv("SOURCE_DATE_EPOCH", "1795000000", 1);  // 2026-11-18, by date -u -d @1795000000
+    const auto quoted = json_of({sample("plain-cut")});
+    ::unsetenv("SOURCE_DATE_EPOCH");
+    CHECK(quoted["date"] == "2026-11-18");
+}
+
 TEST_CASE("a job that is cut is offered, and its figures add up")
 {
     const auto json = json_of({sample("plain-cut")});
